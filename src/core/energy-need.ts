@@ -69,10 +69,3 @@ export function energyNeedKcal(sex: Sex, ageYears: number, activity: Activity): 
   between('impossible-age', 'The age', ageYears, 0, 130, 'years');
   return table[sex].findLast(([from]) => ageYears >= from)?.[column[activity]];
 }
-
-/** Food for a day on foot, g for each person, by the weight-per-day method. @source ration-method */
-export const trailRationLb = {
-  'hot days, warm nights': { lb: 1.5, lowKcal: 2500, highKcal: 3000 },
-  'full packs, cool or warm': { lb: 1.75, lowKcal: 3000, highKcal: 3500 },
-  'cold days, very cold nights': { lb: 2.5, lowKcal: 4000, highKcal: 5000 },
-} as const;

@@ -1,5 +1,7 @@
 import { above, between } from './within.ts';
 
+export { energyNeedKcal, type Activity, type Sex } from './energy-need.ts';
+
 /** Sodium of pure salt, mg per g: 22.98977 / (22.98977 + 35.453). For sums on a label. @source iupac-weights */
 export const sodiumOfNaClMgPerG = (1000 * 22.98977) / (22.98977 + 35.453);
 /** Sodium of table salt, mg per g: 1.5 % less than pure. For sums in the kitchen. @source usda-sr28 */

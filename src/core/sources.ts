@@ -1,6 +1,32 @@
 /** Every publication a figure rests on, once: key → citation. Docblocks name the key as `@source key`. */
 export const sources = {
+  'aiche-air': 'AIChE CCPS process safety glossary, Air: composition of dry air',
+  'cfr-101-9': '21 CFR 101.9(b)(5)(viii), household measures on U.S. food labels',
+  'cfr-101-61':
+    '21 CFR 101.61, sodium claims, after National Academies, Strategies to Reduce Sodium Intake, Table 7-1',
+  'choi-okos-1986':
+    'Choi & Okos, Effects of temperature and composition on the thermal properties of foods (1986); coefficients from memory',
+  'dietary-guidelines-2015':
+    'Dietary Guidelines for Americans 2015-2020, Appendix 2, Table A2-1; rows from 21 years from memory',
+  'fda-daily-values': 'U.S. FDA, Daily Values of the 2016 Nutrition Facts rule; Sodium in Your Diet',
+  'iapws-if97': 'IAPWS R7-97(2012), Industrial Formulation 1997 for water and steam, region 4',
+  'irri-moisture': 'IRRI Rice Knowledge Bank, Moisture content calculations',
+  'iupac-weights': 'IUPAC standard atomic weights of sodium and chlorine; from memory',
+  'labuza-q10':
+    'Labuza & Schmidl, Accelerated shelf-life testing of foods (1985); bands after Labuza (1982) from memory',
+  'lower-heating-values':
+    'Moran & Shapiro, Fundamentals of Engineering Thermodynamics, Table A-25; GREET data; NIST Chemistry WebBook',
+  'nasem-2019':
+    'NASEM, Dietary Reference Intakes for Sodium and Potassium (2019), read as repeated on public pages',
+  'nist-sp811': 'NIST Special Publication 811, Appendix B, temperature; from memory',
+  'ration-method': 'Rumble, Oliver & Finke, Cooking in the Outdoors: pounds of food a person-day',
+  'robin-2004':
+    'A. C. Robin, Paper Bag Problem, Mathematics Today 40 (2004) 104-107; the formula read in an encyclopaedia',
+  'us-atmosphere-1976': 'U.S. Standard Atmosphere, 1976',
+  'us-customary': 'NIST Weights and Measures, exact equivalents of U.S. customary units',
   'usda-sr28': 'USDA National Nutrient Database for Standard Reference, Release 28 (2015)',
+  'water-heat':
+    'Specific heat of saturated liquid water, engineering table; heat of fusion after the CRC Handbook, from memory',
 } as const;
 
 export type SourceKey = keyof typeof sources;
