@@ -1,0 +1,108 @@
+import { seeded } from './chance.ts';
+import type { Grid } from './grid.ts';
+import { compareVectors, copyState, measure, overwrite, unfed, type State } from './measure.ts';
+import type { SlotSolver } from './slot.ts';
+import type { SlotTable } from './table.ts';
+
+export interface Found {
+  readonly state: State;
+  readonly vector: number[];
+}
+
+/**
+ * Takes a few slots out of the plan and puts each back at its best, in a seeded order, a fixed number of times;
+ * keeps the new plan whenever its vector of levels is no worse.
+ * @param from the plan to start from; it is left as it is
+ * @param rounds how often
+ * @param good levels known to be unbeatable: when every value has reached its one, the search ends early
+ */
+export function search(
+  grid: Grid,
+  tables: readonly SlotTable[],
+  solver: SlotSolver,
+  from: Found,
+  rounds: number,
+  seed: number,
+  done: (vector: readonly number[]) => boolean = () => false,
+): Found {
+  const chance = seeded(seed);
+  const slots = grid.slotKeys.length;
+  const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
+  const state = copyState(from.state);
+  const kept = copyState(from.state);
+  let vector = from.vector;
+
+  const slotsOf = (m: number): number[] => {
+    const found: number[] = [];
+    for (let s = 0; s < slots; s += 1) {
+      if (grid.slotEaters[s]!.some((e) => state.eat[s * eaters + e] === m)) found.push(s);
+    }
+    return found;
+  };
+
+  /** A slot where something is amiss at the first level that has any, else any slot. */
+  const sore = (): number => {
+    const start = chance.below(slots);
+    for (let i = 0; i < slots; i += 1) {
+      const s = (start + i) % slots;
+      if (vector[1]! > 0 || vector[0]! > 0) {
+        if (grid.slotEaters[s]!.some((e) => state.eat[s * eaters + e] === unfed)) return s;
+      } else if (vector[5]! > 0 && wastes(grid, state, s)) return s;
+    }
+    return start;
+  };
+
+  for (let round = 0; round < rounds && !done(vector); round += 1) {
+    const out = new Set<number>();
+    const count = Math.min(slots, 2 + chance.below(3));
+    const first = round % 3 === 0 ? chance.below(slots) : sore();
+    out.add(first);
+    if (round % 3 === 1 && tables[first]!.meals.length > 0) {
+      // Slots that compete for the same meal.
+      const meals = tables[first]!.meals;
+      const rivals = slotsOf(meals[chance.below(meals.length)]!);
+      while (out.size < count && rivals.length > 0) out.add(rivals.splice(chance.below(rivals.length), 1)[0]!);
+    }
+    while (out.size < count) out.add(chance.below(slots));
+    const order = [...out];
+    for (let i = order.length - 1; i > 0; i -= 1) {
+      const j = chance.below(i + 1);
+      [order[i], order[j]] = [order[j]!, order[i]!];
+    }
+    for (const s of order) solver.clear(state, s);
+    order.forEach((s, i) => {
+      const places = tables[s]!.meals.length;
+      const ban = i < order.length - 1 && places > 1 && chance.below(3) > 0;
+      solver.fill(state, s, ban ? new Set([chance.below(places), chance.below(places)]) : undefined);
+    });
+    const next = measure(grid, state);
+    if (compareVectors(next, vector) <= 0) {
+      vector = next;
+      for (const s of order) copySlot(kept, state, s, eaters, classes);
+    } else {
+      for (const s of order) copySlot(state, kept, s, eaters, classes);
+    }
+  }
+  overwrite(state, kept);
+  return { state, vector };
+}
+
+function copySlot(target: State, source: State, s: number, eaters: number, classes: number): void {
+  for (let i = s * eaters; i < (s + 1) * eaters; i += 1) target.eat[i] = source.eat[i]!;
+  for (let i = s * classes; i < (s + 1) * classes; i += 1) target.open[i] = source.open[i]!;
+}
+
+function wastes(grid: Grid, state: State, s: number): boolean {
+  const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
+  const left = new Map<number, number>();
+  for (let c = 0; c < classes; c += 1) {
+    const n = state.open[s * classes + c]!;
+    const { meal, size } = grid.classes[c]!;
+    if (n > 0) left.set(meal, (left.get(meal) ?? 0) + n * size);
+  }
+  for (const e of grid.slotEaters[s]!) {
+    const m = state.eat[s * eaters + e]!;
+    if (m >= 0) left.set(m, (left.get(m) ?? 0) - grid.high[e]!);
+  }
+  return [...left.values()].some((n) => n > 0);
+}

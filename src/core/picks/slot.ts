@@ -1,0 +1,320 @@
+import type { Grid } from './grid.ts';
+import { classCost, dayExcess, granted, unfed, type State } from './measure.ts';
+import type { SlotTable } from './table.ts';
+
+/**
+ * Solves one slot exactly, everything else held: the best of all ways to share its eaters among the dishes and to
+ * open pouches from what is left, by dynamic programming over sets of eaters. Three whole-number keys stand for
+ * the levels: (short, wishes, dislikes), (waste, oldest first, variety, day figures), (months, weight). Who stays
+ * unfed is chosen last, because the worst-off eater is a maximum and does not add up.
+ */
+export interface SlotSolver {
+  /**
+   * Fills slot s of the state, which must be cleared there.
+   * @param banned meals to leave out this time, as a set of places in the slot's table
+   */
+  fill(state: State, s: number, banned?: ReadonlySet<number>): void;
+  clear(state: State, s: number): void;
+}
+
+const never = Infinity;
+
+export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSolver {
+  const eaterCount = grid.eaterKeys.length;
+  const classCount = grid.classes.length;
+  const widest = Math.max(1, ...tables.map((t) => t.full + 1));
+  const [f1, f2, f3] = [new Float64Array(widest), new Float64Array(widest), new Float64Array(widest)];
+  const [g1, g2, g3] = [new Float64Array(widest), new Float64Array(widest), new Float64Array(widest)];
+  const subs = new Int32Array(widest);
+  const maxSize = Math.max(1, ...grid.classes.map((c) => c.size));
+  const maxDry = Math.max(1, ...grid.classes.map((c) => c.dryTenths));
+  const slotsADay = Math.max(1, ...grid.slotDayPlace.map((d) => grid.slotDayPlace.filter((x) => x === d).length));
+
+  // Sizes of the digits within a key: each is above anything the lower levels of one slot can add up to.
+  const perDislike = 1;
+  const perWish = eaterCount + 1;
+  const perShort = (grid.wishTotal + 1) * perWish;
+  const perDay = 1;
+  const perVariety = 1 + eaterCount * (2 * 9999 * slotsADay + 1250);
+  const perBucket = perVariety * (1 + eaterCount * (slotsADay + 3));
+  const perWaste = perBucket * (1 + 3 * (Math.max(1, ...tables.map((t) => t.lowOf[t.full]!)) + eaterCount * maxSize));
+  const perDry = 1;
+  const perMonth = 1 + 64 * maxDry;
+
+  const clear = (state: State, s: number): void => {
+    for (const e of grid.slotEaters[s]!) state.eat[s * eaterCount + e] = unfed;
+    state.open.fill(0, s * classCount, (s + 1) * classCount);
+  };
+
+  /** What it costs this eater to have meal m here (or nothing, m = −1), at the levels that add up by eater. */
+  const eaterCost = (state: State, s: number, e: number, m: number, into: Cost): void => {
+    const { eat } = state;
+    let wish = 0;
+    for (const w of grid.wishesOf[e]!) {
+      const { slot, meal, weight } = grid.wishes[w]!;
+      if ((slot === s || slot === -1) && meal !== m && !granted(grid, eat, w, s)) wish += weight;
+    }
+    let [sodium, energy] = m < 0 ? [0, 0] : [grid.sodium[e]![m]!, grid.energy[e]![m]!];
+    const day = grid.slotDayPlace[s]!;
+    let hard = m < 0 ? 0 : grid.hardMg[e]![m]!;
+    let [times, repeats] = [0, 0];
+    for (let i = 0; i < grid.slotKeys.length; i += 1) {
+      const other = eat[i * eaterCount + e]!;
+      if (i === s || other < 0) continue;
+      if (grid.slotDayPlace[i] === day) {
+        sodium += grid.sodium[e]![other]!;
+        energy += grid.energy[e]![other]!;
+        hard += grid.hardMg[e]![other]!;
+      }
+      if (other === m) times += 1;
+    }
+    if (m >= 0) {
+      const has = (i: number): boolean => eat[i * eaterCount + e] === m;
+      if (times > 0) {
+        if (grid.earlier[s]![e]!.some(has)) repeats += 1;
+        for (const j of grid.later[s]![e]!) {
+          if (has(j) && !grid.earlier[j]![e]!.some((i) => i !== s && has(i))) repeats += 1;
+        }
+      }
+      if (times + 1 > grid.often) repeats += 1;
+    }
+    const tooSalty = m >= 0 && hard > grid.hardLimitMg[e]!;
+    into.k1 = tooSalty ? never : wish * perWish + (m >= 0 && grid.dislike[e]![m] ? perDislike : 0);
+    into.k2 = repeats * perVariety + dayExcess(grid, e, day, sodium, energy) * perDay;
+  };
+
+  const fill = (state: State, s: number, banned?: ReadonlySet<number>): void => {
+    const table = tables[s]!;
+    const { eaters, full, pair } = table;
+    const size = full + 1;
+    const cost: Cost = { k1: 0, k2: 0 };
+    f1.fill(never, 0, size);
+    f1[0] = f2[0] = f3[0] = 0;
+    const choices: (Int32Array | undefined)[] = [];
+    const offers: (Offer | undefined)[] = [];
+
+    table.meals.forEach((m, place) => {
+      const offer = banned?.has(place) ? undefined : makeOffer(grid, state, s, m, table, place);
+      offers.push(offer);
+      if (!offer) {
+        choices.push(undefined);
+        return;
+      }
+      const choice = new Int32Array(size);
+      choices.push(choice);
+      // Cost of this dish for each set of eaters.
+      const mask = table.allowed[place]!;
+      const [a1, a2]: [number[], number[]] = [[], []];
+      eaters.forEach((e, i) => {
+        if (mask & (1 << i)) eaterCost(state, s, e, m, cost);
+        else cost.k1 = never;
+        a1.push(cost.k1);
+        a2.push(cost.k2);
+      });
+      g1[0] = g2[0] = 0;
+      let count = 0;
+      for (let sub = 1; sub < size; sub += 1) {
+        const lowest = 31 - Math.clz32(sub & -sub);
+        const rest = sub & (sub - 1);
+        g1[sub] = g1[rest]! + a1[lowest]!;
+        g2[sub] = g2[rest]! + a2[lowest]!;
+      }
+      const best = offer.best;
+      for (let sub = 1; sub < size; sub += 1) {
+        if (g1[sub] === never) continue;
+        const option = best[pair[sub]!]!;
+        if (option < 0) {
+          g1[sub] = never;
+          continue;
+        }
+        const id = pair[sub]!;
+        const total = offer.totals[option]!;
+        g1[sub]! += Math.max(0, table.pairLow[id]! - total) * perShort;
+        g2[sub]! += Math.max(0, total - table.pairHigh[id]!) * perWaste + offer.bucket[option]! * perBucket;
+        g3[sub] = offer.rest[option]!;
+        subs[count] = sub;
+        count += 1;
+      }
+      for (let mask2 = full; mask2 > 0; mask2 -= 1) {
+        const reach = mask2 & mask;
+        let [b1, b2, b3, chosen] = [f1[mask2]!, f2[mask2]!, f3[mask2]!, 0];
+        for (let sub = reach; sub > 0; sub = (sub - 1) & reach) {
+          const k1 = f1[mask2 ^ sub]! + g1[sub]!;
+          if (k1 > b1 || k1 === never) continue;
+          const k2 = f2[mask2 ^ sub]! + g2[sub]!;
+          if (k1 === b1 && k2 > b2) continue;
+          const k3 = f3[mask2 ^ sub]! + g3[sub]!;
+          if (k1 === b1 && k2 === b2 && k3 >= b3) continue;
+          b1 = k1;
+          b2 = k2;
+          b3 = k3;
+          chosen = sub;
+        }
+        f1[mask2] = b1;
+        f2[mask2] = b2;
+        f3[mask2] = b3;
+        choice[mask2] = chosen;
+      }
+    });
+
+    let left = bestFed(grid, state, s, table);
+    for (let place = table.meals.length - 1; place >= 0 && left > 0; place -= 1) {
+      const sub = choices[place]?.[left] ?? 0;
+      if (sub === 0) continue;
+      const offer = offers[place]!;
+      eaters.forEach((e, i) => {
+        if (sub & (1 << i)) state.eat[s * eaterCount + e] = table.meals[place]!;
+      });
+      offer.take(offer.best[pair[sub]!]!, (c, n) => (state.open[s * classCount + c] = n));
+      left ^= sub;
+    }
+  };
+
+  /** The set of eaters to feed: compares every choice of unfed ones, level by level. */
+  const bestFed = (gridOf: Grid, state: State, s: number, table: SlotTable): number => {
+    const { eaters, full } = table;
+    const missed = gridOf.eaterKeys.map((_, e) => {
+      let n = 0;
+      for (let i = 0; i < gridOf.slotKeys.length; i += 1) if (i !== s && state.eat[i * eaterCount + e] === unfed) n += 1;
+      return n;
+    });
+    const base = Math.max(0, ...missed);
+    const without = eaters.map((e): Cost => {
+      const cost: Cost = { k1: 0, k2: 0 };
+      eaterCost(state, s, e, -1, cost);
+      return cost;
+    });
+    let best: number[] | undefined;
+    let fed = 0;
+    for (let out = 0; out <= full; out += 1) {
+      const inside = full ^ out;
+      if (f1[inside] === never) continue;
+      const shortHere = Math.floor(f1[inside]! / perShort);
+      const short = shortHere + table.lowOf[out]!;
+      if (best && short > best[0]!) continue;
+      let [worst, k1, k2] = [base, f1[inside]! - shortHere * perShort, f2[inside]!];
+      eaters.forEach((e, i) => {
+        if (!(out & (1 << i))) return;
+        worst = Math.max(worst, missed[e]! + 1);
+        k1 += without[i]!.k1;
+        k2 += without[i]!.k2;
+      });
+      const keys = [short, table.bits[out]!, worst, k1, k2, f3[inside]!];
+      if (best && !less(keys, best)) continue;
+      best = keys;
+      fed = inside;
+    }
+    return fed;
+  };
+
+  /** The best pouches for each total worth opening of one meal, and from them for each need. */
+  const makeOffer = (
+    gridOf: Grid,
+    state: State,
+    s: number,
+    m: number,
+    table: SlotTable,
+    place: number,
+  ): Offer | undefined => {
+    const most = table.most[place]!;
+    let totals = [0];
+    let bucket = [0];
+    let rest = [0];
+    const steps: { c: number; from: number[]; taken: number[] }[] = [];
+    for (const c of gridOf.mealClasses[m]!) {
+      const cls = gridOf.classes[c]!;
+      const inc = increments(gridOf, state, s, c, Math.floor(most / cls.size));
+      if (inc.length < 2) continue;
+      const byTotal = new Map<number, { bucket: number; rest: number; from: number; taken: number }>();
+      totals.forEach((total, from) => {
+        for (let n = 0; n < inc.length && total + n * cls.size <= most; n += 1) {
+          const way = {
+            bucket: bucket[from]! + inc[n]!.bucket,
+            rest: rest[from]! + inc[n]!.month * perMonth + n * cls.dryTenths * perDry,
+            from,
+            taken: n,
+          };
+          const known = byTotal.get(total + n * cls.size);
+          if (!known || way.bucket < known.bucket || (way.bucket === known.bucket && way.rest < known.rest)) {
+            byTotal.set(total + n * cls.size, way);
+          }
+        }
+      });
+      const sorted = [...byTotal].sort((a, b) => a[0] - b[0]);
+      totals = sorted.map(([total]) => total);
+      bucket = sorted.map(([, way]) => way.bucket);
+      rest = sorted.map(([, way]) => way.rest);
+      steps.push({ c, from: sorted.map(([, w]) => w.from), taken: sorted.map(([, w]) => w.taken) });
+    }
+    if (totals.length < 2) return undefined;
+    const best = new Int32Array(table.pairLow.length).fill(-1);
+    for (let id = 0; id < best.length; id += 1) {
+      let [short, waste, chosen] = [Infinity, Infinity, -1];
+      for (let i = 1; i < totals.length; i += 1) {
+        const thisShort = Math.max(0, table.pairLow[id]! - totals[i]!);
+        const thisWaste = Math.max(0, totals[i]! - table.pairHigh[id]!);
+        if (2 * thisShort > table.pairLow[id]! || thisShort > short) continue;
+        if (thisShort === short && thisWaste > waste) continue;
+        const same = thisShort === short && thisWaste === waste;
+        if (same && (bucket[i]! > bucket[chosen]! || (bucket[i] === bucket[chosen] && rest[i]! >= rest[chosen]!))) continue;
+        [short, waste, chosen] = [thisShort, thisWaste, i];
+      }
+      best[id] = chosen;
+    }
+    const take: Offer['take'] = (option, set) => {
+      let at = option;
+      for (let i = steps.length - 1; i >= 0; i -= 1) {
+        const step = steps[i]!;
+        if (step.taken[at]! > 0) set(step.c, step.taken[at]!);
+        at = step.from[at]!;
+      }
+    };
+    return { totals, bucket, rest, best, take };
+  };
+
+  return { fill, clear };
+}
+
+interface Cost {
+  k1: number;
+  k2: number;
+}
+
+interface Offer {
+  readonly totals: readonly number[];
+  readonly bucket: readonly number[];
+  readonly rest: readonly number[];
+  /** The option for each pair of needs; −1 when even half of it is out of reach. */
+  readonly best: Int32Array;
+  readonly take: (option: number, set: (c: number, n: number) => void) => void;
+}
+
+/** What the first, second, … pouch of class c opened here adds; as many as stock and `limit` allow. */
+function increments(grid: Grid, state: State, s: number, c: number, limit: number): { bucket: number; month: number }[] {
+  const cls = grid.classes[c]!;
+  const classes = grid.classes.length;
+  if (cls.groups.at(-1)!.bestBy < grid.slotDay[s]!) return [];
+  if (!cls.dated) {
+    let used = 0;
+    for (let i = c; i < state.open.length; i += classes) used += state.open[i]!;
+    const count = Math.min(limit, cls.stock - used);
+    const [b0, m0] = [cls.bucketSums[used]!, cls.monthSums[used]!];
+    return Array.from({ length: count + 1 }, (_, n) => ({
+      bucket: cls.bucketSums[used + n]! - b0,
+      month: cls.monthSums[used + n]! - m0,
+    }));
+  }
+  const base = classCost(grid, cls, (i) => (i === s ? 0 : state.open[i * classes + c]!));
+  const found: { bucket: number; month: number }[] = [];
+  for (let n = 0; base && n <= limit; n += 1) {
+    const cost = classCost(grid, cls, (i) => (i === s ? n : state.open[i * classes + c]!));
+    if (!cost) break;
+    found.push({ bucket: cost.bucket - base.bucket, month: cost.month - base.month });
+  }
+  return found;
+}
+
+function less(a: readonly number[], b: readonly number[]): boolean {
+  for (let i = 0; i < a.length; i += 1) if (a[i] !== b[i]) return a[i]! < b[i]!;
+  return false;
+}
