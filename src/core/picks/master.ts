@@ -1,0 +1,243 @@
+import type { Grid } from './grid.ts';
+import type { Linear, LinearColumn, LinearProgram, LinearRow } from './linear.ts';
+import { absent, emptyState, type State, unfed } from './measure.ts';
+import { type Menu, menuKey, type Prices } from './menus.ts';
+
+/** Levels that the master can bound; the others (variety, day figures) it leaves out, which only loosens it. */
+export const boundable = [0, 1, 2, 3, 4, 5, 6, 9, 10] as const;
+
+/** Which levels are held at nothing, so that menus against them need not be looked at. */
+export type Ruled = Pick<Prices, 'noShort' | 'noUnfed' | 'noDislike' | 'noWaste'>;
+
+/**
+ * The program over menus: one menu a slot, within the stock of every class and best-by. Its linear form bounds
+ * every plan; its whole form over the menus at hand finds plans.
+ */
+export interface Master {
+  add(menus: readonly Menu[]): void;
+  readonly size: () => number;
+  /** Sets what is minimised: one level. */
+  aim(level: number): void;
+  /** Keeps a level at most at this value from now on. */
+  hold(level: number, value: number): void;
+  /** Solves the linear form. */
+  solve(seconds: number): Relaxed | undefined;
+  /** Solves over whole menus from a known plan. */
+  solveWhole(limits: { nodes: number; seconds: number }): { state: State | undefined; bound: number };
+  dispose(): void;
+}
+
+/** An optimum of the linear form over the menus at hand. */
+export interface Relaxed {
+  readonly value: number;
+  /** What a menu of slot s must cost less than, to be worth adding. */
+  readonly worth: (s: number) => number;
+  /** A bound on every plan, from the price of the cheapest menu there is at each slot. */
+  readonly bound: (cheapest: (s: number, prices: Prices) => number) => number;
+}
+
+const levelCount = 11;
+
+export function makeMaster(grid: Grid, linear: Linear): Master {
+  const rows: LinearRow[] = [];
+  const row = (lower: number, upper: number): number => rows.push({ lower, upper }) - 1;
+  const slots = grid.slotKeys.length;
+  const choose = Array.from({ length: slots }, () => row(1, 1));
+  const extras: (LinearColumn & { readonly counts: number[] })[] = [];
+  const none = (): number[] => new Array<number>(levelCount).fill(0);
+
+  // Stock. Row (class, first group still good): what is opened then comes from groups still good then.
+  const firstGood = grid.classes.map((cls) =>
+    grid.slotDay.map((day) => cls.groups.filter((g) => g.bestBy < day).length),
+  );
+  const stock = grid.classes.map((cls, c) => {
+    const periods = [...new Set(firstGood[c]!)].filter((p) => p < cls.groups.length).sort((a, b) => a - b);
+    const byPeriod = new Map(periods.map((p) => [p, row(-Infinity, 0)]));
+    cls.groups.forEach((group, g) => {
+      const open = periods.filter((p) => p <= g);
+      const shared = open.length > 1 ? [row(-Infinity, group.count)] : [];
+      for (const p of open) {
+        const counts = none();
+        counts[6] = group.bucketCost;
+        counts[9] = group.monthCost;
+        const at = [byPeriod.get(p)!, ...shared];
+        extras.push({ cost: 0, lower: 0, upper: group.count, rows: at, values: at.map((r) => (shared.includes(r) ? 1 : -1)), counts });
+      }
+    });
+    return byPeriod;
+  });
+  const stockRow = (c: number, s: number): number | undefined => stock[c]!.get(firstGood[c]![s]!);
+
+  // The worst-off eater.
+  const worstRow = grid.eaterKeys.map(() => row(-Infinity, 0));
+  const worstCounts = none();
+  worstCounts[2] = 1;
+  const worstColumn = extras.length;
+  extras.push({ cost: 0, lower: 0, upper: slots, rows: worstRow, values: worstRow.map(() => -1), counts: worstCounts });
+
+  // Wishes for any time count once, however often the meal is eaten.
+  const wishRow = grid.wishes.map((wish) => {
+    if (wish.slot >= 0) return -1;
+    const at = row(-Infinity, 0);
+    const counts = none();
+    counts[3] = -wish.weight;
+    extras.push({ cost: 0, lower: 0, upper: 1, rows: [at], values: [1], counts });
+    return at;
+  });
+
+  // Hard sodium limits, by eater and day.
+  const hardRow = grid.eaterKeys.map((_, e) =>
+    Array.from({ length: grid.dayCount }, () => (grid.hardLimitMg[e]! < Infinity ? row(-Infinity, grid.hardLimitMg[e]!) : -1)),
+  );
+
+  const holdRow = Array.from({ length: levelCount }, () => row(-Infinity, Infinity));
+  const program: LinearProgram = linear.open(rows);
+  const bounds = rows.map((r) => ({ ...r }));
+  const columns: { counts: number[]; menu: Menu | undefined; rows: readonly number[]; values: readonly number[]; lower: number; upper: number }[] = [];
+  const known = new Set<string>();
+  let goal = 0;
+
+  const addColumns = (list: { counts: number[]; menu: Menu | undefined; rows: readonly number[]; values: readonly number[]; lower: number; upper: number }[]): void => {
+    const added = list.map((item) => {
+      const at = [...item.rows];
+      const values = [...item.values];
+      item.counts.forEach((count, k) => {
+        if (count === 0 || k === 2) return;
+        at.push(holdRow[k]!);
+        values.push(count);
+      });
+      columns.push(item);
+      return { cost: item.counts[goal]!, lower: item.lower, upper: item.upper, rows: at, values };
+    });
+    program.add(added);
+  };
+  addColumns(extras.map((x) => ({ ...x, menu: undefined })));
+
+  const menuColumn = (menu: Menu): (typeof columns)[number] => {
+    const at = new Map<number, number>([[choose[menu.slot]!, 1]]);
+    const plus = (r: number, value: number): void => void at.set(r, (at.get(r) ?? 0) + value);
+    const counts = none();
+    const eaters = grid.slotEaters[menu.slot]!;
+    const day = grid.slotDayPlace[menu.slot]!;
+    menu.eat.forEach((m, i) => {
+      const e = eaters[i]!;
+      if (m === unfed) {
+        counts[1]! += 1;
+        plus(worstRow[e]!, 1);
+      } else if (hardRow[e]![day]! >= 0 && grid.hardMg[e]![m]! > 0) plus(hardRow[e]![day]!, grid.hardMg[e]![m]!);
+    });
+    for (const { c, n } of menu.open) plus(stockRow(c, menu.slot)!, n);
+    for (const w of menu.gives) plus(wishRow[w]!, -1);
+    counts[0] = menu.short;
+    counts[3] = -menu.wish;
+    counts[4] = menu.dislikes;
+    counts[5] = menu.waste;
+    counts[10] = menu.dry;
+    return { counts, menu, rows: [...at.keys()], values: [...at.values()], lower: 0, upper: Infinity };
+  };
+
+  /** Prices at slot s from the rows' duals. */
+  const pricesAt = (s: number, duals: Float64Array): Prices => {
+    const level = (k: number): number => (k === goal ? 1 : 0) - duals[holdRow[k]!]!;
+    const day = grid.slotDayPlace[s]!;
+    const eats = (e: number, m: number): number => {
+      let price = grid.dislike[e]![m] ? level(4) : 0;
+      for (const w of grid.wishesOf[e]!) {
+        const wish = grid.wishes[w]!;
+        if (wish.meal !== m) continue;
+        if (wish.slot === s) price -= wish.weight * level(3);
+        if (wish.slot === -1) price += duals[wishRow[w]!]!;
+      }
+      const hard = hardRow[e]![day]!;
+      return hard < 0 ? price : price - duals[hard]! * grid.hardMg[e]![m]!;
+    };
+    const table = grid.eaterKeys.map((_, e) => grid.mealKeys.map((__, m) => (grid.safe[e]![m] ? eats(e, m) : 0)));
+    const dry = level(10);
+    const pouches = grid.classes.map((cls, c) => {
+      const r = stockRow(c, s);
+      return (r === undefined ? 0 : -duals[r]!) + dry * cls.dryTenths;
+    });
+    return {
+      short: level(0),
+      unfed: grid.eaterKeys.map((_, e) => level(1) - duals[worstRow[e]!]!),
+      eats: (e, m) => table[e]![m]!,
+      waste: level(5),
+      pouch: (c) => pouches[c]!,
+      ...ruled,
+    };
+  };
+
+  let ruled: Ruled = { noShort: false, noUnfed: false, noDislike: false, noWaste: false };
+  const against = (menu: Menu): boolean =>
+    (ruled.noShort && menu.short > 0) ||
+    (ruled.noUnfed && menu.eat.includes(unfed)) ||
+    (ruled.noDislike && menu.dislikes > 0) ||
+    (ruled.noWaste && menu.waste > 0);
+
+  return {
+    size: () => columns.length - extras.length,
+    add(menus) {
+      const fresh = menus.filter((menu) => !known.has(menuKey(menu)) && !against(menu));
+      for (const menu of fresh) known.add(menuKey(menu));
+      if (fresh.length > 0) addColumns(fresh.map(menuColumn));
+    },
+    aim(level) {
+      goal = level;
+      program.setCosts(columns.map((c) => c.counts[level]!));
+    },
+    hold(level, value) {
+      if (level === 2) return program.setColumn(worstColumn, 0, (columns[worstColumn]!.upper = value));
+      bounds[holdRow[level]!] = { lower: -Infinity, upper: value };
+      program.setRow(holdRow[level]!, -Infinity, value);
+      if (value > 0) return;
+      if (level === 0) ruled = { ...ruled, noShort: true, noUnfed: true };
+      if (level === 1) ruled = { ...ruled, noUnfed: true };
+      if (level === 4) ruled = { ...ruled, noDislike: true };
+      if (level === 5) ruled = { ...ruled, noWaste: true };
+      columns.forEach((c, i) => {
+        if (c.menu && c.upper > 0 && against(c.menu)) program.setColumn(i, 0, (c.upper = 0));
+      });
+    },
+    solve(seconds) {
+      const solution = program.solve(seconds);
+      if (solution.status !== 'optimal') return undefined;
+      const duals = solution.duals.map((y, i) => {
+        const { lower, upper } = bounds[i]!;
+        return (y > 0 && lower === -Infinity) || (y < 0 && upper === Infinity) ? 0 : y;
+      });
+      // Weak duality, counted here: it holds whatever the solver's tolerances, for any prices of the right sign.
+      const bound = (cheapest: (s: number, prices: Prices) => number): number => {
+        let sum = 0;
+        duals.forEach((y, i) => {
+          if (y !== 0 && i >= slots) sum += y * (y > 0 ? bounds[i]!.lower : bounds[i]!.upper);
+        });
+        for (let i = 0; i < extras.length; i += 1) {
+          const c = columns[i]!;
+          let rest = c.counts[goal]!;
+          c.rows.forEach((r, k) => (rest -= duals[r]! * c.values[k]!));
+          c.counts.forEach((count, k) => {
+            if (k !== 2) rest -= duals[holdRow[k]!]! * count;
+          });
+          sum += rest < 0 ? rest * c.upper : rest * c.lower;
+        }
+        for (let s = 0; s < slots; s += 1) sum += cheapest(s, pricesAt(s, duals));
+        return sum;
+      };
+      return { value: solution.value, worth: (s) => duals[s]!, bound };
+    },
+    solveWhole(limits) {
+      const whole = columns.map((_, i) => i).filter((i) => columns[i]!.menu || i === worstColumn);
+      const solution = program.solveWhole(whole, undefined, limits);
+      if (solution.columns.length === 0) return { state: undefined, bound: solution.bound };
+      const state = emptyState(grid);
+      columns.forEach(({ menu }, i) => {
+        if (!menu || solution.columns[i]! < 0.5) return;
+        const base = menu.slot * grid.eaterKeys.length;
+        grid.slotEaters[menu.slot]!.forEach((e, k) => (state.eat[base + e] = menu.eat[k] ?? absent));
+        for (const { c, n } of menu.open) state.open[menu.slot * grid.classes.length + c] = n;
+      });
+      return { state, bound: solution.bound };
+    },
+    dispose: () => program.dispose(),
+  };
+}

@@ -1,0 +1,80 @@
+import type { Highs, Model } from 'highs';
+import type { IntegerLimits, Linear, LinearColumn, LinearProgram, LinearRow } from '../core/picks/linear.ts';
+
+/** Nothing but counts may end a solve differently from last time: one seed, no relative gap (the package has one thread). */
+const steady = {
+  output_flag: false,
+  random_seed: 1,
+  mip_rel_gap: 0,
+  mip_abs_gap: 0.5,
+} as const;
+
+const optimal = 7;
+const hopeless = new Set([8, 9, 10]);
+
+/** Puts the loaded solver package behind the small interface that the proofs know. */
+export function linearFrom(highs: Highs): Linear {
+  const bound = (x: number): number => (x === Infinity ? highs.infinity : x === -Infinity ? -highs.infinity : x);
+
+  const status = (model: Model): 'optimal' | 'stopped' | 'infeasible' => {
+    const code = model.getModelStatus();
+    return code === optimal ? 'optimal' : hopeless.has(code) ? 'infeasible' : 'stopped';
+  };
+
+  const open = (rows: readonly LinearRow[]): LinearProgram => {
+    const model = highs.createModel();
+    model.options.set(steady);
+    for (const row of rows) model.addRow(bound(row.lower), bound(row.upper), { indices: [], values: [] });
+    return {
+      add(columns: readonly LinearColumn[]) {
+        for (const c of columns) {
+          model.addCol(c.cost, bound(c.lower), bound(c.upper), { indices: c.rows, values: c.values });
+        }
+      },
+      setCosts: (costs) => void model.changeColsCost({ kind: 'range', from: 0, to: costs.length - 1 }, costs),
+      setRow: (row, lower, upper) => void model.changeRowBounds(row, bound(lower), bound(upper)),
+      setColumn: (column, lower, upper) => void model.changeColBounds(column, bound(lower), bound(upper)),
+      solve(seconds) {
+        model.options.set('time_limit', model.getRunTime() + seconds);
+        model.run();
+        const { colValue, rowDual } = model.getSolution();
+        return { status: status(model), value: model.getObjectiveValue(), columns: colValue, duals: rowDual };
+      },
+      solveWhole(whole, start, limits) {
+        const integer = new Int32Array(whole.length).fill(1);
+        model.changeColsIntegrality({ kind: 'set', indices: [...whole] }, integer);
+        model.options.set({ mip_max_nodes: limits.nodes, time_limit: model.getRunTime() + limits.seconds });
+        if (start) model.setSolution({ colValue: [...start] });
+        model.run();
+        const found = Number.isFinite(model.getObjectiveValue()) && model.info.get('primal_solution_status') === 2;
+        const result = {
+          status: status(model),
+          value: model.getObjectiveValue(),
+          bound: Number(model.info.get('mip_dual_bound')),
+          columns: found ? model.getSolution().colValue : new Float64Array(),
+        };
+        model.clearIntegrality();
+        model.clearSolver();
+        return result;
+      },
+      dispose: () => model.dispose(),
+    };
+  };
+
+  const solveText = (text: string, limits: IntegerLimits): ReturnType<Linear['solveText']> =>
+    highs.withModel({ format: 'lp', data: text }, (model) => {
+      model.options.set({ ...steady, mip_max_nodes: limits.nodes, time_limit: limits.seconds });
+      model.run();
+      const { colValue } = model.getSolution();
+      const columns = new Map<string, number>();
+      colValue.forEach((value, i) => columns.set(model.getColName(i), value));
+      return {
+        status: status(model),
+        value: model.getObjectiveValue(),
+        bound: Number(model.info.get('mip_dual_bound')),
+        columns,
+      };
+    });
+
+  return { open, solveText };
+}
