@@ -37,6 +37,7 @@ const tspFractions = [
   [1 / 8, '⅛'],
   [1 / 4, '¼'],
   [1 / 2, '½'],
+  [3 / 4, '¾'], // the half and the quarter
 ] as const;
 
 /** Largest first, so that of two equal measures the one with less spooning is kept. `most` is in its own unit. */
@@ -47,7 +48,8 @@ const drawer = [
 ] as const;
 
 /**
- * The nearest measure a cook owns, with what rounding to it costs. U.S. cups and spoons.
+ * The nearest measure a cook owns, with what rounding to it costs: at most a fifth from ½ teaspoon up. U.S. cups and
+ * spoons.
  * @param askedMl ml, 0 or more
  * @returns undefined when it is under half of ⅛ teaspoon: then only a scale will do
  * @throws Refusal 'impossible-volume'

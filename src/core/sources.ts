@@ -1,9 +1,9 @@
 /** Every publication a figure rests on, once: key → citation. Docblocks name the key as `@source key`. */
 export const sources = {
   'aiche-air': 'AIChE CCPS process safety glossary, Air: composition of dry air',
-  'cfr-101-9': '21 CFR 101.9(b)(5)(viii), household measures on U.S. food labels',
   'cfr-101-61':
     '21 CFR 101.61, sodium claims, after National Academies, Strategies to Reduce Sodium Intake, Table 7-1',
+  'cfr-101-9': '21 CFR 101.9(b)(5)(viii), household measures on U.S. food labels',
   'choi-okos-1986':
     'Choi & Okos, Effects of temperature and composition on the thermal properties of foods (1986); coefficients from memory',
   'dietary-guidelines-2015':

@@ -24,7 +24,9 @@ type Row = readonly [symbol: string, factor: number, words: readonly string[]];
 /**
  * Every unit a person may type, with the words for it, in small letters and without full stops.
  * A word that means two things stands first where it means what cooks mean by it: 'oz' is a weight, 'c' a cup.
+ * Label measures are for sums on labels alone.
  * @source us-customary
+ * @source cfr-101-9
  */
 const table: Readonly<Record<UnitKind, readonly Row[]>> = {
   mass: [

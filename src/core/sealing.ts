@@ -1,0 +1,56 @@
+import { Refusal } from './refusal.ts';
+import { scaleTotals, type Totals } from './solids.ts';
+import { above, between, figure } from './within.ts';
+
+/**
+ * What is left of a batch once these pouches are sealed. Weighing each pouch rounds by up to half the scale's step, so
+ * a sum that passes the batch by no more than that is still the whole batch.
+ * @param dryG the batch as it came off, g, above 0
+ * @param sealedG pouches sealed before, g each
+ * @param askedG pouches to seal now, g each, above 0
+ * @param scaleResolutionG the scale's smallest step, g
+ * @returns g left, never below 0
+ * @throws Refusal 'more-than-dried' when there is not so much, 'impossible-weight' for a pouch of 0 g or less
+ */
+export function leftToSealG(
+  dryG: number,
+  sealedG: readonly number[],
+  askedG: readonly number[],
+  scaleResolutionG = 1,
+): number {
+  above('impossible-weight', 'The dry weight', dryG, 0, 'g');
+  between('impossible-scale', "The scale's step", scaleResolutionG, 0, 1000, 'g');
+  for (const g of [...sealedG, ...askedG]) above('impossible-weight', 'A pouch', g, 0, 'g');
+  const sum = (list: readonly number[]) => list.reduce((total, g) => total + g, 0);
+  const before = sum(sealedG);
+  const now = sum(askedG);
+  const slackG = (scaleResolutionG / 2) * (sealedG.length + askedG.length);
+  if (before + now > dryG + slackG + 1e-9) {
+    const already = before > 0 ? `, and ${figure(before)} g of it are sealed already` : '';
+    throw new Refusal(
+      'more-than-dried',
+      `The batch gave ${figure(dryG)} g${already}; that would be ${figure(now)} g.`,
+    );
+  }
+  return Math.max(0, dryG - before - now);
+}
+
+/**
+ * What one pouch holds: its share by weight of what was on the trays. Drying takes water alone.
+ * @param onTrays totals of the food as loaded
+ * @param pouchDryG food in the pouch, g, above 0
+ * @param batchDryG the batch as it came off, g, above 0
+ * @returns totals of the food before it was dried; mass and water are what it weighs with its water poured back
+ * @throws Refusal 'impossible-weight', 'more-than-dried' for a pouch heavier than its batch
+ */
+export function pouchTotals(onTrays: Totals, pouchDryG: number, batchDryG: number): Totals {
+  above('impossible-weight', 'The food in the pouch', pouchDryG, 0, 'g');
+  above('impossible-weight', 'The dry weight', batchDryG, 0, 'g');
+  if (pouchDryG > batchDryG * (1 + 1e-9)) {
+    throw new Refusal(
+      'more-than-dried',
+      `The batch gave ${figure(batchDryG)} g; one pouch cannot hold ${figure(pouchDryG)} g of it.`,
+    );
+  }
+  return scaleTotals(onTrays, pouchDryG / batchDryG);
+}

@@ -1,0 +1,167 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { steadiness, steadyThresholdG, type CheckWeight } from '#core/dryness.ts';
+
+// Common practice, no source: at most 0.5 % of the weight or 1 g, whichever is larger, between two weighings far enough
+// apart; no extension service prints a number. The cases are worked by hand from that rule.
+
+const at = (hours: number, ...trays: (number | null)[]): CheckWeight => ({ atMs: hours * 3_600_000, trays });
+const all = (hours: number, totalG: number): CheckWeight => ({ atMs: hours * 3_600_000, trays: totalG });
+const options = { scaleResolutionG: 0.1, minGapHours: 2 };
+
+test.each([
+  [100, 0.1, 1],
+  [200, 0.1, 1],
+  [212, 0.1, 1.06],
+  [800, 1, 4],
+  [212, 1, 2],
+  [212, 5, 10],
+])('%i g on a scale of %f g may change by %f g', (massG, step, thresholdG) => {
+  expect(steadyThresholdG(massG, step)).toBeCloseTo(thresholdG, 12);
+});
+
+describe('one tray', () => {
+  test('two weighings that agree', () => {
+    expect(steadiness([at(0, 212), at(2, 211)], options)).toEqual({
+      is: 'steady',
+      changeG: -1,
+      thresholdG: 1.055,
+      gapHours: 2,
+      tray: 1,
+    });
+  });
+  test('the boundary itself is steady, a tenth beyond is not', () => {
+    expect(steadiness([at(0, 151.3), at(2, 150.3)], options).is).toBe('steady');
+    expect(steadiness([at(0, 151.4), at(2, 150.3)], options)).toMatchObject({
+      is: 'not yet',
+      why: 'still losing',
+    });
+  });
+  test('weight that came back is no dryness', () => {
+    expect(steadiness([at(0, 210), at(3, 214)], options)).toMatchObject({
+      is: 'not yet',
+      why: 'gained',
+      changeG: 4,
+    });
+  });
+  test.each([0, 1.9])('weighings %f h apart prove nothing', (hours) => {
+    expect(steadiness([at(0, 212), at(hours, 212)], options)).toMatchObject({
+      is: 'not yet',
+      why: 'too close',
+    });
+  });
+  test('a hasty third weighing is held against the first, not against the second', () => {
+    expect(steadiness([at(0, 230), at(5, 212), at(5.5, 212)], options)).toMatchObject({
+      why: 'still losing',
+      changeG: -18,
+      gapHours: 5.5,
+    });
+  });
+  test('among those far enough back the latest counts', () => {
+    expect(steadiness([at(0, 400), at(5, 212), at(8, 212)], options)).toMatchObject({
+      is: 'steady',
+      gapHours: 3,
+    });
+  });
+  test('order of entry does not matter', () => {
+    expect(steadiness([at(8, 212), at(0, 400), at(5, 212)], options)).toMatchObject({
+      is: 'steady',
+      gapHours: 3,
+    });
+  });
+  test('once is not enough, and never is not either', () => {
+    expect(steadiness([at(0, 212)], options)).toEqual({ is: 'not yet', why: 'one weighing', tray: 1 });
+    expect(steadiness([], options)).toEqual({ is: 'not yet', why: 'one weighing' });
+    expect(steadiness([at(0), at(3)], options)).toEqual({ is: 'not yet', why: 'one weighing' });
+  });
+});
+
+describe('several trays', () => {
+  test('all have to be steady, and the worst is named', () => {
+    expect(steadiness([at(0, 212, 230, 214), at(3, 212, 221, 213)], options)).toMatchObject({
+      is: 'not yet',
+      why: 'still losing',
+      tray: 2,
+      changeG: -9,
+    });
+  });
+  test('a loss that a total would hide is found', () => {
+    const before = [500, 500, 500, 500];
+    expect(steadiness([at(0, ...before), at(3, 500, 500, 500, 495)], options)).toMatchObject({ tray: 4 });
+    expect(steadiness([all(0, 2000), all(3, 1995)], options).is).toBe('steady');
+  });
+  test('a tray never weighed twice is unknown, not steady', () => {
+    expect(steadiness([at(0, 212, 209), at(3, 212, null)], options)).toEqual({
+      is: 'not yet',
+      why: 'one weighing',
+      tray: 2,
+    });
+  });
+  test('trays weighed one by one are judged by their own last weighings', () => {
+    const checks = [at(0, 212, 230), at(3, 212, null), at(4, null, 209), at(7, null, 209)];
+    expect(steadiness(checks, options).is).toBe('steady');
+  });
+  test('a tray that gained is told before one that still loses', () => {
+    expect(steadiness([at(0, 212, 209), at(3, 200, 213)], options)).toMatchObject({ why: 'gained', tray: 2 });
+  });
+});
+
+describe('totals', () => {
+  test('are judged as one weight', () => {
+    expect(steadiness([all(0, 842), all(3, 840)], options)).toEqual({
+      is: 'steady',
+      changeG: -2,
+      thresholdG: 4.2,
+      gapHours: 3,
+    });
+  });
+  test('trays and a total can be compared when every tray was weighed', () => {
+    expect(steadiness([at(0, 212, 209), all(3, 420)], options)).toMatchObject({ is: 'steady', changeG: -1 });
+    expect(steadiness([all(0, 440), at(3, 212, 209)], options)).toMatchObject({
+      why: 'still losing',
+      changeG: -19,
+    });
+    expect(steadiness([all(0, 440), at(3, 212, null)], options)).toMatchObject({ why: 'one weighing' });
+  });
+});
+
+test.each([0, -1, NaN])('%s g on a tray is refused', (g) => {
+  expect(() => steadiness([at(0, 212), at(3, g)], options)).toThrow(
+    expect.objectContaining({ code: 'impossible-weight' }),
+  );
+  expect(() => steadiness([all(0, g)], options)).toThrow(
+    expect.objectContaining({ code: 'impossible-weight' }),
+  );
+});
+test('a scale or a gap that cannot be is refused', () => {
+  expect(() => steadiness([], { scaleResolutionG: -1, minGapHours: 2 })).toThrow(
+    expect.objectContaining({ code: 'impossible-scale' }),
+  );
+  expect(() => steadiness([], { scaleResolutionG: 1, minGapHours: NaN })).toThrow(
+    expect.objectContaining({ code: 'impossible-gap' }),
+  );
+});
+
+test('law: whatever is called steady holds for every tray against a weighing far enough back', () => {
+  const weight = fc.option(fc.integer({ min: 190, max: 215 }), { nil: null });
+  const trays = fc.array(weight, { minLength: 2, maxLength: 2 });
+  fc.assert(
+    fc.property(fc.array(trays, { minLength: 1, maxLength: 6 }), (rows) => {
+      const checks = rows.map((row, index) => at(index * 1.5, ...row));
+      if (steadiness(checks, options).is !== 'steady') return;
+      for (const tray of [0, 1]) {
+        const weighed = rows.flatMap((row, index) => {
+          const g = row[tray] ?? null;
+          return g === null ? [] : [{ g, hours: index * 1.5 }];
+        });
+        const last = weighed.at(-1);
+        expect(last).toBeDefined();
+        const partner = weighed.findLast(({ hours }) => (last?.hours ?? 0) - hours >= 2);
+        expect(Math.abs((partner?.g ?? NaN) - (last?.g ?? NaN))).toBeLessThanOrEqual(
+          Math.max(1, 0.005 * (last?.g ?? 0)) + 1e-9,
+        );
+      }
+    }),
+    { numRuns: 500 },
+  );
+});

@@ -1,0 +1,74 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { kitchenMeasure, kitchenMeasureMl } from '#core/scaling.ts';
+
+const cupMl = 236.5882365; // U.S. cup, exact (NIST)
+
+const said = (ml: number) => {
+  const measure = kitchenMeasureMl(ml);
+  if (measure === undefined) return undefined;
+  return `${measure.whole > 0 ? measure.whole : ''}${measure.fractionText} ${measure.of}`;
+};
+
+// 1 cup = 16 tbsp = 48 tsp (U.S. definition); which fractions are sold is common practice, no source.
+test.each([
+  [cupMl, '1 cup'],
+  [cupMl * 2.25, '2¼ cup'],
+  [cupMl / 3, '⅓ cup'],
+  [cupMl * 0.66, '⅔ cup'],
+  [cupMl * 1.97, '2 cup'],
+  [cupMl / 8, '⅛ cup'],
+  [cupMl / 16, '1 tbsp'],
+  [(cupMl / 16) * 1.5, '1½ tbsp'],
+  [cupMl / 32, '½ tbsp'],
+  [cupMl / 48, '1 tsp'],
+  [(cupMl / 48) * 2, '2 tsp'],
+  [cupMl / 64, '¾ tsp'],
+  [cupMl / 96, '½ tsp'],
+  [cupMl / 192, '¼ tsp'],
+  [cupMl / 384, '⅛ tsp'],
+  [cupMl / 384 / 2.1, undefined],
+  [0, undefined],
+])('%f ml is %s', (ml, words) => {
+  expect(said(ml)).toBe(words);
+});
+
+test('what rounding costs, with its sign', () => {
+  // 3 cups of 240 ml asked as 720 ml: 3 U.S. cups are 709.76 ml.
+  const measure = kitchenMeasureMl(720);
+  expect(measure).toMatchObject({ whole: 3, of: 'cup', costMl: expect.closeTo(-10.235, 3) });
+  expect(measure?.costFraction).toBeCloseTo(-10.2353 / 720, 6);
+});
+
+test('a weight goes by that food’s own cup: SR28 lentils, 192 g a cup (read)', () => {
+  expect(kitchenMeasure(400, 192)).toMatchObject({
+    whole: 2,
+    fraction: 1 / 8,
+    of: 'cup',
+    grams: expect.closeTo(408, 9),
+    costG: expect.closeTo(8, 9),
+  });
+  expect(kitchenMeasure(0.1, 288)).toBeUndefined();
+});
+
+describe('refusals', () => {
+  test.each([-1, NaN])('%s ml', (bad) => {
+    expect(() => kitchenMeasureMl(bad)).toThrow(expect.objectContaining({ code: 'impossible-volume' }));
+    expect(() => kitchenMeasure(bad, 192)).toThrow(expect.objectContaining({ code: 'impossible-weight' }));
+    expect(() => kitchenMeasure(100, bad)).toThrow(expect.objectContaining({ code: 'impossible-measure' }));
+  });
+});
+
+test('law: the measure is what it says, its cost is the gap, and from ½ tsp up it is out by a fifth at most', () => {
+  fc.assert(
+    fc.property(fc.double({ min: cupMl / 96, max: 5000, noNaN: true }), (ml) => {
+      const measure = kitchenMeasureMl(ml);
+      expect(measure).toBeDefined();
+      if (measure === undefined) return;
+      const unitMl = { cup: cupMl, tbsp: cupMl / 16, tsp: cupMl / 48 }[measure.of];
+      expect((measure.whole + measure.fraction) * unitMl).toBeCloseTo(measure.ml, 9);
+      expect(ml + measure.costMl).toBeCloseTo(measure.ml, 9);
+      expect(Math.abs(measure.costFraction)).toBeLessThan(0.2 + 1e-9);
+    }),
+  );
+});
