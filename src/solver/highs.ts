@@ -14,7 +14,11 @@ const hopeless = new Set([8, 9, 10]);
 
 /** Puts the loaded solver package behind the small interface that the proofs know. */
 export function linearFrom(highs: Highs): Linear {
-  const bound = (x: number): number => (x === Infinity ? highs.infinity : x === -Infinity ? -highs.infinity : x);
+  const bound = (x: number): number =>
+    x === Infinity ? highs.infinity : x === -Infinity ? -highs.infinity : x;
+
+  /** The package takes finite limits only; a day stands for none. */
+  const clock = (seconds: number): number => Math.max(0, Math.min(86400, seconds));
 
   const status = (model: Model): 'optimal' | 'stopped' | 'infeasible' => {
     const code = model.getModelStatus();
@@ -35,7 +39,7 @@ export function linearFrom(highs: Highs): Linear {
       setRow: (row, lower, upper) => void model.changeRowBounds(row, bound(lower), bound(upper)),
       setColumn: (column, lower, upper) => void model.changeColBounds(column, bound(lower), bound(upper)),
       solve(seconds) {
-        model.options.set('time_limit', model.getRunTime() + seconds);
+        model.options.set('time_limit', model.getRunTime() + clock(seconds));
         model.run();
         const { colValue, rowDual } = model.getSolution();
         return { status: status(model), value: model.getObjectiveValue(), columns: colValue, duals: rowDual };
@@ -43,10 +47,11 @@ export function linearFrom(highs: Highs): Linear {
       solveWhole(whole, start, limits) {
         const integer = new Int32Array(whole.length).fill(1);
         model.changeColsIntegrality({ kind: 'set', indices: [...whole] }, integer);
-        model.options.set({ mip_max_nodes: limits.nodes, time_limit: model.getRunTime() + limits.seconds });
+        model.options.set({ mip_max_nodes: limits.nodes, time_limit: model.getRunTime() + clock(limits.seconds) });
         if (start) model.setSolution({ colValue: [...start] });
         model.run();
-        const found = Number.isFinite(model.getObjectiveValue()) && model.info.get('primal_solution_status') === 2;
+        const found =
+          Number.isFinite(model.getObjectiveValue()) && model.info.get('primal_solution_status') === 2;
         const result = {
           status: status(model),
           value: model.getObjectiveValue(),
@@ -63,7 +68,7 @@ export function linearFrom(highs: Highs): Linear {
 
   const solveText = (text: string, limits: IntegerLimits): ReturnType<Linear['solveText']> =>
     highs.withModel({ format: 'lp', data: text }, (model) => {
-      model.options.set({ ...steady, mip_max_nodes: limits.nodes, time_limit: limits.seconds });
+      model.options.set({ ...steady, mip_max_nodes: limits.nodes, time_limit: clock(limits.seconds) });
       model.run();
       const { colValue } = model.getSolution();
       const columns = new Map<string, number>();

@@ -113,7 +113,12 @@ export function dishFigures(lots: readonly Lot[]): { sodiumMg: number | null; kc
   };
 }
 
-function makeClasses(lots: readonly Lot[], meals: readonly string[], firstDay: number, lastDay: number): Class[] {
+function makeClasses(
+  lots: readonly Lot[],
+  meals: readonly string[],
+  firstDay: number,
+  lastDay: number,
+): Class[] {
   const byKey = new Map<string, Lot[]>();
   for (const lot of lots) {
     const key = JSON.stringify([lot.meal, lot.servingsTwentieths, lot.dryG, lot.waterMl]);
@@ -122,7 +127,9 @@ function makeClasses(lots: readonly Lot[], meals: readonly string[], firstDay: n
   const classes = [...byKey.values()].map((members): Class => {
     const { meal, servingsTwentieths: size, dryG } = members[0]!;
     const kept = members.filter((l) => (l.bestBy ?? Infinity) >= firstDay);
-    const sorted = [...kept].sort((a, b) => (a.bestBy ?? Infinity) - (b.bestBy ?? Infinity) || byText(a.code, b.code));
+    const sorted = [...kept].sort(
+      (a, b) => (a.bestBy ?? Infinity) - (b.bestBy ?? Infinity) || byText(a.code, b.code),
+    );
     const groups: Group[] = [];
     const bucketSums = [0];
     const monthSums = [0];
@@ -135,7 +142,8 @@ function makeClasses(lots: readonly Lot[], meals: readonly string[], firstDay: n
         monthCost: size * monthsOf(left),
       };
       const last = groups.at(-1);
-      if (last && last.bestBy === group.bestBy) groups[groups.length - 1] = { ...last, count: last.count + group.count };
+      if (last && last.bestBy === group.bestBy)
+        groups[groups.length - 1] = { ...last, count: last.count + group.count };
       else groups.push(group);
       for (let i = 0; i < group.count; i += 1) {
         bucketSums.push(bucketSums.at(-1)! + group.bucketCost);
@@ -210,8 +218,11 @@ export function makeGrid(problem: PicksProblem): Grid {
   const wishes = [...merged].sort((a, b) => byText(a[0], b[0])).map(([, wish]) => wish);
 
   const perMille = (portion: number, per: number | null, whole: number | null): number =>
-    per === null || whole === null || whole <= 0 ? 0 : Math.min(9999, Math.round((portion * per * 50) / whole));
-  const mealsOn = (e: number, day: number): number => slots.filter((s, i) => s.day === day && attends(i, e)).length;
+    per === null || whole === null || whole <= 0
+      ? 0
+      : Math.min(9999, Math.round((portion * per * 50) / whole));
+  const mealsOn = (e: number, day: number): number =>
+    slots.filter((s, i) => s.day === day && attends(i, e)).length;
   const shareOn = (e: number, day: number): number => Math.min(1, mealsOn(e, day) / mealsOfADay);
   const needs = (e: number): boolean => (eaters[e]!.energyKcal ?? 0) > 0;
 
@@ -224,7 +235,12 @@ export function makeGrid(problem: PicksProblem): Grid {
     slotDay: slots.map((s) => s.day),
     slotDayPlace: slots.map((s) => days.indexOf(s.day)),
     dayCount: days.length,
-    slotEaters: slots.map((s) => [...new Set(s.eaters)].map((k) => eaterPlace.get(k) ?? -1).filter((e) => e >= 0).sort((a, b) => a - b)),
+    slotEaters: slots.map((s) =>
+      [...new Set(s.eaters)]
+        .map((k) => eaterPlace.get(k) ?? -1)
+        .filter((e) => e >= 0)
+        .sort((a, b) => a - b),
+    ),
     classes,
     mealClasses: order.meals.map((_, m) => classes.map((__, c) => c).filter((c) => classes[c]!.meal === m)),
     safe,
@@ -235,15 +251,23 @@ export function makeGrid(problem: PicksProblem): Grid {
     earlier: near((s, i) => i < s && inWindow(i, s)),
     later: near((s, i) => i > s && inWindow(s, i)),
     often: Math.max(1, Math.floor(days.length / 3)),
-    sodium: table((e, m) => perMille(eaters[e]!.portionTwentieths, figures[m]!.sodiumMg, eaters[e]!.sodiumLimitMg)),
+    sodium: table((e, m) =>
+      perMille(eaters[e]!.portionTwentieths, figures[m]!.sodiumMg, eaters[e]!.sodiumLimitMg),
+    ),
     hardMg: table((e, m) => (hard[e] ? eaters[e]!.portionTwentieths * (figures[m]!.sodiumMg ?? 0) : 0)),
     hardLimitMg: eaters.map((e, i) => (hard[i] ? e.sodiumLimitMg! * 20 : Infinity)),
     // An unknown energy is taken as just this meal's share of the need, so that it neither mends nor breaks a day.
     energy: table((e, m) =>
-      !needs(e) ? 0 : figures[m]!.kcal === null ? Math.round(1000 / mealsOfADay) : perMille(eaters[e]!.portionTwentieths, figures[m]!.kcal, eaters[e]!.energyKcal),
+      !needs(e)
+        ? 0
+        : figures[m]!.kcal === null
+          ? Math.round(1000 / mealsOfADay)
+          : perMille(eaters[e]!.portionTwentieths, figures[m]!.kcal, eaters[e]!.energyKcal),
     ),
     energyLow: eaters.map((_, e) => days.map((d) => (needs(e) ? Math.round(850 * shareOn(e, d)) : 0))),
-    energyHigh: eaters.map((_, e) => days.map((d) => (needs(e) ? Math.round(1250 * shareOn(e, d)) : Infinity))),
+    energyHigh: eaters.map((_, e) =>
+      days.map((d) => (needs(e) ? Math.round(1250 * shareOn(e, d)) : Infinity)),
+    ),
     limited: eaters.map((e) => (e.sodiumLimitMg ?? 0) > 0),
   };
 }

@@ -54,6 +54,10 @@ export interface LinearProgram {
   setColumn(column: number, lower: number, upper: number): void;
   solve(seconds: number): LinearSolution;
   /** The same program with these columns whole; `start` is a solution to begin with, one value a column. */
-  solveWhole(whole: readonly number[], start: readonly number[] | undefined, limits: IntegerLimits): IntegerSolution;
+  solveWhole(
+    whole: readonly number[],
+    start: readonly number[] | undefined,
+    limits: IntegerLimits,
+  ): IntegerSolution;
   dispose(): void;
 }

@@ -1,5 +1,5 @@
 import type { Grid } from './grid.ts';
-import type { Linear, LinearColumn, LinearProgram, LinearRow } from './linear.ts';
+import type { IntegerLimits, Linear, LinearColumn, LinearProgram, LinearRow } from './linear.ts';
 import { absent, emptyState, type State, unfed } from './measure.ts';
 import { type Menu, menuKey, type Prices } from './menus.ts';
 
@@ -22,14 +22,16 @@ export interface Master {
   hold(level: number, value: number): void;
   /** Solves the linear form. */
   solve(seconds: number): Relaxed | undefined;
-  /** Solves over whole menus from a known plan. */
-  solveWhole(limits: { nodes: number; seconds: number }): { state: State | undefined; bound: number };
+  /**
+   * Looks for a plan of whole menus, among those at hand, with the level aimed at no more than `target`;
+   * leaves it when more than `most` menus come into question.
+   */
+  solveWhole(target: number, most: number, limits: IntegerLimits): { state: State | undefined };
   dispose(): void;
 }
 
 /** An optimum of the linear form over the menus at hand. */
 export interface Relaxed {
-  readonly value: number;
   /** What a menu of slot s must cost less than, to be worth adding. */
   readonly worth: (s: number) => number;
   /** A bound on every plan, from the price of the cheapest menu there is at each slot. */
@@ -37,6 +39,16 @@ export interface Relaxed {
 }
 
 const levelCount = 11;
+
+interface Column {
+  /** Adds this much to each level for each unit. */
+  readonly counts: readonly number[];
+  readonly menu: Menu | undefined;
+  readonly rows: readonly number[];
+  readonly values: readonly number[];
+  readonly lower: number;
+  upper: number;
+}
 
 export function makeMaster(grid: Grid, linear: Linear): Master {
   const rows: LinearRow[] = [];
@@ -61,7 +73,14 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
         counts[6] = group.bucketCost;
         counts[9] = group.monthCost;
         const at = [byPeriod.get(p)!, ...shared];
-        extras.push({ cost: 0, lower: 0, upper: group.count, rows: at, values: at.map((r) => (shared.includes(r) ? 1 : -1)), counts });
+        extras.push({
+          cost: 0,
+          lower: 0,
+          upper: group.count,
+          rows: at,
+          values: at.map((r) => (shared.includes(r) ? 1 : -1)),
+          counts,
+        });
       }
     });
     return byPeriod;
@@ -73,7 +92,14 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
   const worstCounts = none();
   worstCounts[2] = 1;
   const worstColumn = extras.length;
-  extras.push({ cost: 0, lower: 0, upper: slots, rows: worstRow, values: worstRow.map(() => -1), counts: worstCounts });
+  extras.push({
+    cost: 0,
+    lower: 0,
+    upper: slots,
+    rows: worstRow,
+    values: worstRow.map(() => -1),
+    counts: worstCounts,
+  });
 
   // Wishes for any time count once, however often the meal is eaten.
   const wishRow = grid.wishes.map((wish) => {
@@ -87,17 +113,19 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
 
   // Hard sodium limits, by eater and day.
   const hardRow = grid.eaterKeys.map((_, e) =>
-    Array.from({ length: grid.dayCount }, () => (grid.hardLimitMg[e]! < Infinity ? row(-Infinity, grid.hardLimitMg[e]!) : -1)),
+    Array.from({ length: grid.dayCount }, () =>
+      grid.hardLimitMg[e]! < Infinity ? row(-Infinity, grid.hardLimitMg[e]!) : -1,
+    ),
   );
 
   const holdRow = Array.from({ length: levelCount }, () => row(-Infinity, Infinity));
   const program: LinearProgram = linear.open(rows);
   const bounds = rows.map((r) => ({ ...r }));
-  const columns: { counts: number[]; menu: Menu | undefined; rows: readonly number[]; values: readonly number[]; lower: number; upper: number }[] = [];
+  const columns: Column[] = [];
   const known = new Set<string>();
   let goal = 0;
 
-  const addColumns = (list: { counts: number[]; menu: Menu | undefined; rows: readonly number[]; values: readonly number[]; lower: number; upper: number }[]): void => {
+  const addColumns = (list: readonly Column[]): void => {
     const added = list.map((item) => {
       const at = [...item.rows];
       const values = [...item.values];
@@ -113,7 +141,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
   };
   addColumns(extras.map((x) => ({ ...x, menu: undefined })));
 
-  const menuColumn = (menu: Menu): (typeof columns)[number] => {
+  const menuColumn = (menu: Menu): Column => {
     const at = new Map<number, number>([[choose[menu.slot]!, 1]]);
     const plus = (r: number, value: number): void => void at.set(r, (at.get(r) ?? 0) + value);
     const counts = none();
@@ -124,7 +152,8 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
       if (m === unfed) {
         counts[1]! += 1;
         plus(worstRow[e]!, 1);
-      } else if (hardRow[e]![day]! >= 0 && grid.hardMg[e]![m]! > 0) plus(hardRow[e]![day]!, grid.hardMg[e]![m]!);
+      } else if (hardRow[e]![day]! >= 0 && grid.hardMg[e]![m]! > 0)
+        plus(hardRow[e]![day]!, grid.hardMg[e]![m]!);
     });
     for (const { c, n } of menu.open) plus(stockRow(c, menu.slot)!, n);
     for (const w of menu.gives) plus(wishRow[w]!, -1);
@@ -151,7 +180,9 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
       const hard = hardRow[e]![day]!;
       return hard < 0 ? price : price - duals[hard]! * grid.hardMg[e]![m]!;
     };
-    const table = grid.eaterKeys.map((_, e) => grid.mealKeys.map((__, m) => (grid.safe[e]![m] ? eats(e, m) : 0)));
+    const table = grid.eaterKeys.map((_, e) =>
+      grid.mealKeys.map((__, m) => (grid.safe[e]![m] ? eats(e, m) : 0)),
+    );
     const dry = level(10);
     const pouches = grid.classes.map((cls, c) => {
       const r = stockRow(c, s);
@@ -173,6 +204,18 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     (ruled.noUnfed && menu.eat.includes(unfed)) ||
     (ruled.noDislike && menu.dislikes > 0) ||
     (ruled.noWaste && menu.waste > 0);
+
+  let last = { value: 0, duals: new Float64Array(rows.length) };
+  /** Reduced cost of a column at the last optimum. */
+  const reduced = (i: number): number => {
+    const c = columns[i]!;
+    let rest = c.counts[goal]!;
+    c.rows.forEach((r, k) => (rest -= last.duals[r]! * c.values[k]!));
+    c.counts.forEach((count, k) => {
+      if (k !== 2) rest -= last.duals[holdRow[k]!]! * count;
+    });
+    return rest;
+  };
 
   return {
     size: () => columns.length - extras.length,
@@ -205,6 +248,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
         const { lower, upper } = bounds[i]!;
         return (y > 0 && lower === -Infinity) || (y < 0 && upper === Infinity) ? 0 : y;
       });
+      last = { value: solution.value, duals };
       // Weak duality, counted here: it holds whatever the solver's tolerances, for any prices of the right sign.
       const bound = (cheapest: (s: number, prices: Prices) => number): number => {
         let sum = 0;
@@ -212,23 +256,29 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
           if (y !== 0 && i >= slots) sum += y * (y > 0 ? bounds[i]!.lower : bounds[i]!.upper);
         });
         for (let i = 0; i < extras.length; i += 1) {
-          const c = columns[i]!;
-          let rest = c.counts[goal]!;
-          c.rows.forEach((r, k) => (rest -= duals[r]! * c.values[k]!));
-          c.counts.forEach((count, k) => {
-            if (k !== 2) rest -= duals[holdRow[k]!]! * count;
-          });
-          sum += rest < 0 ? rest * c.upper : rest * c.lower;
+          const rest = reduced(i);
+          sum += rest < 0 ? rest * columns[i]!.upper : 0;
         }
         for (let s = 0; s < slots; s += 1) sum += cheapest(s, pricesAt(s, duals));
         return sum;
       };
-      return { value: solution.value, worth: (s) => duals[s]!, bound };
+      return { worth: (s) => duals[s]!, bound };
     },
-    solveWhole(limits) {
+    solveWhole(target, most, limits) {
       const whole = columns.map((_, i) => i).filter((i) => columns[i]!.menu || i === worstColumn);
+      // A menu whose reduced cost alone lifts the level above the target cannot be part of what is sought.
+      const shut = whole.filter(
+        (i) => columns[i]!.menu && columns[i]!.upper > 0 && last.value + reduced(i) > target + 1e-6,
+      );
+      if (whole.length - shut.length > most) return { state: undefined };
+      for (const i of shut) program.setColumn(i, 0, 0);
+      if (goal === 2) program.setColumn(worstColumn, 0, target);
+      else program.setRow(holdRow[goal]!, -Infinity, target);
       const solution = program.solveWhole(whole, undefined, limits);
-      if (solution.columns.length === 0) return { state: undefined, bound: solution.bound };
+      for (const i of shut) program.setColumn(i, 0, Infinity);
+      if (goal === 2) program.setColumn(worstColumn, 0, columns[worstColumn]!.upper);
+      else program.setRow(holdRow[goal]!, -Infinity, Infinity);
+      if (solution.columns.length === 0) return { state: undefined };
       const state = emptyState(grid);
       columns.forEach(({ menu }, i) => {
         if (!menu || solution.columns[i]! < 0.5) return;
@@ -236,7 +286,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
         grid.slotEaters[menu.slot]!.forEach((e, k) => (state.eat[base + e] = menu.eat[k] ?? absent));
         for (const { c, n } of menu.open) state.open[menu.slot * grid.classes.length + c] = n;
       });
-      return { state, bound: solution.bound };
+      return { state };
     },
     dispose: () => program.dispose(),
   };

@@ -64,7 +64,13 @@ export function classCost(grid: Grid, cls: Class, demand: (slot: number) => numb
 }
 
 /** Thousandths of a day by which the eater is over the sodium limit or outside the energy range. */
-export function dayExcess(grid: Grid, eater: number, dayPlace: number, sodium: number, energy: number): number {
+export function dayExcess(
+  grid: Grid,
+  eater: number,
+  dayPlace: number,
+  sodium: number,
+  energy: number,
+): number {
   const over = grid.limited[eater] ? Math.max(0, sodium - 1000) : 0;
   const low = grid.energyLow[eater]![dayPlace]!;
   const high = grid.energyHigh[eater]![dayPlace]!;
@@ -79,7 +85,11 @@ export function measure(grid: Grid, state: State): number[] {
   const [slots, eaters, classes] = [grid.slotKeys.length, grid.eaterKeys.length, grid.classes.length];
   const { eat, open } = state;
   const vector = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
-  const [lows, highs, opened] = [new Int32Array(grid.mealKeys.length), new Int32Array(grid.mealKeys.length), new Int32Array(grid.mealKeys.length)];
+  const [lows, highs, opened] = [
+    new Int32Array(grid.mealKeys.length),
+    new Int32Array(grid.mealKeys.length),
+    new Int32Array(grid.mealKeys.length),
+  ];
   for (let s = 0; s < slots; s += 1) {
     lows.fill(0);
     highs.fill(0);

@@ -76,7 +76,12 @@ export function menuOf(grid: Grid, state: State, slot: number): Menu {
     const n = state.open[slot * classes + c]!;
     if (n > 0) open.push({ c, n });
   }
-  return makeMenu(grid, slot, grid.slotEaters[slot]!.map((e) => state.eat[slot * eaters + e]!), open);
+  return makeMenu(
+    grid,
+    slot,
+    grid.slotEaters[slot]!.map((e) => state.eat[slot * eaters + e]!),
+    open,
+  );
 }
 
 export interface Pricer {

@@ -35,16 +35,36 @@ function ranks(signatures: ReadonlyMap<string, string>): Map<string, number> {
 export function settleOrder(problem: PicksProblem): Order {
   const place = slotPlaces(problem);
   const lotText = (l: PicksProblem['lots'][number]): string =>
-    JSON.stringify([l.servingsTwentieths, l.dryG, l.waterMl, l.sodiumMgPerServing, l.kcalPerServing, l.bestBy, l.steady, l.pouches.length]);
+    JSON.stringify([
+      l.servingsTwentieths,
+      l.dryG,
+      l.waterMl,
+      l.sodiumMgPerServing,
+      l.kcalPerServing,
+      l.bestBy,
+      l.steady,
+      l.pouches.length,
+    ]);
   const meals = [...new Set(problem.lots.map((lot) => lot.meal))];
   const ownMeal = new Map(
-    meals.map((meal) => [meal, problem.lots.filter((l) => l.meal === meal).map(lotText).sort(byText).join('|')]),
+    meals.map((meal) => [
+      meal,
+      problem.lots
+        .filter((l) => l.meal === meal)
+        .map(lotText)
+        .sort(byText)
+        .join('|'),
+    ]),
   );
   const ownEater = new Map(
     problem.eaters.map((e) => [
       e.key,
       JSON.stringify([e.portionTwentieths, e.sodiumLimitMg, e.sodiumHard === true, e.energyKcal]) +
-        problem.slots.filter((s) => s.eaters.includes(e.key)).map((s) => place.get(s.key)!).sort((a, b) => a - b).join(','),
+        problem.slots
+          .filter((s) => s.eaters.includes(e.key))
+          .map((s) => place.get(s.key)!)
+          .sort((a, b) => a - b)
+          .join(','),
     ]),
   );
   const ties: { eater: string; meal: string; tie: string }[] = [
@@ -68,7 +88,11 @@ export function settleOrder(problem: PicksProblem): Order {
     }
     const pad = (rank: number): string => String(rank).padStart(6, '0');
     const next = (old: Map<string, number>, tied: Map<string, string[]>): Map<string, number> =>
-      ranks(new Map([...tied].map(([key, list]) => [key, `${pad(old.get(key)!)};${list.sort(byText).join(';')}`])));
+      ranks(
+        new Map(
+          [...tied].map(([key, list]) => [key, `${pad(old.get(key)!)};${list.sort(byText).join(';')}`]),
+        ),
+      );
     [eaterRank, mealRank] = [next(eaterRank, eaterTies), next(mealRank, mealTies)];
   }
   const sorted = (rank: Map<string, number>): string[] =>

@@ -61,7 +61,8 @@ export function search(
       // Slots that compete for the same meal.
       const meals = tables[first]!.meals;
       const rivals = slotsOf(meals[chance.below(meals.length)]!);
-      while (out.size < count && rivals.length > 0) out.add(rivals.splice(chance.below(rivals.length), 1)[0]!);
+      while (out.size < count && rivals.length > 0)
+        out.add(rivals.splice(chance.below(rivals.length), 1)[0]!);
     }
     while (out.size < count) out.add(chance.below(slots));
     const order = [...out];

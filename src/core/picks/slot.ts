@@ -28,7 +28,10 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
   const subs = new Int32Array(widest);
   const maxSize = Math.max(1, ...grid.classes.map((c) => c.size));
   const maxDry = Math.max(1, ...grid.classes.map((c) => c.dryTenths));
-  const slotsADay = Math.max(1, ...grid.slotDayPlace.map((d) => grid.slotDayPlace.filter((x) => x === d).length));
+  const slotsADay = Math.max(
+    1,
+    ...grid.slotDayPlace.map((d) => grid.slotDayPlace.filter((x) => x === d).length),
+  );
 
   // Sizes of the digits within a key: each is above anything the lower levels of one slot can add up to.
   const perDislike = 1;
@@ -37,7 +40,8 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
   const perDay = 1;
   const perVariety = 1 + eaterCount * (2 * 9999 * slotsADay + 1250);
   const perBucket = perVariety * (1 + eaterCount * (slotsADay + 3));
-  const perWaste = perBucket * (1 + 3 * (Math.max(1, ...tables.map((t) => t.lowOf[t.full]!)) + eaterCount * maxSize));
+  const perWaste =
+    perBucket * (1 + 3 * (Math.max(1, ...tables.map((t) => t.lowOf[t.full]!)) + eaterCount * maxSize));
   const perDry = 1;
   const perMonth = 1 + 64 * maxDry;
 
@@ -175,7 +179,8 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     const { eaters, full } = table;
     const missed = gridOf.eaterKeys.map((_, e) => {
       let n = 0;
-      for (let i = 0; i < gridOf.slotKeys.length; i += 1) if (i !== s && state.eat[i * eaterCount + e] === unfed) n += 1;
+      for (let i = 0; i < gridOf.slotKeys.length; i += 1)
+        if (i !== s && state.eat[i * eaterCount + e] === unfed) n += 1;
       return n;
     });
     const base = Math.max(0, ...missed);
@@ -256,7 +261,11 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
         if (2 * thisShort > table.pairLow[id]! || thisShort > short) continue;
         if (thisShort === short && thisWaste > waste) continue;
         const same = thisShort === short && thisWaste === waste;
-        if (same && (bucket[i]! > bucket[chosen]! || (bucket[i] === bucket[chosen] && rest[i]! >= rest[chosen]!))) continue;
+        if (
+          same &&
+          (bucket[i]! > bucket[chosen]! || (bucket[i] === bucket[chosen] && rest[i]! >= rest[chosen]!))
+        )
+          continue;
         [short, waste, chosen] = [thisShort, thisWaste, i];
       }
       best[id] = chosen;
@@ -290,7 +299,13 @@ interface Offer {
 }
 
 /** What the first, second, … pouch of class c opened here adds; as many as stock and `limit` allow. */
-function increments(grid: Grid, state: State, s: number, c: number, limit: number): { bucket: number; month: number }[] {
+function increments(
+  grid: Grid,
+  state: State,
+  s: number,
+  c: number,
+  limit: number,
+): { bucket: number; month: number }[] {
   const cls = grid.classes[c]!;
   const classes = grid.classes.length;
   if (cls.groups.at(-1)!.bestBy < grid.slotDay[s]!) return [];

@@ -1,0 +1,106 @@
+import { checkPlan } from './check.ts';
+import { greedyState } from './greedy.ts';
+import { type Grid, makeGrid } from './grid.ts';
+import { handOut } from './handout.ts';
+import type { Linear } from './linear.ts';
+import { compareVectors, copyState, emptyState, measure } from './measure.ts';
+import { levelNames, type LevelResult, type PicksProblem, type PicksResult } from './problem.ts';
+import { prove } from './prove.ts';
+import { search, type Found } from './search.ts';
+import { makeSlotSolver } from './slot.ts';
+import { mergeTables, splitTables } from './split.ts';
+import { makeTables } from './table.ts';
+
+/** Every limit is a count, so that the same question gets the same plan. Chosen on the bench's instances. */
+export interface PickLimits {
+  /** Rounds of the first search. */
+  readonly rounds: number;
+  /** Rounds around each plan that a whole program found. */
+  readonly roundsAgain: number;
+  /** Rounds of new menus for one level. */
+  readonly proofRounds: number;
+  /** Branching nodes of one whole program. */
+  readonly nodes: number;
+  /** Whole programs in all. */
+  readonly programs: number;
+}
+
+export const usualLimits: PickLimits = {
+  rounds: 300,
+  roundsAgain: 100,
+  proofRounds: 60,
+  nodes: 200,
+  programs: 6,
+};
+
+/**
+ * The picks for a trip: the best plan found, level by level, with what is proven of each level.
+ * @param linear the solver; without it nothing is proven beyond the plain bounds
+ * @param secondsLeft a clock as safety net; when it reaches 0 the best plan found so far is answered
+ * @throws Error when the finished plan does not stand the check: a bug, never an answer
+ */
+export function pickPouches(
+  problem: PicksProblem,
+  linear: Linear | undefined,
+  limits: PickLimits = usualLimits,
+  secondsLeft: () => number = () => Infinity,
+): PicksResult {
+  const whole = makeGrid(problem);
+  const { grid, split } = splitTables(whole);
+  const tables = makeTables(grid);
+  const solver = makeSlotSolver(grid, tables);
+  let clockEnded = false;
+  const late = (): boolean => (clockEnded ||= secondsLeft() <= 0);
+  const good = (vector: readonly number[]): boolean =>
+    late() || vector.every((v, k) => v <= (k === 3 ? -grid.wishTotal : 0));
+
+  let found: Found | undefined;
+  for (const start of starts(grid)) {
+    for (const s of start.order) solver.fill(start.state, s);
+    const next = { state: start.state, vector: measure(grid, start.state) };
+    if (!found || compareVectors(next.vector, found.vector) < 0) found = next;
+  }
+  found = search(grid, tables, solver, found!, limits.rounds, 1, good);
+  let bounds: readonly number[] = [];
+  if (linear && !late()) {
+    const again = (from: Found): Found => search(grid, tables, solver, from, limits.roundsAgain, 2, good);
+    const proof = prove(grid, tables, linear, found, again, {
+      rounds: limits.proofRounds,
+      nodes: limits.nodes,
+      programs: limits.programs,
+      secondsLeft,
+    });
+    found = proof.found;
+    bounds = split ? [] : proof.bounds;
+    clockEnded ||= proof.clockEnded;
+  }
+
+  const state = mergeTables(whole, grid, found.state);
+  const vector = measure(whole, state);
+  const plain = levelNames.map((_, k) => (k === 3 ? -whole.wishTotal : 0));
+  const levels = levelNames.map((level, k): LevelResult => {
+    const bound = Math.max(bounds[k] ?? -Infinity, plain[k]!);
+    const value = vector[k]!;
+    return { level, value, bound, proven: value <= bound, gap: Math.max(0, value - bound) };
+  });
+  const result: PicksResult = {
+    slots: handOut(whole, state),
+    vector,
+    levels,
+    status: levels.every((l) => l.proven) ? 'proven' : 'best found',
+    clockEnded,
+  };
+  const faults = checkPlan(problem, result);
+  if (faults.length > 0) throw new Error(`the plan does not stand the check: ${faults.join('; ')}`);
+  return result;
+}
+
+/** Where the search may begin: the plain list as it is, and empty plans filled from either end. */
+function starts(grid: Grid): { state: ReturnType<typeof emptyState>; order: number[] }[] {
+  const forward = grid.slotKeys.map((_, s) => s);
+  return [
+    { state: copyState(greedyState(grid)), order: [] },
+    { state: emptyState(grid), order: forward },
+    { state: emptyState(grid), order: [...forward].reverse() },
+  ];
+}
