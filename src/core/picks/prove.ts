@@ -78,10 +78,18 @@ export function prove(
       const reached = boundLevel(master, pricer, found.vector[level]!, limits);
       bound = Math.max(bound, reached.bound);
       clockEnded ||= reached.clockEnded;
-      if (bound < found.vector[level]! && wholeMenus[level] !== undefined && programs < limits.programs && !clockEnded) {
+      if (
+        bound < found.vector[level]! &&
+        wholeMenus[level] !== undefined &&
+        programs < limits.programs &&
+        !clockEnded
+      ) {
         programs += 1;
         const target = found.vector[level]! - 1;
-        const whole = master.solveWhole(target, wholeMenus[level]!, { nodes: limits.nodes, seconds: limits.secondsLeft() });
+        const whole = master.solveWhole(target, wholeMenus[level]!, {
+          nodes: limits.nodes,
+          seconds: limits.secondsLeft(),
+        });
         if (whole.state) {
           const better = again({ state: whole.state, vector: measure(grid, whole.state) });
           const improved = compareVectors(better.vector, found.vector) < 0;

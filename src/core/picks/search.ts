@@ -1,7 +1,7 @@
 import { seeded } from './chance.ts';
 import type { Grid } from './grid.ts';
 import { compareVectors, copyState, measure, overwrite, unfed, type State } from './measure.ts';
-import type { SlotSolver } from './slot.ts';
+import type { KeptBack, SlotSolver } from './slot.ts';
 import type { SlotTable } from './table.ts';
 
 export interface Found {
@@ -52,6 +52,27 @@ export function search(
     return start;
   };
 
+  /**
+   * What all but the last slot must do without, so that dishes, pouches and hunger can change places: whole dishes,
+   * single eaters from single dishes, one eater from all, some pouches.
+   */
+  const keepBack = (eaterCount: number, places: number): KeptBack => {
+    const kind = chance.below(4);
+    const odds = 2 + chance.below(2);
+    const one = 1 << chance.below(Math.max(1, eaterCount));
+    const from = Array.from({ length: places }, () => {
+      if (kind === 0) return 0;
+      if (kind === 1) return one;
+      if (kind === 2) return chance.below(odds) === 0 ? -1 : 0;
+      return chance.below(1 << eaterCount) & chance.below(1 << eaterCount);
+    });
+    const some = chance.below(2) === 0;
+    return {
+      from,
+      pouches: some ? grid.classes.map(() => (chance.below(3) === 0 ? 1 + chance.below(2) : 0)) : [],
+    };
+  };
+
   for (let round = 0; round < rounds && !done(vector); round += 1) {
     const out = new Set<number>();
     const count = Math.min(slots, 2 + chance.below(3));
@@ -73,8 +94,7 @@ export function search(
     for (const s of order) solver.clear(state, s);
     order.forEach((s, i) => {
       const places = tables[s]!.meals.length;
-      const ban = i < order.length - 1 && places > 1 && chance.below(3) > 0;
-      solver.fill(state, s, ban ? new Set([chance.below(places), chance.below(places)]) : undefined);
+      solver.fill(state, s, i < order.length - 1 ? keepBack(tables[s]!.eaters.length, places) : undefined);
     });
     const next = measure(grid, state);
     if (compareVectors(next, vector) <= 0) {

@@ -11,10 +11,16 @@ import type { SlotTable } from './table.ts';
 export interface SlotSolver {
   /**
    * Fills slot s of the state, which must be cleared there.
-   * @param banned meals to leave out this time, as a set of places in the slot's table
+   * @param back what to keep back this time, so that other slots may have it
    */
-  fill(state: State, s: number, banned?: ReadonlySet<number>): void;
+  fill(state: State, s: number, back?: KeptBack): void;
   clear(state: State, s: number): void;
+}
+
+/** Eaters (mask) to keep from each of the slot's meals, and pouches of each class to leave in stock. */
+export interface KeptBack {
+  readonly from: readonly number[];
+  readonly pouches: readonly number[];
 }
 
 const never = Infinity;
@@ -87,7 +93,7 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     into.k2 = repeats * perVariety + dayExcess(grid, e, day, sodium, energy) * perDay;
   };
 
-  const fill = (state: State, s: number, banned?: ReadonlySet<number>): void => {
+  const fill = (state: State, s: number, back?: KeptBack): void => {
     const table = tables[s]!;
     const { eaters, full, pair } = table;
     const size = full + 1;
@@ -98,7 +104,8 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     const offers: (Offer | undefined)[] = [];
 
     table.meals.forEach((m, place) => {
-      const offer = banned?.has(place) ? undefined : makeOffer(grid, state, s, m, table, place);
+      const mask = table.allowed[place]! & ~(back?.from[place] ?? 0);
+      const offer = mask === 0 ? undefined : makeOffer(grid, state, s, m, table, place, back);
       offers.push(offer);
       if (!offer) {
         choices.push(undefined);
@@ -107,7 +114,6 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
       const choice = new Int32Array(size);
       choices.push(choice);
       // Cost of this dish for each set of eaters.
-      const mask = table.allowed[place]!;
       const [a1, a2]: [number[], number[]] = [[], []];
       eaters.forEach((e, i) => {
         if (mask & (1 << i)) eaterCost(state, s, e, m, cost);
@@ -220,6 +226,7 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     m: number,
     table: SlotTable,
     place: number,
+    back: KeptBack | undefined,
   ): Offer | undefined => {
     const most = table.most[place]!;
     let totals = [0];
@@ -229,6 +236,7 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     for (const c of gridOf.mealClasses[m]!) {
       const cls = gridOf.classes[c]!;
       const inc = increments(gridOf, state, s, c, Math.floor(most / cls.size));
+      inc.length = Math.max(0, inc.length - (back?.pouches[c] ?? 0));
       if (inc.length < 2) continue;
       const byTotal = new Map<number, { bucket: number; rest: number; from: number; taken: number }>();
       totals.forEach((total, from) => {
