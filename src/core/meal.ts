@@ -1,0 +1,153 @@
+import type { Contents } from './allergens.ts';
+import { expectedDryG, pouchWaterMl, waterRemovedG } from './balance.ts';
+import { type CheckWeight, type Steadiness, steadiness } from './dryness.ts';
+import type { Batch, Pouch, Recipe, RecipeLine } from './records.ts';
+import type { Settings } from './settings.ts';
+import { type Per100, type Totals, scaleTotals, shareOnTrays, totalsOf } from './solids.ts';
+
+/** The composition of a food by its number; undefined when the table has none. */
+export type Composer = (ndb: string) => Per100 | undefined;
+
+/** A recipe in figures: what is in the whole pot. */
+export interface RecipeFacts {
+  /** Of all weighed lines together. */
+  readonly totals: Totals;
+  /** Sodium of each line, mg, in the recipe's order; 0 where it is not known. */
+  readonly sodiumOf: readonly number[];
+  /** Lines not understood: counted as zero, so every figure is too low and allergens are unknown. */
+  readonly unresolved: readonly RecipeLine[];
+  /** Lines without an amount: counted as zero and named. */
+  readonly uncounted: readonly RecipeLine[];
+  readonly contents: readonly { readonly ingredient: string; readonly contents: Contents | null }[];
+  /** The pot as weighed, else the sum of the lines; g. */
+  readonly finishedG: number;
+  /** Water boiled away in the kitchen, g; below zero: taken up beyond the lines. 0 until the pot is weighed. */
+  readonly boiledAwayG: number;
+}
+
+export function recipeFacts(recipe: Recipe, composer: Composer): RecipeFacts {
+  const parts = recipe.lines.flatMap((line) => {
+    const per100 = line.ndb === null ? undefined : composer(line.ndb);
+    return line.state === 'weighed' && line.grams !== null && per100
+      ? [{ grams: line.grams, food: line.called, per100 }]
+      : [];
+  });
+  const totals = totalsOf(parts);
+  const sodiumOf = recipe.lines.map((line) => {
+    const per100 = line.ndb === null ? undefined : composer(line.ndb);
+    return ((per100?.sodiumMg ?? 0) * (line.grams ?? 0)) / 100;
+  });
+  return {
+    totals,
+    sodiumOf,
+    unresolved: recipe.lines.filter((line) => line.state === 'asked'),
+    uncounted: recipe.lines.filter((line) => line.state === 'uncounted'),
+    contents: recipe.lines.map((line) => ({ ingredient: line.called, contents: line.contents })),
+    finishedG: recipe.potG ?? totals.massG,
+    boiledAwayG: recipe.potG === null ? 0 : totals.massG - recipe.potG,
+  };
+}
+
+/** A batch in figures: what lies on the trays and how far it is dried. */
+export interface BatchFacts {
+  readonly wetG: number;
+  /** What lies on the trays of all that the recipe's lines name. */
+  readonly totals: Totals;
+  readonly servings: number;
+  /** Predicted from the solids and the expected residual moisture; null when no solids are known. */
+  readonly expectedDryG: number | null;
+  readonly steadiness: Steadiness;
+  /** The latest weight of every tray together, g; null until each was weighed. */
+  readonly dryG: number | null;
+  readonly lastWeighedAtMs: number | null;
+  readonly recipe: RecipeFacts;
+}
+
+/** Weighings of one moment together, as the dryness sum takes them. */
+export function checkWeights(batch: Batch): CheckWeight[] {
+  const moments = new Map<number, Batch['weighings'][number][]>();
+  for (const weighing of batch.weighings) {
+    moments.set(weighing.atMs, [...(moments.get(weighing.atMs) ?? []), weighing]);
+  }
+  return [...moments].map(([atMs, weighed]) => {
+    const whole = weighed.findLast((w) => w.trayNo === 0);
+    if (whole) return { atMs, trays: whole.netG };
+    return { atMs, trays: batch.trays.map(({ no }) => weighed.findLast((w) => w.trayNo === no)?.netG ?? null) };
+  });
+}
+
+/** The latest weight of the whole batch, g: weighed together, or tray by tray since then. */
+function latestDryG(batch: Batch): number | null {
+  const wholeAt = batch.weighings.findLastIndex((w) => w.trayNo === 0);
+  const since = batch.weighings.slice(wholeAt + 1);
+  const latest = batch.trays.map(({ no }) => since.findLast((w) => w.trayNo === no)?.netG);
+  if (latest.every((g) => g !== undefined)) return latest.reduce((sum, g) => sum + g, 0);
+  if (wholeAt >= 0) return batch.weighings[wholeAt]!.netG;
+  const ever = batch.trays.map(({ no }) => batch.weighings.findLast((w) => w.trayNo === no)?.netG);
+  return ever.every((g) => g !== undefined) ? ever.reduce((sum, g) => sum + g, 0) : null;
+}
+
+export function batchFacts(batch: Batch, composer: Composer, settings: Settings): BatchFacts {
+  const recipe = recipeFacts(batch.recipe, composer);
+  const wetG = batch.trays.reduce((sum, tray) => sum + tray.wetG, 0);
+  const share = shareOnTrays(wetG, batch.potG);
+  const totals = scaleTotals(recipe.totals, batch.factor * share);
+  return {
+    wetG,
+    totals,
+    servings: batch.recipe.servings * batch.factor * share,
+    expectedDryG: totals.solidsG > 0 ? expectedDryG(totals.solidsG, settings.residualMoisture) : null,
+    steadiness: steadiness(checkWeights(batch), {
+      scaleResolutionG: settings.scaleG,
+      minGapHours: settings.steadyGapHours,
+    }),
+    dryG: latestDryG(batch),
+    lastWeighedAtMs: batch.weighings.at(-1)?.atMs ?? null,
+    recipe,
+  };
+}
+
+/** One pouch in figures. */
+export interface PouchFacts {
+  readonly waterMl: number;
+  readonly servings: number;
+  readonly kcal: number;
+  readonly sodiumMg: number;
+}
+
+/**
+ * A pouch's part of its batch, by dry weight.
+ * @param dryG food in the pouch, g
+ * @param correction the household's learnt water correction for this meal, no unit
+ * @throws Refusal when the batch's weights cannot be
+ */
+export function pouchFacts(dryG: number, batch: BatchFacts & { dryG: number }, correction = 1): PouchFacts {
+  const part = dryG / batch.dryG;
+  return {
+    waterMl: pouchWaterMl(dryG, batch.wetG, batch.dryG, correction),
+    servings: batch.servings * part,
+    kcal: batch.totals.kcal * part,
+    sodiumMg: batch.totals.sodiumMg * part,
+  };
+}
+
+/** Fat of the dry matter, 0 to 1; decides the best-by policy. Undefined when no solids are known. */
+export function fatOfSolids(totals: Totals): number | undefined {
+  return totals.solidsG > 0 ? Math.min(1, totals.fatG / totals.solidsG) : undefined;
+}
+
+/** What is still unsealed of a batch, g. */
+export function unsealedG(dryG: number, pouches: readonly Pick<Pouch, 'dryG'>[]): number {
+  return dryG - pouches.reduce((sum, pouch) => sum + pouch.dryG, 0);
+}
+
+/**
+ * What a recipe predicts for a meal nobody has dried yet: ml of water for each g of dry food.
+ * @returns undefined when the recipe's solids are not known
+ */
+export function expectedMlPerDryG(recipe: RecipeFacts, residualMoisture: number): number | undefined {
+  const { solidsG } = recipe.totals;
+  if (!(solidsG > 0) || recipe.finishedG <= solidsG) return undefined;
+  const dryG = expectedDryG(solidsG, residualMoisture);
+  return dryG < recipe.finishedG ? waterRemovedG(recipe.finishedG, dryG) / dryG : undefined;
+}

@@ -1,0 +1,50 @@
+import { usualSafetyFactor } from './oxygen.ts';
+import { usCupMl } from './units.ts';
+
+/** What a household has told about itself, one value at a time; defaults until then. */
+export interface Settings {
+  /** Where pouches are sealed and, unless a trip says otherwise, where water is boiled; m. */
+  readonly altitudeM: number;
+  /** IANA name of the household's time zone. */
+  readonly zone: string;
+  /** Weights in answers: grams, or ounces beside them. */
+  readonly units: 'grams' | 'ounces';
+  readonly cupMl: number;
+  /** The dryer's trays; null until told. */
+  readonly dryer: { readonly trays: number; readonly widthMm: number | null; readonly lengthMm: number | null } | null;
+  /** Most wet food the dryer takes in a load, g; null until told. */
+  readonly loadLimitG: number | null;
+  /** Empty trays, g, in their order; one value holds for all. */
+  readonly trayTaresG: readonly number[];
+  /** Where pouches are kept, °C. */
+  readonly storageC: number;
+  /** Absorber sizes at hand, ml of oxygen. */
+  readonly absorbersMl: readonly number[];
+  readonly absorberSafety: number;
+  /** Volume of the usual pouch, ml, and the size it was told as. */
+  readonly pouch: { readonly volumeMl: number; readonly told: string } | null;
+  /** The scale's smallest step, g. */
+  readonly scaleG: number;
+  /** Weighings closer than this do not show that drying has stopped, h. */
+  readonly steadyGapHours: number;
+  /** Water expected to remain in dry food, share of its weight. */
+  readonly residualMoisture: number;
+}
+
+export const defaultSettings: Settings = {
+  altitudeM: 0,
+  zone: 'UTC',
+  units: 'grams',
+  cupMl: usCupMl,
+  dryer: null,
+  loadLimitG: null,
+  trayTaresG: [],
+  storageC: 20,
+  absorbersMl: [],
+  absorberSafety: usualSafetyFactor,
+  pouch: null,
+  scaleG: 1,
+  steadyGapHours: 2,
+  // Published freeze-dried entries stand at 2 g per 100 g (SR28); 3 % leaves room for a home dryer. Chosen.
+  residualMoisture: 0.03,
+};

@@ -1,0 +1,67 @@
+/** A message as every door hands it over: plain data, no door's own types. */
+export interface Message {
+  readonly door: 'terminal' | 'telegram';
+  readonly chatKey: string;
+  readonly chatTitle: string;
+  /** A chat with one person only. */
+  readonly isPrivate: boolean;
+  /** Meant for the bot without a slash: private chat, mention, or an answer to one of its messages. */
+  readonly addressed: boolean;
+  /** Unique for each delivery by the door; the same delivery twice has the same key. */
+  readonly deliveryKey: string;
+  readonly messageKey: string;
+  readonly topicKey: string | null;
+  readonly person: { readonly key: string; readonly name: string };
+  readonly text: string;
+  readonly sentAtMs: number;
+  /** The person changed an earlier message; `text` is the new wording. */
+  readonly isEdit: boolean;
+  /** The button pressed, in place of typed text. */
+  readonly button: number | null;
+}
+
+export interface Note {
+  /** Whom it concerns, as they are called in the group. */
+  readonly who: string;
+  readonly text: string;
+}
+
+export interface Choice {
+  readonly label: string;
+  /** The request that pressing it makes, as if typed by the presser. */
+  readonly request: string;
+}
+
+export interface FileOut {
+  readonly name: string;
+  readonly type: 'application/pdf' | 'image/png' | 'application/json' | 'text/csv';
+  readonly base64: string;
+  readonly caption: string;
+}
+
+/** An answer as every door draws it. Text is plain: nothing in it is markup. */
+export interface Reply {
+  /** What the group reads first; a fact a line. */
+  readonly group: string;
+  /** Short notes for single people, shown after the group's text. */
+  readonly notes?: readonly Note[];
+  readonly buttons?: readonly Choice[];
+  /** Anyone of the household may press; otherwise only the person who asked. */
+  readonly buttonsForAll?: boolean;
+  readonly files?: readonly FileOut[];
+  /** For the journal, when something was recorded: 'sealed B4-1 to B4-6'. */
+  readonly did?: string;
+}
+
+/** A reply that waits in the outbox, with where it goes and the buttons as they were stored. */
+export interface Outgoing {
+  readonly id: number;
+  readonly door: Message['door'];
+  readonly chatKey: string;
+  readonly topicKey: string | null;
+  readonly replyToKey: string | null;
+  readonly reply: Reply;
+  readonly buttons: readonly { readonly id: number; readonly label: string }[];
+  readonly partsSent: number;
+  readonly tries: number;
+}

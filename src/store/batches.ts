@@ -1,0 +1,73 @@
+import type { Batch, Recipe, Tray, Weighing } from '#core/records.ts';
+import type { Db } from './open.ts';
+
+interface BatchRow {
+  id: number;
+  no: number;
+  recipe: number;
+  factor: number;
+  potG: number | null;
+  loadedAtMs: number;
+  isRaw: 0 | 1;
+}
+
+/** Batches with their trays and every weighing. */
+export function batchStore(db: Db) {
+  const columns = 'id, no, recipe, factor, pot_g AS potG, loaded_at_ms AS loadedAtMs, is_raw AS isRaw';
+  const byNo = db.prepare(`SELECT ${columns} FROM batch WHERE household = ? AND no = ?`);
+  const ofRecipe = db.prepare(
+    `SELECT ${columns} FROM batch WHERE household = :household AND recipe IN
+       (SELECT id FROM recipe WHERE household = :household AND folded_name =
+         (SELECT folded_name FROM recipe WHERE id = :recipe)) ORDER BY no DESC`,
+  );
+  const latest = db.prepare(`SELECT ${columns} FROM batch WHERE household = ? ORDER BY no DESC LIMIT ?`);
+  const nextNo = db.prepare('SELECT coalesce(max(no), 0) + 1 FROM batch WHERE household = ?').pluck();
+  const trays = db.prepare('SELECT no, tare_g AS tareG, wet_g AS wetG FROM tray WHERE batch = ? ORDER BY no');
+  const weighings = db.prepare(
+    'SELECT tray_no AS trayNo, at_ms AS atMs, net_g AS netG FROM weighing WHERE batch = ? ORDER BY at_ms, id',
+  );
+  const insert = db.prepare(
+    `INSERT INTO batch (household, no, recipe, factor, pot_g, loaded_at_ms, is_raw)
+     VALUES (:household, :no, :recipe, :factor, :potG, :loadedAtMs, :isRaw)`,
+  );
+  const insertTray = db.prepare(
+    'INSERT INTO tray (household, batch, no, tare_g, wet_g) VALUES (:household, :batch, :no, :tareG, :wetG)',
+  );
+  const insertWeighing = db.prepare(
+    `INSERT INTO weighing (household, batch, tray_no, at_ms, net_g) VALUES (:household, :batch, :trayNo, :atMs, :netG)`,
+  );
+  const setPot = db.prepare('UPDATE batch SET pot_g = ? WHERE household = ? AND id = ?');
+
+  return (household: number, recipeOf: (id: number) => Recipe) => {
+    const whole = (row: BatchRow): Batch => ({
+      ...row,
+      isRaw: row.isRaw === 1,
+      recipe: recipeOf(row.recipe),
+      trays: trays.all(row.id) as Tray[],
+      weighings: weighings.all(row.id) as Weighing[],
+    });
+    return {
+      find: (no: number): Batch | undefined => {
+        const row = byNo.get(household, no) as BatchRow | undefined;
+        return row && whole(row);
+      },
+      /** All batches of a meal, newest first, whichever wording of the recipe they were cooked from. */
+      ofMeal: (recipe: number): Batch[] => (ofRecipe.all({ household, recipe }) as BatchRow[]).map(whole),
+      latest: (count: number): Batch[] => (latest.all(household, count) as BatchRow[]).map(whole),
+      /** @returns the number of the new batch: the next after the highest there is */
+      load: (batch: Omit<Batch, 'id' | 'no' | 'recipe' | 'weighings'> & { recipe: number }): number => {
+        const no = nextNo.get(household) as number;
+        const { trays: loaded, ...head } = batch;
+        const id = Number(insert.run({ household, no, ...head, isRaw: head.isRaw ? 1 : 0 }).lastInsertRowid);
+        for (const tray of loaded) insertTray.run({ household, batch: id, ...tray });
+        return no;
+      },
+      weigh: (batch: number, weighed: readonly Weighing[]): void => {
+        for (const one of weighed) insertWeighing.run({ household, batch, ...one });
+      },
+      weighPot: (batch: number, potG: number): void => void setPot.run(potG, household, batch),
+    };
+  };
+}
+
+export type BatchStore = ReturnType<ReturnType<typeof batchStore>>;

@@ -1,0 +1,39 @@
+import type { Settings } from '#core/settings.ts';
+import { batchStore } from './batches.ts';
+import { householdStore } from './households.ts';
+import { openJournal } from './journal.ts';
+import { learntStore } from './learnt.ts';
+import { messageStore } from './messages.ts';
+import type { Db } from './open.ts';
+import { pouchStore } from './pouches.ts';
+import { recipeStore } from './recipes.ts';
+import { settingStore } from './settings.ts';
+
+/** Every store of one database; records are reached through `of`, one household at a time. */
+export function openStores(db: Db, defaults: Settings) {
+  const settings = settingStore(db, defaults);
+  const recipes = recipeStore(db);
+  const batches = batchStore(db);
+  const pouches = pouchStore(db);
+  const learnt = learntStore(db);
+  return {
+    households: householdStore(db),
+    messages: messageStore(db),
+    journal: openJournal(db),
+    /** Runs work as one transaction; inside another it becomes a part that can fail alone. */
+    together: <T>(work: () => T): T => (db.inTransaction ? db.transaction(work)() : db.transaction(work).immediate()),
+    of(household: number) {
+      const own = recipes(household);
+      return {
+        settings: settings(household),
+        recipes: own,
+        batches: batches(household, own.byId),
+        pouches: pouches(household),
+        learnt: learnt(household),
+      };
+    },
+  };
+}
+
+export type Stores = ReturnType<typeof openStores>;
+export type Records = ReturnType<Stores['of']>;

@@ -1,0 +1,75 @@
+import type { Message } from '#core/talk.ts';
+import type { Db } from './open.ts';
+
+export interface Member {
+  readonly id: number;
+  readonly name: string;
+}
+
+/** Which household a chat belongs to and who its members are. */
+export function householdStore(db: Db) {
+  const ofChat = db.prepare('SELECT household FROM chat WHERE door = ? AND chat_key = ?').pluck();
+  const ofPerson = db
+    .prepare('SELECT DISTINCT household FROM member WHERE door = ? AND person_key = ? ORDER BY household')
+    .pluck();
+  const make = db.prepare('INSERT INTO household (made_at_ms) VALUES (?)');
+  const addChat = db.prepare(
+    `INSERT INTO chat (door, chat_key, household, is_private, title, admitted_at_ms) VALUES (?, ?, ?, ?, ?, ?)
+     ON CONFLICT (door, chat_key) DO UPDATE SET household = excluded.household, title = excluded.title`,
+  );
+  const moveChat = db.prepare('UPDATE OR IGNORE chat SET chat_key = ? WHERE door = ? AND chat_key = ?');
+  const findMember = db.prepare(
+    'SELECT id, name FROM member WHERE household = ? AND door = ? AND person_key = ?',
+  );
+  const addMember = db.prepare('INSERT INTO member (household, door, person_key, name) VALUES (?, ?, ?, ?)');
+  const rename = db.prepare('UPDATE member SET name = ? WHERE id = ?');
+  const all = db.prepare('SELECT id, name FROM member WHERE household = ? ORDER BY id');
+
+  const wrong = db.prepare('INSERT INTO wrong_code (door, chat_key, at_ms) VALUES (?, ?, ?)');
+  const wrongHere = db
+    .prepare('SELECT count(*) FROM wrong_code WHERE door = ? AND chat_key = ? AND at_ms > ?')
+    .pluck();
+  const wrongAnywhere = db.prepare('SELECT count(*) FROM wrong_code WHERE at_ms > ?').pluck();
+  const title = db.prepare('SELECT title FROM chat WHERE household = ? AND is_private = 0 LIMIT 1').pluck();
+
+  return {
+    /** What the household's group is called, for people who belong to several. */
+    title: (household: number): string => (title.get(household) as string | undefined) ?? `household ${household}`,
+    wrongCode: (message: Message): void => void wrong.run(message.door, message.chatKey, message.sentAtMs),
+    /** Whether this chat, or everybody together, tried too many wrong codes in the hour before. */
+    tooManyTries: (message: Message): boolean =>
+      (wrongHere.get(message.door, message.chatKey, message.sentAtMs - 3_600_000) as number) >= 5 ||
+      (wrongAnywhere.get(message.sentAtMs - 3_600_000) as number) >= 50,
+    of: (door: string, chatKey: string): number | undefined => ofChat.get(door, chatKey) as number | undefined,
+    /** The households a person belongs to, for their private chat. */
+    ofPerson: (door: string, personKey: string): number[] => ofPerson.all(door, personKey) as number[],
+    admit(message: Message): number {
+      const household = Number(make.run(message.sentAtMs).lastInsertRowid);
+      this.join(message, household);
+      return household;
+    },
+    join: (message: Message, household: number): void =>
+      void addChat.run(
+        message.door,
+        message.chatKey,
+        household,
+        message.isPrivate ? 1 : 0,
+        message.chatTitle,
+        message.sentAtMs,
+      ),
+    /** A group that became a supergroup keeps everything under its new key. */
+    move: (door: string, from: string, to: string): void => void moveChat.run(to, door, from),
+    /** The member who wrote; people are known by their key, their names follow what they call themselves. */
+    member(household: number, { door, person }: Message): Member {
+      const found = findMember.get(household, door, person.key) as Member | undefined;
+      if (!found) {
+        return { id: Number(addMember.run(household, door, person.key, person.name).lastInsertRowid), name: person.name };
+      }
+      if (found.name !== person.name) rename.run(person.name, found.id);
+      return { ...found, name: person.name };
+    },
+    members: (household: number): Member[] => all.all(household) as Member[],
+  };
+}
+
+export type HouseholdStore = ReturnType<typeof householdStore>;

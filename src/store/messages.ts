@@ -1,0 +1,105 @@
+import type { Message, Outgoing, Reply } from '#core/talk.ts';
+import type { Db } from './open.ts';
+
+export type Outcome = 'answered' | 'recorded' | 'refused';
+
+export interface PressedButton {
+  readonly request: string;
+  readonly forPerson: string | null;
+  readonly usedAtMs: number | null;
+  readonly chatKey: string;
+  readonly topicKey: string | null;
+  readonly replyToKey: string | null;
+}
+
+/** What came in and what goes out: the half of every transaction that is not the change itself. */
+export function messageStore(db: Db) {
+  const see = db.prepare('INSERT OR IGNORE INTO seen (door, delivery_key, at_ms) VALUES (?, ?, ?)');
+  const hear = db.prepare(
+    `INSERT INTO heard (door, chat_key, message_key, person_key, text, outcome, at_ms)
+     VALUES (:door, :chatKey, :messageKey, :personKey, :text, :outcome, :atMs)
+     ON CONFLICT (door, chat_key, message_key) DO UPDATE SET text = :text, outcome = :outcome, at_ms = :atMs`,
+  );
+  const heardBefore = db.prepare(
+    'SELECT text, outcome FROM heard WHERE door = ? AND chat_key = ? AND message_key = ?',
+  );
+  const recordedSince = db.prepare(
+    `SELECT 1 FROM heard WHERE door = ? AND chat_key = ? AND person_key = ? AND text = ? AND at_ms >= ?
+       AND outcome = 'recorded'`,
+  );
+  const put = db.prepare(
+    `INSERT INTO outbox (door, chat_key, topic_key, reply_to_key, reply_json, made_at_ms)
+     VALUES (:door, :chatKey, :topicKey, :replyToKey, :replyJson, :atMs)`,
+  );
+  const putButton = db.prepare(
+    `INSERT INTO button (outbox, for_person, label, request, made_at_ms) VALUES (?, ?, ?, ?, ?)`,
+  );
+  const pressed = db.prepare(
+    `SELECT request, for_person AS forPerson, used_at_ms AS usedAtMs, outbox.chat_key AS chatKey,
+       outbox.topic_key AS topicKey, outbox.reply_to_key AS replyToKey
+     FROM button JOIN outbox ON outbox.id = button.outbox WHERE button.id = ? AND outbox.door = ?`,
+  );
+  const retire = db.prepare(
+    `UPDATE button SET used_at_ms = ? WHERE outbox = (SELECT outbox FROM button WHERE id = ?) AND used_at_ms IS NULL`,
+  );
+  const waiting = db.prepare(
+    `SELECT id, door, chat_key AS chatKey, topic_key AS topicKey, reply_to_key AS replyToKey, reply_json AS replyJson,
+       parts_sent AS partsSent, tries FROM outbox
+     WHERE state = 'waiting' AND door = ? AND id > ? ORDER BY id LIMIT ?`,
+  );
+  const buttonsOf = db.prepare('SELECT id, label FROM button WHERE outbox = ? ORDER BY id');
+  const sent = db.prepare("UPDATE outbox SET state = 'sent' WHERE id = ?");
+  const sentPart = db.prepare('UPDATE outbox SET parts_sent = ? WHERE id = ?');
+  const dropped = db.prepare("UPDATE outbox SET state = 'dropped', why_dropped = ? WHERE id = ?");
+  const tried = db.prepare('UPDATE outbox SET tries = tries + 1, next_try_at_ms = ? WHERE id = ?');
+
+  return {
+    /** @returns false when this delivery was handled before */
+    firstSight: (door: string, deliveryKey: string, atMs: number): boolean =>
+      see.run(door, deliveryKey, atMs).changes === 1,
+
+    heard: (message: Message): { text: string; outcome: Outcome } | undefined =>
+      heardBefore.get(message.door, message.chatKey, message.messageKey) as
+        | { text: string; outcome: Outcome }
+        | undefined,
+
+    remember: ({ door, chatKey, messageKey, person, text, sentAtMs }: Message, outcome: Outcome): void => {
+      hear.run({ door, chatKey, messageKey, personKey: person.key, text, outcome, atMs: sentAtMs });
+    },
+
+    /** Whether the same person had the same words recorded in this chat since a moment. */
+    recordedSince: ({ door, chatKey, person, text }: Message, sinceMs: number): boolean =>
+      recordedSince.get(door, chatKey, person.key, text, sinceMs) !== undefined,
+
+    /** Puts an answer in the outbox; it is sent once the transaction is through. */
+    put(to: Pick<Message, 'door' | 'chatKey' | 'topicKey' | 'person'>, replyToKey: string | null, reply: Reply, atMs: number): number {
+      const { door, chatKey, topicKey } = to;
+      const id = Number(
+        put.run({ door, chatKey, topicKey, replyToKey, replyJson: JSON.stringify(reply), atMs }).lastInsertRowid,
+      );
+      for (const { label, request } of reply.buttons ?? []) {
+        putButton.run(id, reply.buttonsForAll ? null : to.person.key, label, request, atMs);
+      }
+      return id;
+    },
+
+    button: (id: number, door: string): PressedButton | undefined => pressed.get(id, door) as PressedButton | undefined,
+    retireButtons: (id: number, atMs: number): void => void retire.run(atMs, id),
+
+    /** Answers not yet delivered, oldest first. */
+    waiting: (door: string, afterId = 0, limit = 100): Outgoing[] =>
+      (waiting.all(door, afterId, limit) as (Omit<Outgoing, 'reply' | 'buttons'> & { replyJson: string })[]).map(
+        ({ replyJson, ...rest }) => ({
+          ...rest,
+          reply: JSON.parse(replyJson) as Reply,
+          buttons: buttonsOf.all(rest.id) as { id: number; label: string }[],
+        }),
+      ),
+    sent: (id: number): void => void sent.run(id),
+    sentPart: (id: number, parts: number): void => void sentPart.run(parts, id),
+    dropped: (id: number, why: string): void => void dropped.run(why, id),
+    tried: (id: number, nextTryAtMs: number): void => void tried.run(nextTryAtMs, id),
+  };
+}
+
+export type MessageStore = ReturnType<typeof messageStore>;

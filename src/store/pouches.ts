@@ -1,0 +1,54 @@
+import type { Pouch } from '#core/records.ts';
+import type { Db } from './open.ts';
+
+type PouchRow = Omit<Pouch, 'checked'> & { checked: 0 | 1 };
+
+export type NewPouch = Pick<
+  Pouch,
+  'dryG' | 'sealedAtMs' | 'checked' | 'volumeMl' | 'absorberMl' | 'absorberCount' | 'bestByOn'
+>;
+
+/** Sealed pouches: in stock, eaten or discarded; none is ever deleted. */
+export function pouchStore(db: Db) {
+  const select = `SELECT pouch.id, batch.no AS batch, pouch.no, recipe.name AS meal, dry_g AS dryG, sealed_at_ms AS sealedAtMs,
+      checked, volume_ml AS volumeMl, absorber_ml AS absorberMl, absorber_count AS absorberCount,
+      best_by_on AS bestByOn, state, gone_at_ms AS goneAtMs, gone_why AS goneWhy
+    FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe`;
+  const byCode = db.prepare(`${select} WHERE pouch.household = ? AND batch.no = ? AND pouch.no = ?`);
+  const ofBatch = db.prepare(`${select} WHERE pouch.household = ? AND batch.no = ? ORDER BY pouch.no`);
+  const inStock = db.prepare(
+    `${select} WHERE pouch.household = ? AND state = 'stock'
+     ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
+  );
+  const nextNo = db.prepare('SELECT coalesce(max(no), 0) + 1 FROM pouch WHERE batch = ?').pluck();
+  const insert = db.prepare(
+    `INSERT INTO pouch (household, batch, no, dry_g, sealed_at_ms, checked, volume_ml, absorber_ml, absorber_count, best_by_on)
+     VALUES (:household, :batch, :no, :dryG, :sealedAtMs, :checked, :volumeMl, :absorberMl, :absorberCount, :bestByOn)`,
+  );
+  const leave = db.prepare(
+    `UPDATE pouch SET state = :state, gone_at_ms = :atMs, gone_why = :why WHERE household = :household AND id = :id`,
+  );
+  const asPouch = (row: PouchRow): Pouch => ({ ...row, checked: row.checked === 1 });
+
+  return (household: number) => ({
+    find: (batch: number, no: number): Pouch | undefined => {
+      const row = byCode.get(household, batch, no) as PouchRow | undefined;
+      return row && asPouch(row);
+    },
+    ofBatch: (batch: number): Pouch[] => (ofBatch.all(household, batch) as PouchRow[]).map(asPouch),
+    /** Oldest best-by first; unchecked pouches, which have none, before all. */
+    inStock: (): Pouch[] => (inStock.all(household) as PouchRow[]).map(asPouch),
+    /** @param batchId the batch's row, not its number. @returns the numbers given, in order */
+    seal: (batchId: number, sealed: readonly NewPouch[]): number[] => {
+      const first = nextNo.get(batchId) as number;
+      return sealed.map((pouch, i) => {
+        insert.run({ household, batch: batchId, no: first + i, ...pouch, checked: pouch.checked ? 1 : 0 });
+        return first + i;
+      });
+    },
+    leave: (id: number, state: 'used' | 'discarded', why: string | null, atMs: number): void =>
+      void leave.run({ household, id, state, why, atMs }),
+  });
+}
+
+export type PouchStore = ReturnType<ReturnType<typeof pouchStore>>;

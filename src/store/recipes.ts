@@ -1,0 +1,105 @@
+import { z } from 'zod';
+import { allergens, type Contents, kinds } from '#core/allergens.ts';
+import type { Recipe, RecipeLine } from '#core/records.ts';
+import type { Db } from './open.ts';
+
+const ContentsShape: z.ZodType<Contents> = z.object({
+  contains: z.array(z.enum(allergens)),
+  check: z.array(z.enum(allergens)),
+  kinds: z.array(z.enum(kinds)),
+  checkKinds: z.array(z.enum(kinds)),
+});
+const Remarks = z.array(z.string());
+
+interface RecipeRow {
+  id: number;
+  name: string;
+  servings: number;
+  potG: number | null;
+  method: string;
+}
+
+interface LineRow {
+  typed: string;
+  state: RecipeLine['state'];
+  called: string;
+  ndb: string | null;
+  grams: number | null;
+  contentsJson: string | null;
+  remarksJson: string;
+  question: string | null;
+}
+
+export type NewRecipe = Omit<Recipe, 'id'>;
+
+/** Recipes: the row of today for each name, and the older ones that batches were cooked from. */
+export function recipeStore(db: Db) {
+  const columns = 'id, name, servings, pot_g AS potG, method';
+  const current = db.prepare(
+    `SELECT ${columns} FROM recipe WHERE household = ? AND folded_name = ? AND is_current = 1`,
+  );
+  const byId = db.prepare(`SELECT ${columns} FROM recipe WHERE household = ? AND id = ?`);
+  const names = db
+    .prepare('SELECT name FROM recipe WHERE household = ? AND is_current = 1 ORDER BY folded_name')
+    .pluck();
+  const lines = db.prepare(
+    `SELECT typed, state, called, ndb, grams, contents_json AS contentsJson, remarks_json AS remarksJson, question
+     FROM recipe_line WHERE recipe = ? ORDER BY position`,
+  );
+  const retire = db.prepare(
+    'UPDATE recipe SET is_current = 0 WHERE household = ? AND folded_name = ? AND is_current = 1',
+  );
+  const insert = db.prepare(
+    `INSERT INTO recipe (household, name, folded_name, servings, pot_g, method, made_at_ms)
+     VALUES (:household, :name, :folded, :servings, :potG, :method, :atMs)`,
+  );
+  const insertLine = db.prepare(
+    `INSERT INTO recipe_line (household, recipe, position, typed, state, called, ndb, grams, contents_json, remarks_json, question)
+     VALUES (:household, :recipe, :position, :typed, :state, :called, :ndb, :grams, :contentsJson, :remarksJson, :question)`,
+  );
+  const updateLine = db.prepare(
+    `UPDATE recipe_line SET typed = :typed, state = :state, called = :called, ndb = :ndb, grams = :grams,
+       contents_json = :contentsJson, remarks_json = :remarksJson, question = :question
+     WHERE household = :household AND recipe = :recipe AND position = :position`,
+  );
+  const setPot = db.prepare('UPDATE recipe SET pot_g = ? WHERE household = ? AND id = ?');
+
+  const withLines = (row: RecipeRow): Recipe => ({
+    ...row,
+    lines: (lines.all(row.id) as LineRow[]).map(({ contentsJson, remarksJson, ...line }) => ({
+      ...line,
+      contents: contentsJson === null ? null : ContentsShape.parse(JSON.parse(contentsJson)),
+      remarks: Remarks.parse(JSON.parse(remarksJson)),
+    })),
+  });
+  const lineRow = ({ contents, remarks, ...line }: RecipeLine) => ({
+    ...line,
+    contentsJson: contents === null ? null : JSON.stringify(contents),
+    remarksJson: JSON.stringify(remarks),
+  });
+
+  return (household: number) => ({
+    /** Names of the recipes of today. */
+    names: (): string[] => names.all(household) as string[],
+    /** @param folded the name as `fold` gives it */
+    find: (folded: string): Recipe | undefined => {
+      const row = current.get(household, folded) as RecipeRow | undefined;
+      return row && withLines(row);
+    },
+    byId: (id: number): Recipe => withLines(byId.get(household, id) as RecipeRow),
+    /** Keeps a recipe as the one of today; an earlier one of that name stays for the batches cooked from it. */
+    keep: (folded: string, recipe: NewRecipe, atMs: number): number => {
+      retire.run(household, folded);
+      const { lines: recipeLines, ...head } = recipe;
+      const id = Number(insert.run({ household, folded, atMs, ...head }).lastInsertRowid);
+      recipeLines.forEach((line, i) => insertLine.run({ household, recipe: id, position: i + 1, ...lineRow(line) }));
+      return id;
+    },
+    /** Puts one line right where it stands, for the batches cooked from it too. @param position counts from 1 */
+    mendLine: (recipe: number, position: number, line: RecipeLine): void =>
+      void updateLine.run({ household, recipe, position, ...lineRow(line) }),
+    weighPot: (recipe: number, potG: number): void => void setPot.run(potG, household, recipe),
+  });
+}
+
+export type RecipeStore = ReturnType<ReturnType<typeof recipeStore>>;
