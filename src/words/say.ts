@@ -1,0 +1,87 @@
+import { DateTime } from 'luxon';
+import type { Settings } from '#core/settings.ts';
+
+const ounceG = 28.349523125;
+
+/** A figure without needless digits: 3 significant ones below 100, whole above. */
+export function sayNumber(value: number): string {
+  const size = Math.abs(value);
+  if (size >= 100 || Number.isInteger(value)) return String(Math.round(value));
+  return String(Number(value.toFixed(size >= 10 ? 1 : 2)));
+}
+
+/** Grams as a kitchen scale shows them, with ounces first for a household that weighs so. */
+export function sayG(g: number, units: Settings['units'] = 'grams'): string {
+  const grams = Math.abs(g) >= 10 ? String(Math.round(g)) : String(Number(g.toFixed(1)));
+  if (units === 'grams') return `${grams} g`;
+  const ounces = g / ounceG;
+  if (Math.abs(ounces) < 32) return `${Number(ounces.toFixed(1))} oz (${grams} g)`;
+  return `${Number((ounces / 16).toFixed(2))} lb (${grams} g)`;
+}
+
+/** Millilitres to what a jug can measure: the nearest 5 ml. */
+export function sayMl(ml: number): string {
+  return `${roundedMl(ml)} ml`;
+}
+
+/** The nearest 5 ml, and never zero for water that is needed. */
+export function roundedMl(ml: number): number {
+  return Math.max(5, Math.round(ml / 5) * 5);
+}
+
+const eighths = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'];
+
+/** Cups to the nearest eighth: '1⅜ cups'. */
+export function sayCups(ml: number, cupMl: number): string {
+  const parts = Math.max(1, Math.round((ml / cupMl) * 8));
+  const whole = Math.floor(parts / 8);
+  const words = `${whole > 0 ? whole : ''}${eighths[parts % 8]}`;
+  return `${words} ${parts > 8 ? 'cups' : 'cup'}`;
+}
+
+/** Water as a jug and as a cup show it: '355 ml (1½ cups)'. */
+export function sayWater(ml: number, settings: Settings): string {
+  return `${sayMl(ml)} (${sayCups(ml, settings.cupMl)})`;
+}
+
+/** 'a, b and c'. */
+export function sayList(items: readonly string[]): string {
+  if (items.length <= 1) return items.join('');
+  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)!}`;
+}
+
+/** 'Sat 3 May 2026'. */
+export function sayDay(ms: number, zone: string): string {
+  return DateTime.fromMillis(ms, { zone }).setLocale('en-GB').toFormat('ccc d LLL yyyy');
+}
+
+/** 'Sat 3 May 18:20'. */
+export function sayMoment(ms: number, zone: string): string {
+  return DateTime.fromMillis(ms, { zone }).setLocale('en-GB').toFormat('ccc d LLL HH:mm');
+}
+
+/** 'May 2029' from an ISO day. */
+export function sayMonth(iso: string): string {
+  return DateTime.fromISO(iso, { zone: 'UTC' }).setLocale('en-GB').toFormat('LLL yyyy');
+}
+
+/** 'B4-1', or 'B4-1 to B4-6' where numbers run on. */
+export function sayCodes(codes: readonly { readonly batch: number; readonly no: number }[]): string {
+  const runs: { batch: number; from: number; to: number }[] = [];
+  for (const { batch, no } of codes) {
+    const last = runs.at(-1);
+    if (last && last.batch === batch && last.to === no - 1) last.to = no;
+    else runs.push({ batch, from: no, to: no });
+  }
+  return sayList(
+    runs.flatMap(({ batch, from, to }) => {
+      if (to - from < 2) return Array.from({ length: to - from + 1 }, (_, i) => `B${batch}-${from + i}`);
+      return [`B${batch}-${from} to B${batch}-${to}`];
+    }),
+  );
+}
+
+/** '1 pouch', '3 pouches'. */
+export function sayCount(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}

@@ -1,0 +1,146 @@
+import { type Unit, unitNamed } from '#core/units.ts';
+import { plain, readNumber, readNumberWord } from './numbers.ts';
+
+interface Place {
+  readonly from: number;
+  readonly to: number;
+  /** The words as typed. */
+  readonly typed: string;
+  /** Plain lower case, for comparing. */
+  readonly plain: string;
+}
+
+/** A piece of a message with its place in the text. */
+export type Token = Place &
+  (
+    | { readonly is: 'word' }
+    | { readonly is: 'quoted'; readonly inside: string }
+    | { readonly is: 'mark'; readonly mark: string }
+    | { readonly is: 'number'; readonly value: number; readonly otherwise?: number; readonly spelled: boolean }
+    | {
+        readonly is: 'quantity';
+        readonly value: number;
+        readonly otherwise?: number;
+        readonly unit: Unit;
+        readonly unitTyped: string;
+        readonly numberTo: number;
+      }
+    | { readonly is: 'batch'; readonly batch: number }
+    | { readonly is: 'pouch'; readonly batch: number; readonly no: number }
+    | { readonly is: 'date'; readonly iso: string }
+    | { readonly is: 'clock'; readonly hour: number; readonly minute: number }
+  );
+
+const pouchCode = /^b ?(\d{1,6}) ?- ?(\d{1,5})(?![\p{L}\d])/iu;
+const batchCode = /^b ?(\d{1,6})(?![\p{L}\d])/iu;
+const isoDate = /^(\d{4})-(\d{1,2})(?:-(\d{1,2}))?(?![\d-])/;
+const clockTime = /^(\d{1,2})[:.](\d{2})(?: ?(am|pm))?(?![\d\p{L}.,:])/iu;
+const hourOnly = /^(\d{1,2}) ?(am|pm)(?!\p{L})/iu;
+const times = /^[x×](?=\s*[\d.½¼¾⅓⅔⅛])|^[x×](?![\p{L}\p{N}])/iu;
+const word = /^[\p{L}\p{M}\p{N}_]+(?:['-][\p{L}\p{M}\p{N}_]+)*'?/u;
+const unitWord = /^( ?)(fl\.? ?oz|[°º]? ?[\p{L}µ]+|["'%°])\.?(?![\p{L}\p{N}])/iu;
+const pictures = /^(?:\p{Extended_Pictographic}|\p{M}|\p{Cf}|\p{Emoji_Modifier}|[\u{1f1e6}-\u{1f1ff}])+/u;
+
+/** How far after a place the scanner looks; keeps the reading linear in the message's length. */
+const window = 80;
+
+/**
+ * Cuts a message into pieces: numbers with their units, codes, dates, clock times, quoted words, words, marks.
+ * Pictures and control characters stand for nothing and are left out.
+ * @param text the message as typed, of any length; time is linear in it
+ */
+export function tokens(text: string): Token[] {
+  const smooth = plain(text);
+  const found: Token[] = [];
+  let at = 0;
+  let afterLetter = false;
+  while (at < smooth.length) {
+    const rest = smooth.slice(at, at + window);
+    const place = (length: number): Place => ({
+      from: at,
+      to: at + length,
+      typed: text.slice(at, at + length),
+      plain: smooth.slice(at, at + length).toLowerCase(),
+    });
+    const push = (token: Token) => {
+      found.push(token);
+      at = token.to;
+      afterLetter = /[\p{L}\p{N}]$/u.test(token.plain);
+    };
+    const blank = /^[\s\u0000-\u001f]+/.exec(rest) ?? pictures.exec(rest);
+    if (blank) {
+      at += blank[0].length;
+      afterLetter = false;
+      continue;
+    }
+    const token = afterLetter ? undefined : valued(smooth, at, rest, place);
+    if (token) {
+      push(token);
+      continue;
+    }
+    const quote = /^"([^"\n]{1,70})"/.exec(rest);
+    if (quote) {
+      const range = place(quote[0].length);
+      push({ ...range, is: 'quoted', inside: range.typed.slice(1, -1) });
+      continue;
+    }
+    const letters = times.test(rest) ? null : word.exec(rest);
+    if (letters) {
+      push({ ...place(longWord(smooth, at, letters[0].length)), is: 'word' });
+      continue;
+    }
+    const length = smooth.codePointAt(at)! > 0xffff ? 2 : 1;
+    const one = place(length);
+    push({ ...one, is: 'mark', mark: /[x×]/i.test(one.plain) ? 'x' : one.plain });
+  }
+  return found;
+}
+
+/** A word may be longer than the window: it ends where its letters end. */
+function longWord(smooth: string, at: number, length: number): number {
+  if (length < window) return length;
+  const letter = /[\p{L}\p{M}\p{N}_]/uy;
+  let to = at + length;
+  for (letter.lastIndex = to; letter.test(smooth); letter.lastIndex = to) to = letter.lastIndex;
+  return to - at;
+}
+
+function valued(
+  smooth: string,
+  at: number,
+  rest: string,
+  place: (length: number) => Place,
+): Token | undefined {
+  let m = pouchCode.exec(rest);
+  if (m) return { ...place(m[0].length), is: 'pouch', batch: Number(m[1]), no: Number(m[2]) };
+  m = batchCode.exec(rest);
+  if (m) return { ...place(m[0].length), is: 'batch', batch: Number(m[1]) };
+  m = isoDate.exec(rest);
+  if (m && Number(m[1]) >= 1900 && Number(m[1]) < 2200) {
+    const two = (part: string) => part.padStart(2, '0');
+    const day = m[3] === undefined ? '' : `-${two(m[3])}`;
+    return { ...place(m[0].length), is: 'date', iso: `${m[1]}-${two(m[2]!)}${day}` };
+  }
+  m = clockTime.exec(rest) ?? hourOnly.exec(rest);
+  if (m && (rest[m[1]!.length] === ':' || m.at(-1) !== undefined)) {
+    const minute = /^\d+$/.test(m[2]!) ? Number(m[2]) : 0;
+    const half = m.at(-1)?.toLowerCase();
+    const hour = half === 'pm' ? (Number(m[1]) % 12) + 12 : half === 'am' ? Number(m[1]) % 12 : Number(m[1]);
+    if (hour < 24 && minute < 60) return { ...place(m[0].length), is: 'clock', hour, minute };
+  }
+  const figures = readNumber(smooth, at);
+  const number = figures ?? readNumberWord(smooth, at);
+  if (!number) return undefined;
+  const other = number.otherwise === undefined ? {} : { otherwise: number.otherwise };
+  const tail = smooth.slice(number.to, number.to + 16);
+  const unitText = unitWord.exec(tail);
+  if (unitText && !times.test(tail.trimStart())) {
+    const unitTyped = unitText[2]!;
+    const unit = unitNamed(unitTyped);
+    if (unit) {
+      const range = place(number.to - at + unitText[0].length);
+      return { ...range, is: 'quantity', value: number.value, ...other, unit, unitTyped, numberTo: number.to };
+    }
+  }
+  return { ...place(number.to - at), is: 'number', value: number.value, ...other, spelled: !figures };
+}

@@ -1,0 +1,83 @@
+import { DateTime } from 'luxon';
+import { Refusal } from '#core/refusal.ts';
+import { optional, part, quantities } from './parts.ts';
+import type { Reading } from './reading.ts';
+import { sayMoment } from './say.ts';
+
+const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
+
+/** 0 to 6 for 'monday', 'mon', 'weds'…; −1 for anything else. */
+export function weekdayNamed(word: string): number {
+  if (word.length < 3) return -1;
+  const full = word.replace(/^weds$/, 'wed').replace(/^tues$/, 'tue').replace(/^thurs?$/, 'thu');
+  return weekdays.findIndex((day) => day === full || (full.length === 3 && day.startsWith(full)));
+}
+
+function dayNamed(reading: Reading, now: DateTime): DateTime | undefined {
+  for (const index of reading.left()) {
+    const token = reading.all[index]!;
+    let day: DateTime | undefined;
+    if (token.is === 'date' && token.iso.length === 10) day = DateTime.fromISO(token.iso, { zone: now.zone });
+    else if (token.is === 'word' && token.plain === 'yesterday') day = now.minus({ days: 1 }).startOf('day');
+    else if (token.is === 'word' && token.plain === 'today') day = now.startOf('day');
+    else if (token.is === 'word' && weekdayNamed(token.plain) >= 0) {
+      const back = (now.weekday - 1 - weekdayNamed(token.plain) + 7) % 7;
+      day = now.minus({ days: back }).startOf('day');
+    }
+    if (!day) continue;
+    if (!day.isValid) throw new Refusal('no-such-day', `${token.typed} is no day of the calendar.`);
+    reading.take(index);
+    return day;
+  }
+  return undefined;
+}
+
+/**
+ * A moment that has passed: 'at 14:30', 'yesterday 18:00', '2 h ago', '2026-05-03 09:00'. A clock time later than
+ * now, without a day, is yesterday's.
+ * @throws Refusal 'in-the-future' and 'no-such-day'
+ */
+export const pastMoment = optional(
+  part<number>('a time such as yesterday 18:00', (reading, { nowMs, zone }) => {
+    const now = DateTime.fromMillis(nowMs, { zone });
+    const ago = reading.all.findIndex((t, i) => t.plain === 'ago' && reading.at(i) !== undefined);
+    if (ago > 0) {
+      const span = quantities(reading, 'time').find((q) => q.index === ago - 1);
+      if (span) {
+        reading.take(ago, span.index);
+        return nowMs - span.value * 1000;
+      }
+    }
+    const day = dayNamed(reading, now);
+    const clockIndex = [...reading.left()].find((i) => reading.all[i]!.is === 'clock');
+    if (!day && clockIndex === undefined) return undefined;
+    let at = day ?? now;
+    if (clockIndex !== undefined) {
+      const clock = reading.all[clockIndex]!;
+      if (clock.is === 'clock') at = at.set({ hour: clock.hour, minute: clock.minute, second: 0, millisecond: 0 });
+      reading.take(clockIndex);
+      if (!day && at > now) at = at.minus({ days: 1 });
+    }
+    if (at.toMillis() > nowMs) {
+      throw new Refusal('in-the-future', `${sayMoment(at.toMillis(), zone)} has not come yet.`);
+    }
+    return at.toMillis();
+  }),
+);
+
+/** The last day named by 'before 2027-03' (the end of the month before) or 'before 2027-03-15', as ISO. */
+export const beforeDay = optional(
+  part<string>('a month such as before 2027-03', (reading, { zone }) => {
+    const index = [...reading.left()].find((i) => reading.all[i]!.is === 'date');
+    if (index === undefined) return undefined;
+    const token = reading.all[index]!;
+    const iso = token.is === 'date' ? token.iso : '';
+    const day = DateTime.fromISO(iso, { zone });
+    if (!day.isValid) throw new Refusal('no-such-day', `${token.typed} is no day or month of the calendar.`);
+    reading.take(index);
+    for (const word of ['before', 'until', 'by', 'till']) {
+      if (reading.wordBefore(index, word)) reading.take(index - 1);
+    }
+    return day.minus({ days: 1 }).toISODate()!;
+  }),
+);
