@@ -1,0 +1,82 @@
+import type { FoodTable } from '#foods/food.ts';
+import type { Reply } from '#core/talk.ts';
+import type { Settings } from '#core/settings.ts';
+import type { Entry } from '#store/journal.ts';
+import type { Records } from '#store/house.ts';
+import type { Member } from '#store/households.ts';
+import type { Part } from '#words/parts.ts';
+
+/** All that a request may touch: the records of one household, never another's. */
+export interface House extends Omit<Records, 'settings'> {
+  readonly household: number;
+  readonly member: Member;
+  readonly settings: Settings;
+  readonly told: Records['settings'];
+  readonly foods: FoodTable;
+  /** When the message was sent. */
+  readonly nowMs: number;
+  /** The person said "sure": a questioned weight or a repeat is meant as it stands. */
+  readonly sure: boolean;
+  readonly journal: { undoLast(): string; latest(count: number): Entry[] };
+  /** Every request there is, for /help. */
+  readonly commands: readonly Command[];
+  /** Where pouches' cards open, such as a bot's link; null in the terminal. */
+  readonly chatLink: string | null;
+}
+
+type Takes = Readonly<Record<string, Part<unknown>>>;
+
+/** What `takes` yields: each part's value, undefined only where the part is optional. */
+export type Asked<T extends Takes> = { readonly [K in keyof T]: T[K] extends Part<infer V> ? V : never };
+
+export interface Command {
+  readonly name: string;
+  /** Other first words people use for it. */
+  readonly alsoCalled: readonly string[];
+  readonly usage: string;
+  readonly summary: string;
+  /** Requests that work as they stand, the first shown after a refusal. */
+  readonly examples: readonly [string, ...string[]];
+  /** Longer help, for /help NAME. */
+  readonly help: readonly string[];
+  /** A plain sentence that means this request. */
+  readonly sentence: RegExp | null;
+  /** Records something: words that no part took are then refused, not only quoted back. */
+  readonly records: boolean;
+  /** Sent twice within a minute by one person it would count twice, so the second time is asked about. */
+  readonly doubtRepeats: boolean;
+  readonly takes: Takes;
+  readonly answer: (asked: Asked<Takes>, house: House) => Reply;
+}
+
+interface Definition<T extends Takes, Outcome> {
+  name: string;
+  alsoCalled?: readonly string[];
+  usage: string;
+  summary: string;
+  examples: readonly [string, ...string[]];
+  help?: readonly string[];
+  sentence?: RegExp;
+  records?: boolean;
+  doubtRepeats?: boolean;
+  takes: T;
+  /** The only step that sees the house. */
+  run: (asked: Asked<T>, house: House) => Outcome;
+  /** The outcome in words. */
+  say: (outcome: Outcome) => Reply;
+}
+
+/** Defines a request: what people see, what it takes, what it does and what it says. */
+export function command<T extends Takes, Outcome>(definition: Definition<T, Outcome>): Command {
+  const { run, say, ...seen } = definition;
+  return {
+    alsoCalled: [],
+    help: [],
+    sentence: null,
+    records: false,
+    doubtRepeats: false,
+    ...seen,
+    // The reader fills exactly the parts that `takes` declares.
+    answer: (asked, house) => say(run(asked as Asked<T>, house)),
+  };
+}

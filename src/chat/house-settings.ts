@@ -1,0 +1,231 @@
+import { IANAZone } from 'luxon';
+import { celsiusFromF, usCupMl } from '#core/units.ts';
+import { pouchVolumeMl } from '#core/oxygen.ts';
+import { Refusal } from '#core/refusal.ts';
+import type { Settings } from '#core/settings.ts';
+import { altitudeM, countOf, flatSizeMm, type Names, quantities, trayWeights } from '#words/parts.ts';
+import type { Reading } from '#words/reading.ts';
+import { sayG, sayList, sayNumber } from '#words/say.ts';
+
+type Change = { readonly [K in keyof Settings]: { readonly name: K; readonly value: Settings[K] } }[keyof Settings];
+
+/** One thing a household can tell about itself. */
+export interface HouseSetting {
+  /** Words that name it; the first is how it is called. */
+  readonly words: readonly [string, ...string[]];
+  readonly example: string;
+  /** What was told, read from the words behind the name; empty when the value is missing. */
+  readonly read: (reading: Reading, names: Names) => readonly Change[];
+  readonly say: (settings: Settings) => string;
+}
+
+function one<K extends keyof Settings>(name: K, value: Settings[K] | undefined): readonly Change[] {
+  return value === undefined ? [] : [{ name, value } as Change];
+}
+
+function within(value: number, low: number, high: number, sentence: string): number {
+  if (value >= low && value <= high) return value;
+  throw new Refusal('out-of-range', `${sentence}; I read ${sayNumber(value)}.`);
+}
+
+/** The first free bare number, or number with a unit of a kind, in base units. */
+function amount(reading: Reading, kind: 'mass' | 'volume' | 'time' | null): number | undefined {
+  const found = kind === null ? undefined : quantities(reading, kind)[0];
+  const index = found?.index ?? [...reading.left()].find((i) => reading.all[i]!.is === 'number');
+  if (index === undefined) return undefined;
+  reading.settleNumbers([index]);
+  reading.take(index);
+  const token = reading.all[index]!;
+  return found?.value ?? (token.is === 'number' ? token.value : undefined);
+}
+
+/** A temperature in °C: '15 C', '59 F', '15 degrees'. */
+function temperatureC(reading: Reading): number | undefined {
+  for (const index of reading.left()) {
+    const token = reading.all[index]!;
+    if (token.is === 'quantity') {
+      const scale = token.unitTyped.replace(/[^a-z]/gi, '').toLowerCase();
+      if (!['c', 'f'].includes(scale[0] ?? '') && token.unit.kind !== 'temperature') continue;
+      reading.take(index);
+      return scale.startsWith('f') ? celsiusFromF(token.value) : token.value;
+    }
+    if (token.is !== 'number') continue;
+    reading.take(index);
+    reading.keyword('degrees', 'degree', 'celsius', '°');
+    return reading.keyword('fahrenheit', 'f') === undefined ? token.value : celsiusFromF(token.value);
+  }
+  return undefined;
+}
+
+/** A list of ml: '100 300 500 ml'. Bare numbers take the unit of the last. */
+function listMl(reading: Reading): number[] | undefined {
+  const indexes = [...reading.left()].filter((i) => {
+    const token = reading.all[i]!;
+    return token.is === 'number' || (token.is === 'quantity' && ['ml', 'l'].includes(token.unit.symbol));
+  });
+  if (indexes.length === 0) return undefined;
+  reading.settleNumbers(indexes);
+  let factor = 1;
+  const values = indexes.toReversed().map((i) => {
+    const token = reading.all[i]!;
+    if (token.is === 'quantity') factor = token.unit.factor;
+    return 'value' in token ? within(token.value * factor, 10, 5000, 'An absorber takes up 10 to 5000 ml of oxygen') : 0;
+  });
+  reading.take(...indexes);
+  return [...new Set(values)].sort((a, b) => a - b);
+}
+
+function pouchTold(reading: Reading, names: Names): Settings['pouch'] | undefined {
+  const size = flatSizeMm.read(reading, names);
+  if (size) return { volumeMl: pouchVolumeMl(size.a, size.b), told: `${sayNumber(size.a / 10)} x ${sayNumber(size.b / 10)} cm flat` };
+  const volumeMl = amount(reading, 'volume');
+  if (volumeMl === undefined) return undefined;
+  return { volumeMl: within(volumeMl, 50, 20_000, 'A pouch holds 50 ml to 20 l'), told: `${sayNumber(volumeMl)} ml` };
+}
+
+function dryerTold(reading: Reading, names: Names): readonly Change[] {
+  const trays = countOf('trays', 'tray', 'shelves').read(reading, names);
+  const size = flatSizeMm.read(reading, names);
+  const limitG = quantities(reading, 'mass')[0];
+  if (limitG) {
+    reading.settleNumbers([limitG.index]);
+    reading.take(limitG.index);
+    within(limitG.value, 100, 200_000, 'A dryer takes 100 g to 200 kg');
+  }
+  if (size) within(Math.max(size.a, size.b), 30, 2000, 'A tray measures 3 cm to 2 m');
+  if (trays === undefined && (size !== undefined || limitG === undefined)) return [];
+  return [
+    ...one('dryer', trays === undefined ? undefined : { trays, widthMm: size?.a ?? null, lengthMm: size?.b ?? null }),
+    ...one('loadLimitG', limitG?.value),
+  ];
+}
+
+function zoneTold(reading: Reading): string | undefined {
+  const typed = reading.rest().replace(/\s*\/\s*/g, '/').replaceAll(' ', '_');
+  if (typed === '') return undefined;
+  const named = Intl.supportedValuesOf('timeZone').find((zone) => zone.toLowerCase() === typed.toLowerCase());
+  const zone = named ?? (IANAZone.isValidZone(typed) ? typed : undefined);
+  if (!zone) throw new Refusal('no-such-zone', `I know no time zone "${typed}".`);
+  return zone;
+}
+
+/** Everything a household can tell about itself, in the order in which it is shown. */
+export const houseSettings: readonly HouseSetting[] = [
+  {
+    words: ['altitude', 'elevation', 'height'],
+    example: '/house altitude 340 m',
+    read: (reading, names) => one('altitudeM', altitudeM.read(reading, names)),
+    say: ({ altitudeM: m }) => `altitude ${Math.round(m)} m`,
+  },
+  {
+    words: ['tray weight', 'tray weights', 'trays weigh', 'tare'],
+    example: '/house tray weight 512 g',
+    read: (reading, names) => one('trayTaresG', trayWeights.read(reading, names)?.map((g) => within(g, 1, 10_000, 'An empty tray weighs 1 g to 10 kg'))),
+    say: ({ trayTaresG: g, units }) => (g.length === 0 ? 'tray weight not told' : `tray weight ${sayList(g.map((one) => sayG(one, units)))}`),
+  },
+  {
+    words: ['dryer', 'drier', 'machine', 'load limit', 'limit'],
+    example: '/house dryer 4 trays 20 x 45 cm 4 kg',
+    read: dryerTold,
+    say: ({ dryer, loadLimitG, units }) => {
+      const size = dryer?.widthMm && dryer.lengthMm ? ` of ${sayNumber(dryer.widthMm / 10)} x ${sayNumber(dryer.lengthMm / 10)} cm` : '';
+      return `dryer ${dryer ? `${dryer.trays} trays${size}` : 'not told'}, ${loadLimitG === null ? 'no load limit told' : `at most ${sayG(loadLimitG, units)} a load`}`;
+    },
+  },
+  {
+    words: ['absorber safety', 'safety'],
+    example: '/house absorber safety 1.5',
+    read: (reading) => {
+      const value = amount(reading, null);
+      return one('absorberSafety', value === undefined ? undefined : within(value, 1, 5, 'The safety factor lies between 1 and 5'));
+    },
+    say: ({ absorberSafety }) => `absorber safety ${sayNumber(absorberSafety)}`,
+  },
+  {
+    words: ['absorbers', 'absorber', 'absorber sizes'],
+    example: '/house absorbers 100 300 500 ml',
+    read: (reading) => one('absorbersMl', listMl(reading)),
+    say: ({ absorbersMl }) => (absorbersMl.length === 0 ? 'absorbers not told' : `absorbers ${sayList(absorbersMl.map(sayNumber))} ml of oxygen`),
+  },
+  {
+    words: ['pouch', 'pouches', 'pouch size', 'bag', 'bags'],
+    example: '/house pouch 20 x 30 cm',
+    read: (reading, names) => one('pouch', pouchTold(reading, names)),
+    say: ({ pouch }) => (pouch === null ? 'pouch not told' : `pouch ${pouch.told}, at most ${Math.round(pouch.volumeMl)} ml when full`),
+  },
+  {
+    words: ['storage', 'cupboard', 'store', 'storage temperature', 'temperature'],
+    example: '/house storage 15 C',
+    read: (reading) => {
+      const value = temperatureC(reading);
+      return one('storageC', value === undefined ? undefined : within(value, -40, 50, 'Storage lies between −40 and 50 °C'));
+    },
+    say: ({ storageC }) => `storage ${sayNumber(storageC)} °C`,
+  },
+  {
+    words: ['cup'],
+    example: '/house cup 250 ml',
+    read: (reading) => {
+      if (reading.keyword('us') !== undefined) return one('cupMl', usCupMl);
+      const value = amount(reading, 'volume');
+      return one('cupMl', value === undefined ? undefined : within(value, 100, 500, 'A cup holds 100 to 500 ml'));
+    },
+    say: ({ cupMl }) => `cup ${sayNumber(Math.round(cupMl))} ml`,
+  },
+  {
+    words: ['units', 'unit', 'weights in'],
+    example: '/house units ounces',
+    read: (reading) => {
+      if (reading.keyword('ounces', 'ounce', 'oz', 'pounds', 'imperial', 'us') !== undefined) return one('units', 'ounces');
+      return one('units', reading.keyword('grams', 'gram', 'g', 'metric', 'grammes') === undefined ? undefined : 'grams');
+    },
+    say: ({ units }) => `units ${units}`,
+  },
+  {
+    words: ['scale', 'scale step', 'scale resolution'],
+    example: '/house scale 1 g',
+    read: (reading) => {
+      const value = amount(reading, 'mass');
+      return one('scaleG', value === undefined ? undefined : within(value, 0.01, 100, "A kitchen scale's step is 0.01 to 100 g"));
+    },
+    say: ({ scaleG, units }) => `scale to ${sayG(scaleG, units)}`,
+  },
+  {
+    words: ['steady', 'steady gap', 'gap'],
+    example: '/house steady 2 h',
+    read: (reading) => {
+      const hasUnit = quantities(reading, 'time').length > 0;
+      const value = amount(reading, 'time');
+      const hours = value === undefined ? undefined : hasUnit ? value / 3600 : value;
+      return one('steadyGapHours', hours === undefined ? undefined : within(hours, 0.25, 48, 'The gap lies between ¼ and 48 hours'));
+    },
+    say: ({ steadyGapHours }) => `steady after two weighings ${sayNumber(steadyGapHours)} h apart`,
+  },
+  {
+    words: ['moisture', 'residual moisture'],
+    example: '/house moisture 3 %',
+    read: (reading) => {
+      const value = amount(reading, null);
+      return one('residualMoisture', value === undefined ? undefined : within(value, 0, 10, 'Dry food keeps 0 to 10 % of moisture') / 100);
+    },
+    say: ({ residualMoisture }) => `moisture expected in dry food ${sayNumber(residualMoisture * 100)} %`,
+  },
+  {
+    words: ['zone', 'time zone', 'timezone'],
+    example: '/house zone Europe/Lisbon',
+    read: (reading) => one('zone', zoneTold(reading)),
+    say: ({ zone }) => `zone ${zone}`,
+  },
+];
+
+/** The setting that a request names: the longest of its words that the text holds. */
+export function settingNamed(reading: Reading): HouseSetting | undefined {
+  const said = ` ${[...reading.left()].map((i) => reading.all[i]!.plain).join(' ')} `;
+  const found = houseSettings
+    .flatMap((setting) => setting.words.map((words) => ({ setting, words, at: said.indexOf(` ${words} `) })))
+    .filter(({ at }) => at >= 0)
+    .sort((a, b) => a.at - b.at || b.words.length - a.words.length)[0];
+  if (!found) return houseSettings.find(({ words }) => reading.keyword(...words.filter((w) => !w.includes(' '))) !== undefined);
+  for (const word of found.words.split(' ')) reading.keyword(word);
+  return found.setting;
+}

@@ -1,0 +1,86 @@
+import type { RecipeLine } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import { type LineResult, resolveLine } from '#foods/line.ts';
+import { splitRecipe } from '#foods/recipe.ts';
+import { massG, type Names, optional, servings } from '#words/parts.ts';
+import { Reading } from '#words/reading.ts';
+import type { House } from './command.ts';
+
+/** A recipe request taken apart: what stands before the ingredient lines, and the lines. */
+export interface RecipeText {
+  readonly name: string;
+  readonly servings: number | undefined;
+  readonly potG: number | undefined;
+  readonly lines: readonly string[];
+  readonly headings: readonly string[];
+  readonly method: string;
+}
+
+const mostLines = 80;
+const longestName = 60;
+const lineStart = /^(?:[\d½¼¾⅓⅔⅛⅜⅝⅞.]|an?\s|one\s|two\s|half\s|three\s|four\s|salt\b|pepper\b|(?:a\s)?pinch|juice\s|some\s|to taste)/iu;
+
+/**
+ * Takes a recipe apart: the first line holds the name, the servings and perhaps the pot's weight; the lines
+ * below are ingredients. On a single line the ingredients follow a colon, separated by semicolons or commas.
+ */
+export function readRecipeText(text: string, names: Names): RecipeText {
+  const [first = '', ...below] = text.trim().split(/\r?\n/);
+  const { head, inline } = below.some((line) => line.trim() !== '') ? { head: first, inline: [] } : oneLine(first);
+  const body = splitRecipe(below.join('\n'));
+  const lines = [...inline, ...body.lines];
+  if (lines.length > mostLines) throw new Refusal('too-many-lines', `${lines.length} ingredient lines are more than a recipe of mine holds (${mostLines}).`);
+  const reading = new Reading(head);
+  const potG = optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot', 'weighs')).read(reading, names);
+  const count = servings.read(reading, names);
+  const name = reading.rest().replace(/\s+(?:for|serves|serving|servings|makes|with|the|finished)$/i, '').replace(/[(),;:]+$/, '').trim();
+  if (name.length > longestName) throw new Refusal('long-name', `A name of ${name.length} characters does not fit on a pouch; up to ${longestName} do.`);
+  return { name, servings: count, potG, lines, headings: body.headings, method: body.method };
+}
+
+/** 'soup, 4 servings: 300 g barley; 2 carrots' → head and ingredient lines. */
+function oneLine(text: string): { head: string; inline: string[] } {
+  const colon = /:(?!\d)/.exec(text);
+  if (!colon) return { head: text, inline: [] };
+  const listed = text.slice(colon.index + 1).trim();
+  if (listed === '') return { head: text.slice(0, colon.index), inline: [] };
+  const pieces = listed.includes(';') ? listed.split(';') : listed.split(/,\s+/);
+  // A comma inside a line ('2 onions, chopped') does not start a new one.
+  const inline: string[] = [];
+  for (const piece of pieces.map((p) => p.trim()).filter(Boolean)) {
+    if (inline.length === 0 || listed.includes(';') || lineStart.test(piece)) inline.push(piece);
+    else inline.push(`${inline.pop()!}, ${piece}`);
+  }
+  return { head: text.slice(0, colon.index), inline };
+}
+
+/** A resolved line as it is recorded. */
+export function asRecord(result: LineResult): RecipeLine {
+  return {
+    typed: result.typed.trim(),
+    state: result.is === 'weighed' || result.is === 'uncounted' ? result.is : 'asked',
+    called: result.called || result.typed.trim(),
+    ndb: result.food?.ndb ?? null,
+    grams: result.is === 'weighed' ? result.grams : null,
+    contents: result.is === 'asked' ? null : result.contents,
+    remarks: result.remarks,
+    question: result.question,
+  };
+}
+
+/** Resolves lines with what this household taught. */
+export function resolver(house: House): (line: string) => LineResult {
+  const learnt = {
+    foods: house.learnt.foods(),
+    measures: [
+      ...house.learnt.measures().map(({ unit, food, grams, ml }) => ({
+        unit,
+        food,
+        ...(grams === null ? {} : { grams }),
+        ...(ml === null ? {} : { ml }),
+      })),
+      { unit: 'cup', food: null, ml: house.settings.cupMl },
+    ],
+  };
+  return (line) => resolveLine(line, house.foods, learnt);
+}

@@ -1,0 +1,51 @@
+import type { RecipeLine } from '#core/records.ts';
+import { kitchenMeasureMl } from '#core/scaling.ts';
+import type { Settings } from '#core/settings.ts';
+import { usCupMl } from '#core/units.ts';
+import { readLine } from '#foods/read.ts';
+import { sayG, sayNumber } from '#words/say.ts';
+
+/** A recipe's line, more or less of it. */
+export interface ScaledLine {
+  readonly called: string;
+  readonly text: string;
+  /** What rounding to a measure adds or takes away, g, and as a share of the line. */
+  readonly costG: number;
+  readonly costFraction: number;
+}
+
+/** A line in grams, and where it was typed by measure or by piece, in those as well. */
+export function scaledLine(line: RecipeLine, times: number, settings: Settings): ScaledLine {
+  const plain = { called: line.called, costG: 0, costFraction: 0 };
+  if (line.state === 'asked') return { ...plain, text: `${line.typed}: not understood, so not scaled` };
+  if (line.state === 'uncounted' || line.grams === null) return { ...plain, text: line.typed };
+  const grams = line.grams * times;
+  const measured = inMeasures(line, times, settings);
+  if (!measured) return { ...plain, text: `${sayG(grams, settings.units)} ${line.called}` };
+  return {
+    called: line.called,
+    text: `${sayG(grams, settings.units)} ${line.called}: ${measured.words}`,
+    costG: grams * measured.costFraction,
+    costFraction: measured.costFraction,
+  };
+}
+
+function inMeasures(line: RecipeLine, times: number, settings: Settings): { words: string; costFraction: number } | undefined {
+  const { amounts, factor, each } = readLine(line.typed);
+  if (amounts.length === 0 || each !== null) return undefined;
+  if (amounts.every((amount) => amount.unit?.ml !== undefined)) {
+    const ml = amounts.reduce((sum, { value, unit }) => sum + value * (unit?.ml ?? 0), 0) * factor * times;
+    // Cups of another size than the U.S. one are counted in that size.
+    const measure = kitchenMeasureMl((ml * usCupMl) / settings.cupMl);
+    if (!measure) return undefined;
+    const count = `${measure.whole > 0 ? measure.whole : ''}${measure.fractionText}`;
+    const plural = measure.of === 'cup' && measure.whole + measure.fraction > 1 ? 'cups' : measure.of;
+    return { words: `${count} ${plural}`, costFraction: measure.costFraction };
+  }
+  const [only] = amounts;
+  if (amounts.length !== 1 || !only || only.unit?.grams !== undefined) return undefined;
+  const exact = only.value * times;
+  const halves = Math.max(1, Math.round(exact * 2)) / 2;
+  const word = only.unit?.name ?? '';
+  return { words: `${sayNumber(halves)}${word ? ` ${word}` : ''} (exactly ${sayNumber(exact)})`, costFraction: (halves - exact) / exact };
+}
