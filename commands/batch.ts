@@ -1,0 +1,114 @@
+import { command } from '#chat/command.ts';
+import { factsOfBatch, factsOfRecipe, recipeNamed } from '#chat/figures.ts';
+import { rawCaution } from '#chat/phrases.ts';
+import { weighedNet } from '#chat/trays.ts';
+import type { BatchFacts } from '#core/meal.ts';
+import { Refusal } from '#core/refusal.ts';
+import { depthMm, loads } from '#core/scaling.ts';
+import type { Settings } from '#core/settings.ts';
+import { factor, flag, massG, meal, optional, trayWeights } from '#words/parts.ts';
+import { sayG, sayList, sayNumber } from '#words/say.ts';
+import { pastMoment } from '#words/when.ts';
+
+/** A pot may take up water that no line names, and lines are not exact; beyond this the weights are questioned. Chosen. */
+const questionAboveFraction = 1.15;
+
+export default command({
+  name: 'batch',
+  alsoCalled: ['load'],
+  usage: '/batch <recipe> [x1.5] trays <weights> [gross] [pot 3.9 kg] [raw]',
+  summary: 'load the dryer: a code, the expected dry weight, the water to remove',
+  examples: ['/batch barley soup trays 812 798 805 790 g', '/batch barley soup x1.5 trays 1324 1310 g gross'],
+  help: [
+    'Weights are of the food on each tray; with "gross" the empty tray is taken off (/house tray weight 512 g).',
+    '"pot 3.9 kg" tells what the finished pot weighed, when not all of it went on the trays.',
+    '"raw" marks food that was not cooked: its pouches will say so.',
+  ],
+  records: true,
+  doubtRepeats: true,
+  takes: {
+    potG: optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot')),
+    gross: flag('gross'),
+    raw: flag('raw', 'uncooked'),
+    at: pastMoment,
+    factor: optional(factor),
+    recipe: meal,
+    weights: trayWeights,
+    trays: flag('trays', 'tray'),
+  },
+  run: ({ recipe: name, factor: times, potG, gross, raw, at, weights }, house) => {
+    const recipe = recipeNamed(house, name);
+    const recipeFacts = factsOfRecipe(house, recipe);
+    const trays = weighedNet(weights, gross === true, house.settings).map(({ netG, tareG }, i) => ({
+      no: i + 1,
+      tareG,
+      wetG: netG,
+    }));
+    const wetG = trays.reduce((sum, tray) => sum + tray.wetG, 0);
+    const batch = {
+      factor: times ?? 1,
+      potG: potG ?? (recipe.potG === null ? null : recipe.potG * (times ?? 1)),
+      loadedAtMs: at ?? house.nowMs,
+      isRaw: raw === true,
+      trays,
+    };
+    const madeG = (potG ?? recipeFacts.finishedG * batch.factor);
+    if (madeG > 0 && wetG > madeG * questionAboveFraction && !house.sure && recipe.potG === null && potG === undefined) {
+      throw new Refusal(
+        'more-than-cooked',
+        `The trays hold ${sayG(wetG)}, but ${recipe.name}${times ? ` x${times}` : ''} makes about ${sayG(madeG)}. Were the trays weighed with their own weight ("gross"), or was more cooked ("x1.5")? If the weights are right, say "sure" at the end.`,
+      );
+    }
+    const no = house.batches.load({ ...batch, recipe: recipe.id });
+    const facts = factsOfBatch(house, { id: 0, no, recipe, weighings: [], ...batch });
+    return { no, name: recipe.name, batch, facts, settings: house.settings };
+  },
+  say: ({ no, name, batch, facts, settings }) => {
+    const g = (value: number) => sayG(value, settings.units);
+    const lines = [
+      `B${no}: ${name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, ${g(facts.wetG)} on ${batch.trays.length === 1 ? '1 tray' : `${batch.trays.length} trays`}.`,
+    ];
+    if (facts.expectedDryG !== null && facts.expectedDryG < facts.wetG) {
+      lines.push(
+        `Expected dry weight: about ${g(facts.expectedDryG)} (solids ${g(facts.totals.solidsG)}, ${sayNumber(settings.residualMoisture * 100)} % moisture left). Water to remove: about ${g(facts.wetG - facts.expectedDryG)}.`,
+      );
+    } else {
+      lines.push('No dry weight can be predicted: the recipe gives more solids than lie on the trays. Check the lines with /recipe, or tell me the pot: "pot 3.9 kg".');
+    }
+    if (batch.potG === null) {
+      lines.push('The pot was not weighed, so the trays are taken as all of it.');
+    } else {
+      lines.push(`${Math.round((facts.wetG / batch.potG) * 100)} % of the ${g(batch.potG)} pot, ${sayNumber(facts.servings)} servings.`);
+    }
+    lines.push(...dryerLines(facts, batch.trays, settings));
+    if (facts.recipe.unresolved.length > 0) {
+      lines.push(`Too low by ${sayList(facts.recipe.unresolved.map((l) => `"${l.typed}"`))}, which I could not read.`);
+    }
+    if (batch.isRaw) lines.push(rawCaution);
+    return { group: lines.join('\n'), did: `loaded B${no}, ${name}` };
+  },
+});
+
+function dryerLines(facts: BatchFacts, trays: readonly { wetG: number; no: number }[], settings: Settings): string[] {
+  const lines: string[] = [];
+  const { dryer, loadLimitG } = settings;
+  if (dryer?.widthMm && dryer.lengthMm) {
+    const areaCm2 = (dryer.widthMm * dryer.lengthMm) / 100;
+    const depths = trays.map((tray) => depthMm(tray.wetG, areaCm2));
+    const [least, most] = [Math.min(...depths), Math.max(...depths)];
+    const depth = most - least < 0.5 ? sayNumber(Math.round(most)) : `${Math.round(least)} to ${Math.round(most)}`;
+    lines.push(`Depth on the tray: about ${depth} mm, spread level. An even layer of bite-size pieces dries best (common practice).`);
+  }
+  if (dryer && trays.length > dryer.trays) {
+    lines.push(`That is ${trays.length} trays; your dryer has ${dryer.trays}.`);
+  }
+  if (loadLimitG !== null) {
+    const over = facts.wetG - loadLimitG;
+    lines.push(
+      over > 0
+        ? `Over your dryer's limit of ${sayG(loadLimitG, settings.units)} by ${sayG(over, settings.units)}: dry it in ${loads(facts.wetG, loadLimitG)} loads.`
+        : `${Math.round((facts.wetG / loadLimitG) * 100)} % of your dryer's limit.`,
+    );
+  }
+  return lines;
+}

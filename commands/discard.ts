@@ -1,0 +1,22 @@
+import { command } from '#chat/command.ts';
+import { goneWords, remainingLines, takeOut } from '#chat/leave.ts';
+import { optional, pouchCodes, restOfText } from '#words/parts.ts';
+
+export default command({
+  name: 'discard',
+  alsoCalled: ['discarded', 'bin'],
+  usage: '/discard <pouches> [reason]',
+  summary: 'pouches thrown away, and why',
+  examples: ['/discard B4-3 seal failed'],
+  records: true,
+  takes: { codes: pouchCodes, why: optional(restOfText('a reason')) },
+  run: ({ codes, why }, house) => ({ ...takeOut(house, codes, 'discarded', why ?? null), why }),
+  say: ({ why, ...left }) => ({
+    group: [
+      `Discarded: ${goneWords(left)}${why ? `, because: ${why}` : ''}.`,
+      'A pouch that swelled, leaked or smells off: out with it unopened, and no tasting.',
+      ...remainingLines(left),
+    ].join('\n'),
+    did: `discarded ${goneWords(left)}${why ? `: ${why}` : ''}`,
+  }),
+});

@@ -1,0 +1,46 @@
+import { command } from '#chat/command.ts';
+import { batchNumbered, driedFacts, pouchCoded } from '#chat/figures.ts';
+import { boilingPhrase, containsLines, rawCaution, uncheckedCaution } from '#chat/phrases.ts';
+import { pouchFacts } from '#core/meal.ts';
+import { percentDailyValue } from '#core/nutrition.ts';
+import { Refusal } from '#core/refusal.ts';
+import { pouchCodes } from '#words/parts.ts';
+import { sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
+
+export default command({
+  name: 'pouch',
+  alsoCalled: ['card'],
+  usage: '/pouch <pouch>',
+  summary: 'the whole card of a pouch',
+  examples: ['/pouch B4-2'],
+  takes: { codes: pouchCodes },
+  run: ({ codes }, house) => {
+    const [code, second] = codes;
+    if (second || !code) throw new Refusal('one-pouch', 'One card at a time: name one pouch.');
+    const pouch = pouchCoded(house, code);
+    const batch = batchNumbered(house, pouch.batch);
+    const facts = driedFacts(house, batch);
+    return { pouch, batch, facts, figures: pouchFacts(pouch.dryG, facts), settings: house.settings };
+  },
+  say: ({ pouch, batch, facts, figures, settings }) => {
+    const { zone } = settings;
+    const absorber = pouch.absorberMl === null ? '' : `, absorber ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml`;
+    const unsure = facts.recipe.unresolved.length > 0 ? 'at least ' : '';
+    const state =
+      pouch.state === 'stock'
+        ? 'In stock.'
+        : `${pouch.state === 'used' ? 'Used' : 'Discarded'} ${sayDay(pouch.goneAtMs!, zone)}${pouch.goneWhy ? `: ${pouch.goneWhy}` : ''}.`;
+    const lines = [
+      `B${pouch.batch}-${pouch.no}: ${pouch.meal}`,
+      `${sayG(pouch.dryG, settings.units)} dry, ${sayNumber(figures.servings)} servings; cooked and loaded ${sayDay(batch.loadedAtMs, zone)}, sealed ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
+      ...(pouch.checked ? [`Best by ${sayMonth(pouch.bestByOn!)} (a planning date).`] : []),
+      `Water: ${sayWater(figures.waterMl, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${boilingPhrase(settings.altitudeM)}`,
+      `${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
+      ...containsLines(facts.recipe),
+      state,
+      ...(pouch.checked ? [] : [uncheckedCaution]),
+      ...(batch.isRaw ? [rawCaution] : []),
+    ];
+    return { group: lines.join('\n') };
+  },
+});
