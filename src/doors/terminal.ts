@@ -1,0 +1,105 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { randomUUID } from 'node:crypto';
+import type { Message, Outgoing } from '#core/talk.ts';
+
+export interface TerminalDoor {
+  /** Handles one message; the answer waits in the outbox afterwards. A word for the presser comes back at once. */
+  readonly handle: (message: Message) => { toast?: string } | Promise<{ toast?: string }>;
+  readonly waiting: () => Outgoing[];
+  readonly sent: (id: number) => void;
+  /** The clock; `set` is there only where the clock was fixed from outside. */
+  readonly clock: { now: () => number; set: ((iso: string) => void) | null };
+  /** Where files are written. */
+  readonly folder: string;
+  readonly input: NodeJS.ReadableStream & { isTTY?: boolean };
+  readonly output: NodeJS.WritableStream;
+  /** Told to people who sit at the terminal, once. */
+  readonly welcome: string;
+}
+
+const speaker = /^(?!\/)([\p{L}\p{M}][\p{L}\p{M}\p{N} .'’_-]{0,30}?): ?(.*)$/su;
+const clockLine = /^\[(\d{4}-\d{2}-\d{2}[ T]\d{2}:\d{2})\]$/;
+
+/** A reply as lines of text: what the group reads, then a line for each note, then the numbered buttons. */
+export function drawReply({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>, files: readonly string[]): string[] {
+  const lines = reply.group.split('\n');
+  for (const { who, text } of reply.notes ?? []) lines.push(`  ${who}: ${text}`);
+  for (const path of files) lines.push(`[file: ${path}]`);
+  if (buttons.length > 0) lines.push(buttons.map(({ label }, i) => `[${i + 1}] ${label}`).join('  '));
+  return lines.map((line) => (line === '' ? '>' : `> ${line}`));
+}
+
+/**
+ * The chat in a terminal. `Name: text` speaks as that member; a line that starts with two spaces continues the
+ * message before it; a number alone presses that button of the last answer. Ends with the input.
+ */
+export async function openTerminal(door: TerminalDoor): Promise<void> {
+  const interactive = door.input.isTTY === true;
+  const print = (line: string) => void door.output.write(`${line}\n`);
+  let buttons: Outgoing['buttons'] = [];
+  let pending: { name: string; text: string } | undefined;
+
+  const send = async () => {
+    if (!pending) return;
+    const { name, text } = pending;
+    pending = undefined;
+    const press = /^\s*(\d{1,2})\s*$/.exec(text);
+    const button = press ? buttons[Number(press[1]) - 1] : undefined;
+    const key = randomUUID();
+    const { toast } = await door.handle({
+      door: 'terminal',
+      chatKey: 'terminal',
+      chatTitle: 'the terminal',
+      isPrivate: false,
+      addressed: true,
+      deliveryKey: key,
+      messageKey: key,
+      topicKey: null,
+      person: { key: name.toLowerCase(), name },
+      text: button ? '' : text,
+      sentAtMs: door.clock.now(),
+      isEdit: false,
+      button: button?.id ?? null,
+    });
+    if (toast) print(`> ${toast}`);
+    for (const out of door.waiting()) {
+      for (const line of drawReply(out, writeFiles(door.folder, out))) print(line);
+      if (out.buttons.length > 0) buttons = out.buttons;
+      door.sent(out.id);
+    }
+  };
+
+  const lines = createInterface({ input: door.input, terminal: interactive, output: interactive ? door.output : undefined });
+  if (interactive) {
+    print(door.welcome);
+    lines.setPrompt('');
+  }
+  for await (const line of lines) {
+    const clock = door.clock.set && clockLine.exec(line);
+    if (clock) {
+      await send();
+      door.clock.set!(clock[1]!);
+    } else if (/^ {2}/.test(line) && pending) {
+      pending.text += `\n${line.trim()}`;
+    } else {
+      await send();
+      if (line.trim() === '') continue;
+      const named = speaker.exec(line);
+      pending = named ? { name: named[1]!.trim(), text: named[2]! } : { name: 'You', text: line };
+      // At a keyboard an answer comes at once, save to a request that goes on over several lines.
+      if (interactive && !/^\/?recipe\b/i.test(pending.text)) await send();
+    }
+  }
+  await send();
+}
+
+function writeFiles(folder: string, { reply }: Outgoing): string[] {
+  return (reply.files ?? []).map(({ name, base64 }) => {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    const path = join(folder, name.replace(/[^\p{L}\p{N}._-]+/gu, '-'));
+    writeFileSync(path, Buffer.from(base64, 'base64'), { mode: 0o600 });
+    return path;
+  });
+}
