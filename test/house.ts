@@ -1,0 +1,87 @@
+import { DateTime } from 'luxon';
+import { type Answerer, answer } from '#chat/answer.ts';
+import { readCommands } from '#chat/registry.ts';
+import { defaultSettings } from '#core/settings.ts';
+import type { Message, Outgoing } from '#core/talk.ts';
+import { openFoods } from '#store/foods.ts';
+import { openStores } from '#store/house.ts';
+import { type Db, openDatabase } from '#store/open.ts';
+
+const foods = openFoods(':memory:');
+const commands = await readCommands();
+
+export interface TestHouse {
+  readonly db: Db;
+  readonly house: Answerer;
+  readonly faults: string[];
+  /** Sends a message as somebody and returns the answer's text; notes behind it, a line each. */
+  say(text: string, from?: string, more?: Partial<Message>): string;
+  /** The last answers, whole. */
+  readonly last: Outgoing[];
+  /** Presses a button of the last answer, counted from 1. */
+  press(button: number, from?: string): string;
+  /** Moves the clock: '2026-05-03 18:00' or hours forward. */
+  at(when: string | number): void;
+  /** Every record, as text: two dumps are equal when nothing was recorded between them. */
+  dump(): string;
+}
+
+/** A household in memory with a clock of its own, driven through the same handler as every door. */
+export function openTestHouse(start = '2026-05-03 18:00', options: Partial<Answerer> = {}): TestHouse {
+  const db = openDatabase(':memory:');
+  const faults: string[] = [];
+  const house: Answerer = {
+    stores: openStores(db, { ...defaultSettings, zone: 'UTC' }),
+    foods,
+    commands,
+    admitCode: null,
+    chatLink: null,
+    log: (line) => faults.push(line),
+    ...options,
+  };
+  let nowMs = DateTime.fromSQL(start, { zone: 'UTC' }).toMillis();
+  let count = 0;
+  const opened: TestHouse = {
+    db,
+    house,
+    faults,
+    last: [],
+    say(text, from = 'Ana', more = {}) {
+      count += 1;
+      const { toast } = answer(house, {
+        door: 'terminal',
+        chatKey: 'test',
+        chatTitle: 'test',
+        isPrivate: false,
+        addressed: true,
+        deliveryKey: String(count),
+        messageKey: String(count),
+        topicKey: null,
+        person: { key: from.toLowerCase(), name: from },
+        text,
+        sentAtMs: nowMs,
+        isEdit: false,
+        button: null,
+        ...more,
+      });
+      const out = house.stores.messages.waiting(more.door ?? 'terminal');
+      for (const { id } of out) house.stores.messages.sent(id);
+      opened.last.splice(0, opened.last.length, ...out);
+      const lines = out.flatMap(({ reply }) => [reply.group, ...(reply.notes ?? []).map((n) => `${n.who}: ${n.text}`)]);
+      return [...(toast ? [toast] : []), ...lines].join('\n');
+    },
+    press(button, from = 'Ana') {
+      const pressed = opened.last.flatMap((out) => out.buttons)[button - 1];
+      if (!pressed) throw new Error(`the last answer has no button ${button}`);
+      return opened.say('', from, { button: pressed.id });
+    },
+    at(when) {
+      nowMs = typeof when === 'number' ? nowMs + when * 3_600_000 : DateTime.fromSQL(when, { zone: 'UTC' }).toMillis();
+    },
+    dump() {
+      const tables = ['household', 'setting', 'recipe', 'recipe_line', 'batch', 'tray', 'weighing', 'pouch', 'learnt_food', 'learnt_measure', 'entry', 'row_change'];
+      return JSON.stringify(tables.map((table) => db.prepare(`SELECT * FROM ${table} ORDER BY rowid`).all()));
+    },
+  };
+  return opened;
+}
