@@ -25,6 +25,7 @@ describe('refusals carry the figures', () => {
   test.each([
     [3200, 0],
     [3200, -1],
+    [-5, -6],
     [0, 0],
     [NaN, 700],
     [3200, NaN],
@@ -52,6 +53,19 @@ describe('refusals carry the figures', () => {
     expect(() => moistureAfterRemoving(0.8, 1.1)).toThrow(
       expect.objectContaining({ code: 'impossible-moisture' }),
     );
+  });
+});
+
+describe('water for a pouch', () => {
+  // 3040 − 760 = 2280 ml on 760 g: 3 ml a gram.
+  test('three millilitres a gram, times what was learnt', () => {
+    expect(mlPerDryG(3040, 760)).toBe(3);
+    expect(pouchWaterMl(100, 3040, 760)).toBe(300);
+    expect(pouchWaterMl(100, 3040, 760, 1.2)).toBeCloseTo(360, 9);
+    expect(pouchWaterMl(100, 3040, 760, 0.7)).toBeCloseTo(210, 9);
+  });
+  test('a batch that lost nothing needs none', () => {
+    expect(pouchWaterMl(100, 760, 760)).toBe(0);
   });
 });
 

@@ -50,7 +50,7 @@ describe('without an absorber', () => {
 
 test.each([
   [-0.1, 20, 'impossible-fat'],
-  [1.1, 20, 'impossible-fat'],
+  [1.01, 20, 'impossible-fat'],
   [NaN, 20, 'impossible-fat'],
   [0.1, 51, 'impossible-temperature'],
   [0.1, NaN, 'impossible-temperature'],

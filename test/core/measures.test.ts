@@ -33,6 +33,16 @@ test.each([
   expect(said(ml)).toBe(words);
 });
 
+test('every fraction holds what its name says', () => {
+  for (const share of [1 / 8, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1]) {
+    expect(kitchenMeasureMl(cupMl * share)?.costMl).toBeCloseTo(0, 9);
+    expect(kitchenMeasureMl(cupMl * (4 + share))?.costMl).toBeCloseTo(0, 9);
+  }
+  for (const spoons of [1 / 8, 1 / 4, 1 / 2, 3 / 4, 1, 2, 3, 4.5, 6, 7.5, 9]) {
+    expect(kitchenMeasureMl((cupMl / 48) * spoons)?.costMl).toBeCloseTo(0, 9);
+  }
+});
+
 test('what rounding costs, with its sign', () => {
   // 3 cups of 240 ml asked as 720 ml: 3 U.S. cups are 709.76 ml.
   const measure = kitchenMeasureMl(720);

@@ -34,6 +34,10 @@ describe('the absorber', () => {
     expect(0.1 * 3 > 0.3).toBe(true);
     expect(chooseAbsorber(0.1, [0.3], 3)).toMatchObject({ count: 1 });
   });
+  // Chosen: half as much again.
+  test('unless told otherwise half as much again is taken up', () => {
+    expect(chooseAbsorber(200, owned)).toMatchObject({ sizeMl: 300, count: 1, neededMl: 300 });
+  });
   test('refusals', () => {
     expect(() => chooseAbsorber(100, [], 1)).toThrow(expect.objectContaining({ code: 'no-absorbers' }));
     expect(() => chooseAbsorber(100, [0], 1)).toThrow(

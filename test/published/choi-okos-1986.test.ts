@@ -108,11 +108,17 @@ test.each([
 // 4.1, ash 2.8; fibre and ash from memory).
 test.each([
   {
-    ...{ row: 'e-meas-soybean-oil', published: 0.925, withinFraction: 0.05, witness: 'read' },
+    row: 'e-meas-soybean-oil',
+    published: 0.925,
+    withinFraction: 0.05,
+    witness: 'read',
     g: [0, 0, 100, 0, 0, 0],
   },
   {
-    ...{ row: 'e-meas-tomato-paste', published: 1.095, withinFraction: 0.05, witness: 'read' },
+    row: 'e-meas-tomato-paste',
+    published: 1.095,
+    withinFraction: 0.05,
+    witness: 'read',
     g: [73.5, 4.32, 0.47, 18.91, 4.1, 2.8],
   },
 ])('$row: equations against a measurement', ({ g, ...row }) => {

@@ -2,6 +2,14 @@ import { expect, test } from 'vitest';
 import { energyNeedKcal } from '#core/nutrition.ts';
 import { near } from './near.ts';
 
+/** Males sedentary, moderately active, active, then females, as the table prints them. */
+const needs = (age: number) =>
+  (['male', 'female'] as const).flatMap((sex) =>
+    (['sedentary', 'moderately active', 'active'] as const).map((activity) =>
+      energyNeedKcal(sex, age, activity),
+    ),
+  );
+
 const rows = [
   {
     row: 'i-kcal-male-4-sedentary',
@@ -149,12 +157,7 @@ test.each([
   [19, 2600, 2800, 3000, 2000, 2200, 2400],
   [20, 2600, 2800, 3000, 2000, 2200, 2400],
 ])('at %i years', (age = NaN, ...kcal) => {
-  const found = (['male', 'female'] as const).flatMap((sex) =>
-    (['sedentary', 'moderately active', 'active'] as const).map((activity) =>
-      energyNeedKcal(sex, age, activity),
-    ),
-  );
-  expect(found).toEqual(kcal);
+  expect(needs(age)).toEqual(kcal);
 });
 
 const coarse = [
@@ -247,6 +250,24 @@ test.each([
     for (const level of levels) found.push(energyNeedKcal(sex, age, level) ?? NaN);
   }
   expect([Math.min(...found), Math.max(...found)]).toEqual([low, high]);
+});
+
+// Adults' rows of the same table, from memory: first and last year, males sedentary, moderately active, active, females.
+test.each([
+  [21, 25, 2400, 2800, 3000, 2000, 2200, 2400],
+  [26, 30, 2400, 2600, 3000, 1800, 2000, 2400],
+  [31, 35, 2400, 2600, 3000, 1800, 2000, 2200],
+  [36, 40, 2400, 2600, 2800, 1800, 2000, 2200],
+  [41, 45, 2200, 2600, 2800, 1800, 2000, 2200],
+  [46, 50, 2200, 2400, 2800, 1800, 2000, 2200],
+  [51, 55, 2200, 2400, 2800, 1600, 1800, 2200],
+  [56, 60, 2200, 2400, 2600, 1600, 1800, 2200],
+  [61, 65, 2000, 2400, 2600, 1600, 1800, 2000],
+  [66, 70, 2000, 2200, 2600, 1600, 1800, 2000],
+  [71, 75, 2000, 2200, 2600, 1600, 1800, 2000],
+  [76, 100, 2000, 2200, 2400, 1600, 1800, 2000],
+])('from %i to %i years', (first = NaN, last = NaN, ...kcal) => {
+  for (const age of [first, last]) expect(needs(age)).toEqual(kcal);
 });
 
 // The table begins at two years; nothing is made up below it.

@@ -1,5 +1,5 @@
-import { test } from 'vitest';
-import { converted, lengthM, massG, volumeMl } from '#core/units.ts';
+import { expect, test } from 'vitest';
+import { converted, energyKcal, lengthM, massG, volumeMl } from '#core/units.ts';
 import { near } from './near.ts';
 
 // NIST exact values, read as tabulated on pages that credit them: 1 gallon = 231 cubic inches, 1 inch = 2.54 cm.
@@ -54,6 +54,20 @@ test.each([
     within: 1e-9,
     witness: 'from memory',
   },
+  {
+    row: 'imperial quart',
+    unit: 'imperial quart',
+    published: 1136.5225,
+    within: 1e-9,
+    witness: 'from memory',
+  },
+  {
+    row: 'imperial gallon',
+    unit: 'imperial gallon',
+    published: 4546.09,
+    within: 1e-9,
+    witness: 'from memory',
+  },
   { row: 'metric cup', unit: 'metric cup', published: 250, within: 0, witness: 'from memory' },
 ])('$row is $published ml', ({ unit, ...row }) => {
   near(volumeMl(unit), row);
@@ -62,4 +76,28 @@ test.each([
 test('stone and mile, from memory', () => {
   near(massG('st'), { row: 'stone', published: 6350.29318, within: 1e-9, witness: 'from memory' });
   near(lengthM('mi'), { row: 'mile', published: 1609.344, within: 1e-9, witness: 'from memory' });
+});
+
+// SI prefixes and the units accepted beside them, exact by definition; from memory.
+test.each([
+  { from: 'mg', to: 'g', published: 0.001 },
+  { from: 'kg', to: 'g', published: 1000 },
+  { from: 'l', to: 'ml', published: 1000 },
+  { from: 'dl', to: 'ml', published: 100 },
+  { from: 'cl', to: 'ml', published: 10 },
+  { from: 'mm', to: 'm', published: 0.001 },
+  { from: 'cm', to: 'm', published: 0.01 },
+  { from: 'km', to: 'm', published: 1000 },
+  { from: 'in', to: 'mm', published: 25.4 },
+  { from: 'min', to: 's', published: 60 },
+  { from: 'h', to: 's', published: 3600 },
+  { from: 'day', to: 'h', published: 24 },
+  { from: 'week', to: 'day', published: 7 },
+])('a $from is $published $to', ({ from, to, published }) => {
+  near(converted(1, from, to), { row: from, published, within: 0, witness: 'from memory' });
+});
+
+// The base units themselves: whatever a sum multiplies by a factor comes out in g, ml, m and kcal.
+test('g, ml, m and kcal are the units the factors lead to', () => {
+  expect([massG('g'), volumeMl('ml'), lengthM('m'), energyKcal('kcal')]).toEqual([1, 1, 1, 1]);
 });
