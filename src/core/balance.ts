@@ -50,14 +50,14 @@ export function pouchWaterMl(pouchDryG: number, wetG: number, dryG: number, corr
 /**
  * What a batch will weigh when dry: its solids and the moisture that stays.
  * @param solidsG g, above 0
- * @param residualMoistureFraction water left, g per g of dried food, 0 to below 1
+ * @param moistureFraction water left, g per g of dried food, 0 to below 1
  * @returns g
  * @throws Refusal 'impossible-moisture' or 'impossible-weight'
  * @source irri-moisture
  */
-export function expectedDryG(solidsG: number, residualMoistureFraction: number): number {
+export function expectedDryG(solidsG: number, moistureFraction: number): number {
   above('impossible-weight', 'The weight of the solids', solidsG, 0, 'g');
-  return solidsG / (1 - moisture('The moisture left', residualMoistureFraction));
+  return solidsG / (1 - moisture('The moisture left', moistureFraction));
 }
 
 /**

@@ -80,9 +80,7 @@ export interface Composition {
  */
 export function particleDensityGPerMl(composition: Composition, tempC = 20): number {
   const density = componentDensity(tempC);
-  for (const [name, g] of Object.entries(composition) as [keyof Composition, unknown][]) {
-    if (typeof g === 'number') between('impossible-composition', name, g, 0, Infinity, 'g');
-  }
+  between('impossible-composition', 'The carbohydrate', composition.carbohydrateG, 0, Infinity, 'g');
   const digestibleG = Math.max(0, composition.carbohydrateG - composition.fibreG);
   const shares: readonly (readonly [Component, number])[] = [
     ['water', composition.waterG],
@@ -92,6 +90,7 @@ export function particleDensityGPerMl(composition: Composition, tempC = 20): num
     ['fibre', composition.fibreG],
     ['ash', composition.ashG],
   ];
+  for (const [name, g] of shares) between('impossible-composition', `The ${name}`, g, 0, Infinity, 'g');
   const massG = shares.reduce((sum, [, g]) => sum + g, 0);
   if (massG === 0)
     throw new Refusal('impossible-composition', 'Nothing is known of what this food is made of.');

@@ -2,6 +2,8 @@ import { Refusal } from './refusal.ts';
 import { scaleTotals, type Totals } from './solids.ts';
 import { above, between, figure } from './within.ts';
 
+const sum = (list: readonly number[]): number => list.reduce((total, g) => total + g, 0);
+
 /**
  * What is left of a batch once these pouches are sealed. Weighing each pouch rounds by up to half the scale's step, so
  * a sum that passes the batch by no more than that is still the whole batch.
@@ -21,7 +23,6 @@ export function leftToSealG(
   above('impossible-weight', 'The dry weight', dryG, 0, 'g');
   between('impossible-scale', "The scale's step", scaleResolutionG, 0, 1000, 'g');
   for (const g of [...sealedG, ...askedG]) above('impossible-weight', 'A pouch', g, 0, 'g');
-  const sum = (list: readonly number[]) => list.reduce((total, g) => total + g, 0);
   const before = sum(sealedG);
   const now = sum(askedG);
   const slackG = (scaleResolutionG / 2) * (sealedG.length + askedG.length);

@@ -1,7 +1,9 @@
 import { Refusal } from './refusal.ts';
 
+const kinds = ['mass', 'volume', 'length', 'temperature', 'time', 'energy'] as const;
+
 /** What a unit measures. Factors go to g, ml, m, K (of a difference), s and kcal. */
-export type UnitKind = 'mass' | 'volume' | 'length' | 'temperature' | 'time' | 'energy';
+export type UnitKind = (typeof kinds)[number];
 
 export interface Unit {
   readonly kind: UnitKind;
@@ -94,8 +96,8 @@ const table: Readonly<Record<UnitKind, readonly Row[]>> = {
 };
 
 const byWord = new Map<string, Unit[]>();
-for (const [kind, rows] of Object.entries(table) as [UnitKind, readonly Row[]][]) {
-  for (const [symbol, factor, words] of rows) {
+for (const kind of kinds) {
+  for (const [symbol, factor, words] of table[kind]) {
     for (const word of [symbol.toLowerCase(), ...words]) {
       byWord.set(word, [...(byWord.get(word) ?? []), { kind, symbol, factor }]);
     }
@@ -155,7 +157,7 @@ export function converted(amount: number, from: string, to: string): number {
 }
 
 function kindsOf(word: string): UnitKind[] {
-  return (Object.keys(table) as UnitKind[]).filter((kind) => unitNamed(word, kind) !== undefined);
+  return kinds.filter((kind) => unitNamed(word, kind) !== undefined);
 }
 
 /** @param degF temperature, °F. @returns °C. @source nist-sp811 */

@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { componentDensity, freeAirMl, particleDensityGPerMl, type Component } from '#core/oxygen.ts';
+import { componentDensity, freeAirMl, particleDensityGPerMl } from '#core/oxygen.ts';
 import { near } from './near.ts';
 
 // Choi & Okos 1986 as printed in ASHRAE Refrigeration, Thermal Properties of Foods; from memory, kg/m³.
@@ -10,8 +10,8 @@ test.each([
   { row: 'e-choi-carb', component: 'carbohydrate', published: 1592.9, within: 0.5, witness: 'from memory' },
   { row: 'e-choi-fiber', component: 'fibre', published: 1304.2, within: 0.5, witness: 'from memory' },
   { row: 'e-choi-ash', component: 'ash', published: 2418.2, within: 0.5, witness: 'from memory' },
-])('$row: $component at 20 °C', ({ component, ...row }) => {
-  near(componentDensity(20)[component as Component], row);
+] as const)('$row: $component at 20 °C', ({ component, ...row }) => {
+  near(componentDensity(20)[component], row);
 });
 
 // The same equations with SR28's composition per 100 g (read): water, protein, fat, carbohydrate, fibre, ash. g/ml.

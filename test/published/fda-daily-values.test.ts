@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dailyValue, levelOf, percentDailyValue, type DailyValue } from '#core/nutrition.ts';
+import { dailyValue, levelOf, percentDailyValue } from '#core/nutrition.ts';
 import { near } from './near.ts';
 
 // U.S. FDA, Sodium in Your Diet; reference values of the 2016 final rule (read in a copy).
@@ -12,8 +12,8 @@ test.each([
   { row: 'i-dv-added-sugars', of: 'addedSugarsG', published: 50, within: 0, witness: 'read' },
   { row: 'i-dv-protein', of: 'proteinG', published: 50, within: 0, witness: 'read' },
   { row: 'i-dv-potassium', of: 'potassiumMg', published: 4700, within: 0, witness: 'read' },
-])('$row: $of', ({ of, ...row }) => {
-  near(dailyValue[of as DailyValue], row);
+] as const)('$row: $of', ({ of, ...row }) => {
+  near(dailyValue[of], row);
 });
 
 // FDA consumer release of 16 February 2021 (read): percent of the daily value.

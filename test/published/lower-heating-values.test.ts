@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { learntEfficiency, LHV, lowerHeatingValue, type Fuel } from '#core/fuel.ts';
+import { learntEfficiency, LHV, lowerHeatingValue } from '#core/fuel.ts';
 import { near } from './near.ts';
 
 // Moran & Shapiro, Table A-25; GREET data (US DOE); isobutane after the NIST WebBook, from memory. MJ/kg. Octane stands
@@ -21,8 +21,8 @@ test.each([
   },
   { row: 'h-lhv-webbook-propane', fuel: 'propane', published: 46.34, withinFraction: 0.003, witness: 'read' },
   { row: 'h-lhv-webbook-butane', fuel: 'butane', published: 45.72, withinFraction: 0.003, witness: 'read' },
-])('$row: $fuel', ({ fuel, ...row }) => {
-  near(LHV[fuel as Fuel], row);
+] as const)('$row: $fuel', ({ fuel, ...row }) => {
+  near(LHV[fuel], row);
 });
 
 // GREET, petroleum naphtha: 1.1 % above octane, so the two published figures bracket white gas.
