@@ -68,3 +68,71 @@ export interface Pouch {
   readonly goneAtMs: number | null;
   readonly goneWhy: string | null;
 }
+
+export type EaterKind = 'adult' | 'child' | 'guest';
+
+/** Anyone who eats. */
+export interface Eater {
+  readonly id: number;
+  readonly name: string;
+  readonly kind: EaterKind;
+  /** The member who this is in the chat; null for children and guests who do not write. */
+  readonly member: number | null;
+  readonly ageYears: number | null;
+  readonly sex: 'male' | 'female' | null;
+  readonly activity: 'sedentary' | 'moderately active' | 'active' | null;
+  /** Servings this eater takes of one; learnt changes are in it. */
+  readonly portion: number;
+  /** The eater's own limits; null where the published figure for the age holds. */
+  readonly sodiumMg: number | null;
+  readonly energyKcal: number | null;
+  readonly isGone: boolean;
+  readonly never: readonly string[];
+  readonly dislikes: readonly string[];
+}
+
+export type SlotMeal = 'breakfast' | 'lunch' | 'dinner';
+
+export const slotMeals = ['breakfast', 'lunch', 'dinner'] as const satisfies readonly SlotMeal[];
+
+/** One meal of one day of a trip. */
+export interface Slot {
+  readonly id: number;
+  readonly onDay: string;
+  readonly meal: SlotMeal;
+  /** Eaters' ids. */
+  readonly eaters: readonly number[];
+}
+
+export interface Trip {
+  readonly id: number;
+  readonly place: string;
+  readonly startsOn: string;
+  readonly endsOn: string;
+  readonly altitudeM: number | null;
+  readonly startWaterC: number;
+  readonly fromSnow: boolean;
+  readonly isOver: boolean;
+  /** By day, then breakfast, lunch, dinner. */
+  readonly slots: readonly Slot[];
+}
+
+export interface Wish {
+  readonly id: number;
+  readonly eater: number;
+  readonly mealKey: string;
+  /** null: any time on the trip. */
+  readonly slot: number | null;
+  readonly byMember: number;
+}
+
+/** A pouch held for a slot of a trip, and what became of it. */
+export interface HeldPouch {
+  readonly id: number;
+  readonly trip: number;
+  readonly slot: number;
+  readonly pouch: number;
+  readonly eaters: readonly number[];
+  readonly packed: boolean;
+  readonly came: 'eaten' | 'returned' | 'lost' | null;
+}

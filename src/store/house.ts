@@ -1,13 +1,16 @@
 import type { Settings } from '#core/settings.ts';
 import { batchStore } from './batches.ts';
+import { eaterStore } from './eaters.ts';
 import { householdStore } from './households.ts';
 import { openJournal } from './journal.ts';
 import { learntStore } from './learnt.ts';
 import { messageStore } from './messages.ts';
 import type { Db } from './open.ts';
 import { pouchStore } from './pouches.ts';
+import { ratingStore } from './ratings.ts';
 import { recipeStore } from './recipes.ts';
 import { settingStore } from './settings.ts';
+import { tripStore } from './trips.ts';
 
 /** Every store of one database; records are reached through `of`, one household at a time. */
 export function openStores(db: Db, defaults: Settings) {
@@ -16,6 +19,9 @@ export function openStores(db: Db, defaults: Settings) {
   const batches = batchStore(db);
   const pouches = pouchStore(db);
   const learnt = learntStore(db);
+  const eaters = eaterStore(db);
+  const trips = tripStore(db);
+  const ratings = ratingStore(db);
   return {
     households: householdStore(db),
     messages: messageStore(db),
@@ -30,6 +36,9 @@ export function openStores(db: Db, defaults: Settings) {
         batches: batches(household, own.byId),
         pouches: pouches(household),
         learnt: learnt(household),
+        eaters: eaters(household),
+        trips: trips(household),
+        ratings: ratings(household),
       };
     },
   };

@@ -12,6 +12,15 @@ export const recordTables = [
   'pouch',
   'learnt_food',
   'learnt_measure',
+  'eater',
+  'eater_food',
+  'trip',
+  'slot',
+  'slot_eater',
+  'wish',
+  'promise',
+  'rating',
+  'stove',
 ] as const;
 
 export interface Entry {

@@ -1,0 +1,112 @@
+import { z } from 'zod';
+import type { HeldPouch, Slot, SlotMeal, Trip, Wish } from '#core/records.ts';
+import type { Db } from './open.ts';
+
+type TripRow = Omit<Trip, 'slots' | 'fromSnow' | 'isOver'> & { fromSnow: 0 | 1; isOver: 0 | 1 };
+export type NewTrip = Omit<Trip, 'id' | 'slots' | 'isOver'>;
+export type NewSlot = Omit<Slot, 'id'>;
+
+const Ids = z.array(z.number().int());
+
+/** Trips with their slots, the wishes for them and the pouches held for them. */
+export function tripStore(db: Db) {
+  const columns = `id, place, starts_on AS startsOn, ends_on AS endsOn, altitude_m AS altitudeM,
+    start_water_c AS startWaterC, from_snow AS fromSnow, is_over AS isOver`;
+  const all = db.prepare(`SELECT ${columns} FROM trip WHERE household = ? ORDER BY starts_on, id`);
+  const insert = db.prepare(
+    `INSERT INTO trip (household, place, folded_place, starts_on, ends_on, altitude_m, start_water_c, from_snow, made_at_ms)
+     VALUES (:household, :place, :folded, :startsOn, :endsOn, :altitudeM, :startWaterC, :fromSnow, :atMs)`,
+  );
+  const update = db.prepare(
+    `UPDATE trip SET starts_on = :startsOn, ends_on = :endsOn, altitude_m = :altitudeM, start_water_c = :startWaterC,
+       from_snow = :fromSnow WHERE household = :household AND id = :id`,
+  );
+  const over = db.prepare('UPDATE trip SET is_over = ? WHERE household = ? AND id = ?');
+  const slots = db.prepare(
+    `SELECT id, on_day AS onDay, meal FROM slot WHERE trip = ?
+     ORDER BY on_day, CASE meal WHEN 'breakfast' THEN 0 WHEN 'lunch' THEN 1 ELSE 2 END`,
+  );
+  const slotEaters = db.prepare('SELECT eater FROM slot_eater WHERE slot = ? ORDER BY eater').pluck();
+  const addSlot = db.prepare('INSERT INTO slot (household, trip, on_day, meal) VALUES (?, ?, ?, ?)');
+  const dropSlot = db.prepare('DELETE FROM slot WHERE household = ? AND id = ?');
+  const addEater = db.prepare('INSERT INTO slot_eater (household, slot, eater) VALUES (?, ?, ?)');
+  const dropEater = db.prepare('DELETE FROM slot_eater WHERE household = ? AND slot = ? AND eater = ?');
+  const wishes = db.prepare(
+    `SELECT id, eater, meal_key AS mealKey, slot, by_member AS byMember FROM wish WHERE trip = ? ORDER BY made_at_ms, id`,
+  );
+  const addWish = db.prepare(
+    `INSERT INTO wish (household, trip, eater, meal_key, slot, by_member, made_at_ms)
+     VALUES (:household, :trip, :eater, :mealKey, :slot, :byMember, :atMs)`,
+  );
+  const dropWish = db.prepare('DELETE FROM wish WHERE household = ? AND id = ?');
+  const held = db.prepare(
+    `SELECT id, trip, slot, pouch, eaters_json AS eatersJson, packed, came FROM promise WHERE household = :household
+       AND (trip = :trip OR :trip IS NULL) AND (came IS NULL OR :trip IS NOT NULL) ORDER BY slot, pouch`,
+  );
+  const hold = db.prepare(
+    `INSERT INTO promise (household, trip, slot, pouch, eaters_json) VALUES (?, ?, ?, ?, ?)`,
+  );
+  const release = db.prepare('DELETE FROM promise WHERE household = ? AND trip = ? AND packed = 0 AND came IS NULL');
+  const releaseOne = db.prepare('DELETE FROM promise WHERE household = ? AND id = ?');
+  const pack = db.prepare('UPDATE promise SET packed = ? WHERE household = ? AND id = ?');
+  const come = db.prepare('UPDATE promise SET came = ? WHERE household = ? AND id = ?');
+  const show = db.prepare(
+    `INSERT INTO shown_picks (trip, household, made_at_ms, picks_json) VALUES (:trip, :household, :atMs, :picksJson)
+     ON CONFLICT (trip) DO UPDATE SET made_at_ms = :atMs, picks_json = :picksJson`,
+  );
+  const shown = db.prepare('SELECT picks_json FROM shown_picks WHERE household = ? AND trip = ?').pluck();
+
+  const whole = (row: TripRow): Trip => ({
+    ...row,
+    fromSnow: row.fromSnow === 1,
+    isOver: row.isOver === 1,
+    slots: (slots.all(row.id) as { id: number; onDay: string; meal: SlotMeal }[]).map((slot) => ({
+      ...slot,
+      eaters: slotEaters.all(slot.id) as number[],
+    })),
+  });
+  const heldPouch = ({ eatersJson, packed, ...row }: Omit<HeldPouch, 'eaters' | 'packed'> & { eatersJson: string; packed: 0 | 1 }): HeldPouch => ({
+    ...row,
+    packed: packed === 1,
+    eaters: Ids.parse(JSON.parse(eatersJson)),
+  });
+
+  return (household: number) => ({
+    /** Every trip, the earliest first. */
+    all: (): Trip[] => (all.all(household) as TripRow[]).map(whole),
+    add: (folded: string, trip: NewTrip, atMs: number): number =>
+      Number(insert.run({ household, folded, atMs, ...trip, fromSnow: trip.fromSnow ? 1 : 0 }).lastInsertRowid),
+    change: (id: number, { place: _, ...trip }: NewTrip): void =>
+      void update.run({ household, id, ...trip, fromSnow: trip.fromSnow ? 1 : 0 }),
+    end: (id: number, isOver: boolean): void => void over.run(isOver ? 1 : 0, household, id),
+    addSlot: (trip: number, { onDay, meal, eaters }: NewSlot): number => {
+      const id = Number(addSlot.run(household, trip, onDay, meal).lastInsertRowid);
+      for (const eater of eaters) addEater.run(household, id, eater);
+      return id;
+    },
+    /** Drops a slot with its eaters; wishes and held pouches must be gone from it. */
+    dropSlot: ({ id, eaters }: Slot): void => {
+      for (const eater of eaters) dropEater.run(household, id, eater);
+      dropSlot.run(household, id);
+    },
+    seat: (slot: number, eater: number): void => void addEater.run(household, slot, eater),
+    unseat: (slot: number, eater: number): void => void dropEater.run(household, slot, eater),
+    wishes: (trip: number): Wish[] => wishes.all(trip) as Wish[],
+    wish: (trip: number, wish: Omit<Wish, 'id'>, atMs: number): void => void addWish.run({ household, trip, atMs, ...wish }),
+    dropWish: (id: number): void => void dropWish.run(household, id),
+    /** Pouches held for one trip, whatever became of them; without a trip, all that are still held. */
+    held: (trip: number | null): HeldPouch[] => (held.all({ household, trip }) as Parameters<typeof heldPouch>[0][]).map(heldPouch),
+    hold: (trip: number, slot: number, pouch: number, eaters: readonly number[]): void =>
+      void hold.run(household, trip, slot, pouch, JSON.stringify(eaters)),
+    /** Gives back what is held and not yet packed. */
+    release: (trip: number): void => void release.run(household, trip),
+    releaseOne: (id: number): void => void releaseOne.run(household, id),
+    pack: (id: number, packed: boolean): void => void pack.run(packed ? 1 : 0, household, id),
+    came: (id: number, what: HeldPouch['came']): void => void come.run(what, household, id),
+    /** Keeps the picks that people were shown; any JSON text. */
+    show: (trip: number, picksJson: string, atMs: number): void => void show.run({ trip, household, picksJson, atMs }),
+    shown: (trip: number): string | undefined => shown.get(household, trip) as string | undefined,
+  });
+}
+
+export type TripStore = ReturnType<ReturnType<typeof tripStore>>;
