@@ -43,6 +43,7 @@ async function start(): Promise<void> {
       folder,
       input: process.stdin,
       output: process.stdout,
+      echo: false,
       welcome: `This household's records are in ${config.databasePath}. "Name: text" speaks as that person; /help lists the requests.\nA recipe goes on over lines that start with two spaces; an empty line sends it. Ctrl+D ends.`,
     });
     close();

@@ -4,6 +4,7 @@ import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
 import type { Message, Outgoing } from '#core/talk.ts';
 import { openFoods } from '#store/foods.ts';
+import { recordTables } from '#store/journal.ts';
 import { openStores } from '#store/house.ts';
 import { type Db, openDatabase } from '#store/open.ts';
 
@@ -79,7 +80,7 @@ export function openTestHouse(start = '2026-05-03 18:00', options: Partial<Answe
       nowMs = typeof when === 'number' ? nowMs + when * 3_600_000 : DateTime.fromSQL(when, { zone: 'UTC' }).toMillis();
     },
     dump() {
-      const tables = ['household', 'setting', 'recipe', 'recipe_line', 'batch', 'tray', 'weighing', 'pouch', 'learnt_food', 'learnt_measure', 'entry', 'row_change'];
+      const tables = ['household', ...recordTables, 'entry', 'row_change'];
       return JSON.stringify(tables.map((table) => db.prepare(`SELECT * FROM ${table} ORDER BY rowid`).all()));
     },
   };

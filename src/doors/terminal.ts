@@ -15,6 +15,8 @@ export interface TerminalDoor {
   readonly folder: string;
   readonly input: NodeJS.ReadableStream & { isTTY?: boolean };
   readonly output: NodeJS.WritableStream;
+  /** Prints what people said as well, so that the output reads as the whole chat. */
+  readonly echo: boolean;
   /** Told to people who sit at the terminal, once. */
   readonly welcome: string;
 }
@@ -78,14 +80,14 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
   }
   for await (const line of lines) {
     const clock = door.clock.set && clockLine.exec(line);
+    const goesOn = /^ {2}/.test(line) && pending !== undefined;
+    if (!goesOn) await send();
+    if (door.echo) print(line);
     if (clock) {
-      await send();
       door.clock.set!(clock[1]!);
-    } else if (/^ {2}/.test(line) && pending) {
+    } else if (goesOn && pending) {
       pending.text += `\n${line.trim()}`;
-    } else {
-      await send();
-      if (line.trim() === '') continue;
+    } else if (line.trim() !== '') {
       const named = speaker.exec(line);
       pending = named ? { name: named[1]!.trim(), text: named[2]! } : { name: 'You', text: line };
       // At a keyboard an answer comes at once, save to a request that goes on over several lines.
