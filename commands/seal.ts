@@ -3,9 +3,10 @@ import { command } from '#chat/command.ts';
 import { batchNumbered, driedFacts } from '#chat/figures.ts';
 import { rawCaution, steadyPhrase, uncheckedCaution } from '#chat/phrases.ts';
 import { type Sealing, absorberLine, planSealing } from '#chat/sealing.ts';
-import { pouchFacts, unsealedG } from '#core/meal.ts';
+import { pouchFacts } from '#core/meal.ts';
 import { pouchVolumeMl } from '#core/oxygen.ts';
 import { Refusal } from '#core/refusal.ts';
+import { leftToSealG } from '#core/sealing.ts';
 import { batchCode, flag, flatSizeMm, measure, optional, part, pouchGroups } from '#words/parts.ts';
 import { sayCodes, sayCount, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
 
@@ -48,16 +49,9 @@ export default command({
         `B${no} is not shown to be dry. ${steadyPhrase(facts.steadiness, settings)}\nA damp pouch without oxygen is where botulism grows, so I name no absorber and no best-by for it. Dry it on and weigh again, or seal it as "unchecked" and keep it frozen.`,
       );
     }
-    const earlier = house.pouches.ofBatch(no);
-    const leftBeforeG = unsealedG(facts.dryG, earlier);
-    const sealedG = groups.reduce((sum, group) => sum + group.count * group.eachDryG, 0);
-    if (sealedG > leftBeforeG + settings.scaleG) {
-      const before = earlier.length > 0 ? `, of which ${sayG(facts.dryG - leftBeforeG)} are sealed already` : '';
-      throw new Refusal(
-        'more-than-dried',
-        `B${no} gave ${sayG(facts.dryG)}${before}; ${sayG(Math.max(0, leftBeforeG))} are left, and this would be ${sayG(sealedG)}.`,
-      );
-    }
+    const sealed = house.pouches.ofBatch(no).map((pouch) => pouch.dryG);
+    const asked = groups.flatMap(({ count, eachDryG }) => Array.from({ length: count }, () => eachDryG));
+    const leftG = leftToSealG(facts.dryG, sealed, asked, settings.scaleG);
     const toldMl = size ? pouchVolumeMl(size.a, size.b) : volumeMl;
     const plans = groups.map((group) => ({
       group,
@@ -92,7 +86,7 @@ export default command({
       plans,
       numbers,
       sealedAtMs: house.nowMs,
-      leftG: leftBeforeG - sealedG,
+      leftG,
       settings,
     };
   },
@@ -110,7 +104,7 @@ export default command({
         ...(steady ? [absorberLine(plan, settings), bestByLine(plan)] : []),
       );
     }
-    lines.push(Math.abs(leftG) <= settings.scaleG ? `Nothing of B${no} is left.` : `${g(leftG)} of B${no} are left unsealed.`);
+    lines.push(leftG <= settings.scaleG ? `Nothing of B${no} is left.` : `${g(leftG)} of B${no} are left unsealed.`);
     if (!steady) lines.push(uncheckedCaution);
     if (isRaw) lines.push(rawCaution);
     const all = sayCodes(numbers.map((n) => ({ batch: no, no: n })));

@@ -9,7 +9,7 @@ import type { Batch, Weighing } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';
 import { batchCode, flag, optional, part, trayWeights } from '#words/parts.ts';
-import { sayG, sayNumber } from '#words/say.ts';
+import { sayCodes, sayG, sayNumber } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 
 /** 'tray 2': the number behind the word. */
@@ -50,6 +50,10 @@ export default command({
     const atMs = at ?? house.nowMs;
     if (atMs < batch.loadedAtMs) {
       throw new Refusal('before-loading', `B${no} was loaded after that; a check weight comes later than the loading.`);
+    }
+    const sealed = house.pouches.ofBatch(no);
+    if (sealed.length > 0) {
+      throw new Refusal('sealed-already', `${sayCodes(sealed)} of B${no} ${sealed.length === 1 ? 'is' : 'are'} sealed, so the trays no longer hold the whole batch. Check weights come before sealing; /undo takes the sealing back.`);
     }
     const before = factsOfBatch(house, batch);
     const weighed = weighedTrays(batch, weights, tray, gross === true, house.settings).map((one) => ({ ...one, atMs }));

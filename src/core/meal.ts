@@ -1,7 +1,7 @@
 import type { Contents } from './allergens.ts';
 import { expectedDryG, pouchWaterMl, waterRemovedG } from './balance.ts';
 import { type CheckWeight, type Steadiness, steadiness } from './dryness.ts';
-import type { Batch, Pouch, Recipe, RecipeLine } from './records.ts';
+import type { Batch, Recipe, RecipeLine } from './records.ts';
 import type { Settings } from './settings.ts';
 import { type Per100, type Totals, scaleTotals, shareOnTrays, totalsOf } from './solids.ts';
 
@@ -134,11 +134,6 @@ export function pouchFacts(dryG: number, batch: BatchFacts & { dryG: number }, c
 /** Fat of the dry matter, 0 to 1; decides the best-by policy. Undefined when no solids are known. */
 export function fatOfSolids(totals: Totals): number | undefined {
   return totals.solidsG > 0 ? Math.min(1, totals.fatG / totals.solidsG) : undefined;
-}
-
-/** What is still unsealed of a batch, g. */
-export function unsealedG(dryG: number, pouches: readonly Pick<Pouch, 'dryG'>[]): number {
-  return dryG - pouches.reduce((sum, pouch) => sum + pouch.dryG, 0);
 }
 
 /**

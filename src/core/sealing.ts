@@ -5,8 +5,8 @@ import { above, between, figure } from './within.ts';
 const sum = (list: readonly number[]): number => list.reduce((total, g) => total + g, 0);
 
 /**
- * What is left of a batch once these pouches are sealed. Weighing each pouch rounds by up to half the scale's step, so
- * a sum that passes the batch by no more than that is still the whole batch.
+ * What is left of a batch once these pouches are sealed. A sum that passes the batch by no more than the scale's step
+ * is still the whole batch.
  * @param dryG the batch as it came off, g, above 0
  * @param sealedG pouches sealed before, g each
  * @param askedG pouches to seal now, g each, above 0
@@ -25,12 +25,11 @@ export function leftToSealG(
   for (const g of [...sealedG, ...askedG]) above('impossible-weight', 'A pouch', g, 0, 'g');
   const before = sum(sealedG);
   const now = sum(askedG);
-  const slackG = (scaleResolutionG / 2) * (sealedG.length + askedG.length);
-  if (before + now > dryG + slackG + 1e-9) {
-    const already = before > 0 ? `, and ${figure(before)} g of it are sealed already` : '';
+  if (before + now > dryG + scaleResolutionG + 1e-9) {
+    const already = before > 0 ? `, ${figure(before)} g of it are sealed already and ${figure(Math.max(0, dryG - before))} g are left` : '';
     throw new Refusal(
       'more-than-dried',
-      `The batch gave ${figure(dryG)} g${already}; that would be ${figure(now)} g.`,
+      `The batch gave ${figure(dryG)} g${already}; this would be ${figure(now)} g.`,
     );
   }
   return Math.max(0, dryG - before - now);
