@@ -8,6 +8,8 @@ export const sources = {
     'Choi & Okos, Effects of temperature and composition on the thermal properties of foods (1986); coefficients from memory',
   'dietary-guidelines-2015':
     'Dietary Guidelines for Americans 2015-2020, Appendix 2, Table A2-1; rows from 21 years from memory',
+  'eu-annex-ii': 'Regulation (EU) 1169/2011, Annex II, as listed by the University of Reading, Food Labelling in the UK',
+  'fda-allergens-2025': 'U.S. FDA, Food allergen labeling guidance, 5th edition (2025), and its tree nut table',
   'fda-daily-values': 'U.S. FDA, Daily Values of the 2016 Nutrition Facts rule; Sodium in Your Diet',
   'iapws-if97': 'IAPWS R7-97(2012), Industrial Formulation 1997 for water and steam, region 4',
   'irri-moisture': 'IRRI Rice Knowledge Bank, Moisture content calculations',
