@@ -13,10 +13,11 @@ export interface Shape {
   readonly days: number;
   readonly meals: number;
   readonly pouches: number;
-  readonly stock: 'ample' | 'short' | 'tight';
+  readonly stock: 'ample' | 'short' | 'barely' | 'tight';
 }
 
-/** A trip of the given shape; 'short' has food for nine eaters in ten, 'tight' one eater with two safe meals. */
+/** A trip of the given shape; 'short' has four fifths of the portions, 'barely'
+ * the nine tenths that count as fed if not a spoon were lost, 'tight' one eater with two safe meals. */
 export function makeInstance(shape: Shape, seed: number): PicksProblem {
   const chance = seeded(seed);
   const portions = [20, 30, 12, 20, 12, 20, 30, 20, 12, 20];
@@ -36,13 +37,19 @@ export function makeInstance(shape: Shape, seed: number): PicksProblem {
   }));
   const lots: Lot[] = [];
   let made = 0;
-  const need = slots.reduce((sum, s) => sum + s.eaters.reduce((n, k) => n + portions[Number(k.slice(1))]!, 0), 0);
+  const need = slots.reduce(
+    (sum, s) => sum + s.eaters.reduce((n, k) => n + portions[Number(k.slice(1))]!, 0),
+    0,
+  );
   let stock = 0;
   for (let batch = 1; made < shape.pouches; batch += 1) {
     const size = [20, 40, 20, 60, 40, 30][chance.below(6)]!;
     const count = Math.min(shape.pouches - made, 4 + chance.below(9));
     made += count;
-    const wanted = shape.stock === 'short' ? Math.max(0, Math.floor((0.9 * need - stock) / size)) : count;
+    const wanted =
+      shape.stock === 'short' || shape.stock === 'barely'
+        ? Math.max(0, Math.floor(((shape.stock === 'short' ? 0.8 : 0.9) * need - stock) / size))
+        : count;
     const kept = Math.min(count, wanted);
     stock += kept * size;
     if (kept === 0) continue;

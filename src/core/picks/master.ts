@@ -1,7 +1,7 @@
 import type { Grid } from './grid.ts';
 import type { IntegerLimits, Linear, LinearColumn, LinearProgram, LinearRow } from './linear.ts';
-import { absent, emptyState, type State, unfed } from './measure.ts';
-import { type Menu, menuKey, type Prices } from './menus.ts';
+import { emptyState, type State, unfed } from './measure.ts';
+import { fits, type Menu, menuKey, type Prices, putMenu } from './menus.ts';
 
 /** Levels that the master can bound; the others (variety, day figures) it leaves out, which only loosens it. */
 export const boundable = [0, 1, 2, 3, 4, 5, 6, 9, 10] as const;
@@ -15,7 +15,8 @@ export type Ruled = Pick<Prices, 'noShort' | 'noUnfed' | 'noDislike' | 'noWaste'
  */
 export interface Master {
   add(menus: readonly Menu[]): void;
-  readonly size: () => number;
+  /** All menus at hand. */
+  menus(): Menu[];
   /** Sets what is minimised: one level. */
   aim(level: number): void;
   /** Keeps a level at most at this value from now on. */
@@ -27,6 +28,11 @@ export interface Master {
    * leaves it when more than `most` menus come into question.
    */
   solveWhole(target: number, most: number, limits: IntegerLimits): { state: State | undefined };
+  /** Goes down from the linear optimum by fixing menus one after the other. Slots it found none for are `left`; `skip`: of its first doubtful choices, take so many second best. */
+  dive(
+    cheapest: (s: number, prices: Prices) => Priced,
+    skip: number,
+  ): { state: State; left: readonly number[] };
   dispose(): void;
 }
 
@@ -36,6 +42,14 @@ export interface Relaxed {
   readonly worth: (s: number) => number;
   /** A bound on every plan, from the price of the cheapest menu there is at each slot. */
   readonly bound: (cheapest: (s: number, prices: Prices) => number) => number;
+  /** Those of the cheapest menus that are worth adding. */
+  readonly fresh: (cheapest: (s: number, prices: Prices) => Priced | undefined) => Menu[];
+  readonly values: Float64Array;
+}
+
+export interface Priced {
+  readonly price: number;
+  readonly menu: Menu;
 }
 
 const levelCount = 11;
@@ -205,6 +219,14 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     (ruled.noDislike && menu.dislikes > 0) ||
     (ruled.noWaste && menu.waste > 0);
 
+  const stateFrom = (values: Float64Array): State => {
+    const state = emptyState(grid);
+    columns.forEach(({ menu }, i) => {
+      if (menu && values[i]! > 0.5) putMenu(grid, state, menu);
+    });
+    return state;
+  };
+
   let last = { value: 0, duals: new Float64Array(rows.length) };
   /** Reduced cost of a column at the last optimum. */
   const reduced = (i: number): number => {
@@ -217,8 +239,8 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     return rest;
   };
 
-  return {
-    size: () => columns.length - extras.length,
+  const self: Master = {
+    menus: () => columns.flatMap(({ menu }) => menu ?? []),
     add(menus) {
       const fresh = menus.filter((menu) => !known.has(menuKey(menu)) && !against(menu));
       for (const menu of fresh) known.add(menuKey(menu));
@@ -262,7 +284,12 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
         for (let s = 0; s < slots; s += 1) sum += cheapest(s, pricesAt(s, duals));
         return sum;
       };
-      return { worth: (s) => duals[s]!, bound };
+      const fresh: Relaxed['fresh'] = (cheapest) =>
+        grid.slotKeys.flatMap((_, s) => {
+          const found = cheapest(s, pricesAt(s, duals));
+          return found && found.price < duals[s]! - 1e-7 ? [found.menu] : [];
+        });
+      return { worth: (s) => duals[s]!, bound, fresh, values: solution.columns };
     },
     solveWhole(target, most, limits) {
       const whole = columns.map((_, i) => i).filter((i) => columns[i]!.menu || i === worstColumn);
@@ -279,15 +306,47 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
       if (goal === 2) program.setColumn(worstColumn, 0, columns[worstColumn]!.upper);
       else program.setRow(holdRow[goal]!, -Infinity, Infinity);
       if (solution.columns.length === 0) return { state: undefined };
+      return { state: stateFrom(solution.columns) };
+    },
+    dive(cheapest, skip) {
+      let skipped = 0;
       const state = emptyState(grid);
-      columns.forEach(({ menu }, i) => {
-        if (!menu || solution.columns[i]! < 0.5) return;
-        const base = menu.slot * grid.eaterKeys.length;
-        grid.slotEaters[menu.slot]!.forEach((e, k) => (state.eat[base + e] = menu.eat[k] ?? absent));
-        for (const { c, n } of menu.open) state.open[menu.slot * grid.classes.length + c] = n;
-      });
-      return { state };
+      const open = new Set(grid.slotKeys.keys());
+      const fixed: number[] = [];
+      /** Fixes the menu if what is left still holds it. */
+      const fix = (i: number): boolean => {
+        const { menu } = columns[i]!;
+        if (!menu || !open.has(menu.slot) || !fits(grid, state, menu)) return false;
+        open.delete(menu.slot);
+        fixed.push(i);
+        putMenu(grid, state, menu);
+        program.setColumn(i, 1, 1);
+        return true;
+      };
+      let renewed = false;
+      while (open.size > 0) {
+        const relaxed = self.solve(Infinity);
+        if (!relaxed) break;
+        // New menus for what is left, once after each choice.
+        const before = columns.length;
+        if (!renewed) self.add(relaxed.fresh((s, prices) => (open.has(s) ? cheapest(s, prices) : undefined)));
+        renewed = columns.length > before;
+        if (renewed) continue;
+        const likely = [...relaxed.values.keys()]
+          .filter((i) => relaxed.values[i]! > 1e-6 && columns[i]!.menu && open.has(columns[i]!.menu!.slot))
+          .sort((a, b) => relaxed.values[b]! - relaxed.values[a]! || a - b);
+        const sure = likely.filter((i) => relaxed.values[i]! > 0.999 && fix(i));
+        const doubtful = likely.filter((i) => relaxed.values[i]! <= 0.999);
+        if (doubtful.length > 1 && skipped < skip) {
+          skipped += 1;
+          doubtful.shift();
+        }
+        if (!doubtful.some(fix) && sure.length === 0) break;
+      }
+      for (const i of fixed) program.setColumn(i, 0, columns[i]!.upper);
+      return { state, left: [...open] };
     },
     dispose: () => program.dispose(),
   };
+  return self;
 }

@@ -1,5 +1,5 @@
 import type { Grid } from './grid.ts';
-import { unfed, type State } from './measure.ts';
+import { classCost, unfed, type State } from './measure.ts';
 import type { SlotTable } from './table.ts';
 
 /** One complete menu of one slot: who eats what from which pouches, and what that counts at the levels. */
@@ -81,6 +81,35 @@ export function menuOf(grid: Grid, state: State, slot: number): Menu {
     slot,
     grid.slotEaters[slot]!.map((e) => state.eat[slot * eaters + e]!),
     open,
+  );
+}
+
+/** Writes a menu into a plan whose slot is empty. */
+export function putMenu(grid: Grid, state: State, menu: Menu): void {
+  const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
+  grid.slotEaters[menu.slot]!.forEach((e, i) => (state.eat[menu.slot * eaters + e] = menu.eat[i]!));
+  for (const { c, n } of menu.open) state.open[menu.slot * classes + c] = n;
+}
+
+/** Whether what the plan leaves of the stock holds this menu as well, and no hard sodium limit breaks. */
+export function fits(grid: Grid, state: State, menu: Menu): boolean {
+  const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
+  const stocked = menu.open.every(
+    ({ c, n }) =>
+      classCost(grid, grid.classes[c]!, (s) => state.open[s * classes + c]! + (s === menu.slot ? n : 0)) !==
+      undefined,
+  );
+  return (
+    stocked &&
+    grid.slotEaters[menu.slot]!.every((e, i) => {
+      if (grid.hardLimitMg[e] === Infinity) return true;
+      let salt = menu.eat[i]! < 0 ? 0 : grid.hardMg[e]![menu.eat[i]!]!;
+      for (let s = 0; s < grid.slotKeys.length; s += 1) {
+        const m = state.eat[s * eaters + e]!;
+        if (m >= 0 && grid.slotDayPlace[s] === grid.slotDayPlace[menu.slot]) salt += grid.hardMg[e]![m]!;
+      }
+      return salt <= grid.hardLimitMg[e]!;
+    })
   );
 }
 

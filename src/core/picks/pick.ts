@@ -23,14 +23,17 @@ export interface PickLimits {
   readonly nodes: number;
   /** Whole programs in all. */
   readonly programs: number;
+  /** How often a level may be taken up again because a later one led to a better plan for it. */
+  readonly restarts: number;
 }
 
 export const usualLimits: PickLimits = {
   rounds: 300,
   roundsAgain: 100,
   proofRounds: 60,
-  nodes: 200,
+  nodes: 30,
   programs: 6,
+  restarts: 2,
 };
 
 /**
@@ -64,10 +67,11 @@ export function pickPouches(
   let bounds: readonly number[] = [];
   if (linear && !late()) {
     const again = (from: Found): Found => search(grid, tables, solver, from, limits.roundsAgain, 2, good);
-    const proof = prove(grid, tables, linear, found, again, {
+    const proof = prove(grid, tables, solver, linear, found, again, {
       rounds: limits.proofRounds,
       nodes: limits.nodes,
       programs: limits.programs,
+      restarts: limits.restarts,
       secondsLeft,
     });
     found = proof.found;

@@ -1,9 +1,10 @@
 import type { Grid } from './grid.ts';
 import type { Linear } from './linear.ts';
 import { boundable, makeMaster, type Master } from './master.ts';
-import { compareVectors, measure } from './measure.ts';
-import { makePricer, type Menu, menuOf, type Pricer } from './menus.ts';
+import { compareVectors, measure, type State, unfed } from './measure.ts';
+import { makeMenu, makePricer, type Menu, menuOf, type Pricer } from './menus.ts';
 import type { Found } from './search.ts';
+import type { SlotSolver } from './slot.ts';
 import type { SlotTable } from './table.ts';
 
 /** Counts after which a proof is given up, and the safety clock. */
@@ -14,6 +15,8 @@ export interface ProofLimits {
   readonly nodes: number;
   /** Whole programs in all. */
   readonly programs: number;
+  /** How often a level may be taken up again because a later one led to a better plan for it. */
+  readonly restarts: number;
   /** Seconds left on the safety clock. */
   readonly secondsLeft: () => number;
 }
@@ -29,7 +32,7 @@ export interface Proof {
  * How many menus a whole program may hold, level by level. Down to waste it is worth its time; at oldest first only
  * when it is small; after that the search alone improves the plan. Chosen on the bench's instances.
  */
-const wholeMenus = [1500, 1500, 1500, 1500, 1500, 1500, 250];
+const wholeMenus = [400, 400, 400, 400, 400, 400, 250];
 
 /** What needs no program: nothing is below nothing, and no more wishes come true than there are. */
 function plainBound(grid: Grid, level: number, vector: readonly number[]): number {
@@ -47,73 +50,92 @@ function plainBound(grid: Grid, level: number, vector: readonly number[]): numbe
 export function prove(
   grid: Grid,
   tables: readonly SlotTable[],
+  solver: SlotSolver,
   linear: Linear,
   start: Found,
   again: (found: Found) => Found,
   limits: ProofLimits,
 ): Proof {
   let found = start;
-  let master: Master | undefined;
   const pricer = makePricer(grid, tables);
   const bounds: number[] = [];
-  let programs = 0;
-  let clockEnded = false;
+  let [programs, restarts, clockEnded] = [0, 0, false];
+  // So that there always is a menu, whatever is left: nobody eats.
+  let pool = grid.slotEaters.map((eaters, s) => makeMenu(grid, s, eaters.map(() => unfed), [])); // prettier-ignore
+  let master: Master | undefined;
 
-  const openMaster = (upTo: number): Master => {
+  const reopen = (upTo: number): Master => {
+    if (master) pool = master.menus();
+    master?.dispose();
     const opened = makeMaster(grid, linear);
     for (let k = 0; k < upTo; k += 1) opened.hold(k, found.vector[k]!);
+    opened.add(pool);
     return opened;
   };
-  const addPlan = (into: Master): void => {
-    into.add(grid.slotKeys.map((_, s) => menuOf(grid, found.state, s)));
-  };
 
-  for (let level = 0; level < found.vector.length; level += 1) {
+  /** Ways to a better plan at a level, cheapest first. */
+  const dive =
+    (skip: number) =>
+    (from: Master): State => {
+      const { state, left } = from.dive(pricer.cheapest, skip);
+      for (const s of left) solver.fill(state, s);
+      return state;
+    };
+  const ways: readonly ((from: Master, level: number) => State | undefined)[] = [
+    dive(0),
+    dive(1),
+    (from, level) => {
+      if (programs >= limits.programs) return undefined;
+      programs += 1;
+      const within = { nodes: limits.nodes, seconds: limits.secondsLeft() };
+      return from.solveWhole(found.vector[level]! - 1, wholeMenus[level]!, within).state;
+    },
+    dive(2),
+  ];
+
+  let level = 0;
+  while (level < found.vector.length) {
     let bound = plainBound(grid, level, found.vector);
     const canBound = (boundable as readonly number[]).includes(level);
+    let first = level;
     if (found.vector[level]! > bound && canBound && !clockEnded) {
-      master ??= openMaster(level);
-      addPlan(master);
+      master ??= reopen(level);
+      master.add(menusOf(grid, found));
       master.aim(level);
       const reached = boundLevel(master, pricer, found.vector[level]!, limits);
       bound = Math.max(bound, reached.bound);
       clockEnded ||= reached.clockEnded;
-      if (
-        bound < found.vector[level]! &&
-        wholeMenus[level] !== undefined &&
-        programs < limits.programs &&
-        !clockEnded
-      ) {
-        programs += 1;
-        const target = found.vector[level]! - 1;
-        const whole = master.solveWhole(target, wholeMenus[level]!, {
-          nodes: limits.nodes,
-          seconds: limits.secondsLeft(),
-        });
-        if (whole.state) {
-          const better = again({ state: whole.state, vector: measure(grid, whole.state) });
-          const improved = compareVectors(better.vector, found.vector) < 0;
-          if (improved) {
-            const first = better.vector.findIndex((value, k) => value !== found.vector[k]!);
-            found = better;
-            if (first < level) {
-              // An earlier level that was left open has become better: prove again from there.
-              master.dispose();
-              master = undefined;
-              bounds.length = first;
-              level = first - 1;
-              continue;
-            }
-          }
-        }
+      for (const way of ways) {
+        if (bound >= found.vector[level]! || first < level || clockEnded || level >= wholeMenus.length) break;
+        const state = way(master, level);
+        if (!state) continue;
+        const plain = { state, vector: measure(grid, state) };
+        if (compareVectors(plain.vector.slice(0, level + 1), found.vector) >= 0) continue;
+        const better = again(plain);
+        first = better.vector.findIndex((value, k) => value !== found.vector[k]!);
+        found = better;
+        master.add(menusOf(grid, found));
       }
     }
-    bounds.push(bound);
-    master?.hold(level, found.vector[level]!);
+    if (first >= level) {
+      bounds[level] = bound;
+      master?.hold(level, found.vector[level]!);
+      level += 1;
+    } else {
+      // An earlier level that was left open has become better. What is bounded stays bounded, for the plans that
+      // keep to the new value are among those that kept to the old; but a new look may bound more closely.
+      if (restarts < limits.restarts) level = first;
+      restarts += 1;
+      if (restarts > 2 * limits.restarts) break;
+      master = reopen(level);
+    }
   }
   master?.dispose();
   return { found, bounds, clockEnded };
 }
+
+const menusOf = (grid: Grid, found: Found): Menu[] =>
+  grid.slotKeys.map((_, s) => menuOf(grid, found.state, s));
 
 /** Adds the cheapest menus round by round until none is worth it, the bound meets the plan, or a count ends it. */
 function boundLevel(

@@ -40,14 +40,13 @@ export function search(
     return found;
   };
 
-  /** A slot where something is amiss at the first level that has any, else any slot. */
+  /** A slot where somebody is short, else one that wastes, else any. */
   const sore = (): number => {
     const start = chance.below(slots);
-    for (let i = 0; i < slots; i += 1) {
+    const sign = vector[0]! > 0 ? -1 : 1;
+    for (let i = 0; i < slots && (vector[0]! > 0 || vector[5]! > 0); i += 1) {
       const s = (start + i) % slots;
-      if (vector[1]! > 0 || vector[0]! > 0) {
-        if (grid.slotEaters[s]!.some((e) => state.eat[s * eaters + e] === unfed)) return s;
-      } else if (vector[5]! > 0 && wastes(grid, state, s)) return s;
+      if (sign * balance(grid, state, s, sign) > 0) return s;
     }
     return start;
   };
@@ -113,9 +112,11 @@ function copySlot(target: State, source: State, s: number, eaters: number, class
   for (let i = s * classes; i < (s + 1) * classes; i += 1) target.open[i] = source.open[i]!;
 }
 
-function wastes(grid: Grid, state: State, s: number): boolean {
+/** With sign 1: what is left over at the slot, twentieths; with −1: what is missing, as a negative number. */
+function balance(grid: Grid, state: State, s: number, sign: 1 | -1): number {
   const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
   const left = new Map<number, number>();
+  let sum = 0;
   for (let c = 0; c < classes; c += 1) {
     const n = state.open[s * classes + c]!;
     const { meal, size } = grid.classes[c]!;
@@ -123,7 +124,9 @@ function wastes(grid: Grid, state: State, s: number): boolean {
   }
   for (const e of grid.slotEaters[s]!) {
     const m = state.eat[s * eaters + e]!;
-    if (m >= 0) left.set(m, (left.get(m) ?? 0) - grid.high[e]!);
+    if (m === unfed) sum -= sign < 0 ? grid.low[e]! : 0;
+    else left.set(m, (left.get(m) ?? 0) - (sign < 0 ? grid.low[e]! : grid.high[e]!));
   }
-  return [...left.values()].some((n) => n > 0);
+  for (const n of left.values()) if (sign * n > 0) sum += n;
+  return sum;
 }

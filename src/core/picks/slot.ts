@@ -31,7 +31,6 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
   const widest = Math.max(1, ...tables.map((t) => t.full + 1));
   const [f1, f2, f3] = [new Float64Array(widest), new Float64Array(widest), new Float64Array(widest)];
   const [g1, g2, g3] = [new Float64Array(widest), new Float64Array(widest), new Float64Array(widest)];
-  const subs = new Int32Array(widest);
   const maxSize = Math.max(1, ...grid.classes.map((c) => c.size));
   const maxDry = Math.max(1, ...grid.classes.map((c) => c.dryTenths));
   const slotsADay = Math.max(
@@ -122,7 +121,6 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
         a2.push(cost.k2);
       });
       g1[0] = g2[0] = 0;
-      let count = 0;
       for (let sub = 1; sub < size; sub += 1) {
         const lowest = 31 - Math.clz32(sub & -sub);
         const rest = sub & (sub - 1);
@@ -142,29 +140,8 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
         g1[sub]! += Math.max(0, table.pairLow[id]! - total) * perShort;
         g2[sub]! += Math.max(0, total - table.pairHigh[id]!) * perWaste + offer.bucket[option]! * perBucket;
         g3[sub] = offer.rest[option]!;
-        subs[count] = sub;
-        count += 1;
       }
-      for (let mask2 = full; mask2 > 0; mask2 -= 1) {
-        const reach = mask2 & mask;
-        let [b1, b2, b3, chosen] = [f1[mask2]!, f2[mask2]!, f3[mask2]!, 0];
-        for (let sub = reach; sub > 0; sub = (sub - 1) & reach) {
-          const k1 = f1[mask2 ^ sub]! + g1[sub]!;
-          if (k1 > b1 || k1 === never) continue;
-          const k2 = f2[mask2 ^ sub]! + g2[sub]!;
-          if (k1 === b1 && k2 > b2) continue;
-          const k3 = f3[mask2 ^ sub]! + g3[sub]!;
-          if (k1 === b1 && k2 === b2 && k3 >= b3) continue;
-          b1 = k1;
-          b2 = k2;
-          b3 = k3;
-          chosen = sub;
-        }
-        f1[mask2] = b1;
-        f2[mask2] = b2;
-        f3[mask2] = b3;
-        choice[mask2] = chosen;
-      }
+      shareOut(f1, f2, f3, g1, g2, g3, full, mask, choice);
     });
 
     let left = bestFed(grid, state, s, table);
@@ -290,6 +267,50 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
   };
 
   return { fill, clear };
+}
+
+/**
+ * Lets one more dish join in: for every set of eaters the best split into those at this dish (costs g) and those
+ * at the dishes before (costs f, overwritten). Sets are gone through from the largest, so that f still holds the
+ * costs before at every smaller one.
+ */
+function shareOut(
+  f1: Float64Array,
+  f2: Float64Array,
+  f3: Float64Array,
+  g1: Float64Array,
+  g2: Float64Array,
+  g3: Float64Array,
+  full: number,
+  allowed: number,
+  choice: Int32Array,
+): void {
+  for (let mask = full; mask > 0; mask -= 1) {
+    const reach = mask & allowed;
+    let b1 = f1[mask]!;
+    let b2 = f2[mask]!;
+    let b3 = f3[mask]!;
+    let chosen = 0;
+    for (let sub = reach; sub > 0; sub = (sub - 1) & reach) {
+      const rest = mask ^ sub;
+      const k1 = f1[rest]! + g1[sub]!;
+      if (k1 > b1 || k1 === never) continue;
+      const k2 = f2[rest]! + g2[sub]!;
+      if (k1 === b1) {
+        if (k2 > b2) continue;
+        const k3 = f3[rest]! + g3[sub]!;
+        if (k2 === b2 && k3 >= b3) continue;
+      }
+      b1 = k1;
+      b2 = k2;
+      b3 = f3[rest]! + g3[sub]!;
+      chosen = sub;
+    }
+    f1[mask] = b1;
+    f2[mask] = b2;
+    f3[mask] = b3;
+    choice[mask] = chosen;
+  }
 }
 
 interface Cost {
