@@ -1,12 +1,13 @@
 import { command } from '#chat/command.ts';
 import { factsOfBatch, factsOfRecipe, recipeNamed } from '#chat/figures.ts';
 import { rawCaution } from '#chat/phrases.ts';
+import { mealOfBatch } from '#chat/verdicts.ts';
 import { weighedNet } from '#chat/trays.ts';
 import type { BatchFacts } from '#core/meal.ts';
 import { Refusal } from '#core/refusal.ts';
 import { depthMm, loads } from '#core/scaling.ts';
 import type { Settings } from '#core/settings.ts';
-import { factor, flag, massG, meal, optional, trayWeights } from '#words/parts.ts';
+import { factor, flag, massG, meal as mealName, optional, trayWeights } from '#words/parts.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 
@@ -32,7 +33,7 @@ export default command({
     raw: flag('raw', 'uncooked'),
     at: pastMoment,
     factor: optional(factor),
-    recipe: meal,
+    recipe: mealName,
     weights: trayWeights,
     trays: flag('trays', 'tray'),
   },
@@ -52,8 +53,14 @@ export default command({
       isRaw: raw === true,
       trays,
     };
-    const madeG = (potG ?? recipeFacts.finishedG * batch.factor);
-    if (madeG > 0 && wetG > madeG * questionAboveFraction && !house.sure && recipe.potG === null && potG === undefined) {
+    const madeG = potG ?? recipeFacts.finishedG * batch.factor;
+    if (
+      madeG > 0 &&
+      wetG > madeG * questionAboveFraction &&
+      !house.sure &&
+      recipe.potG === null &&
+      potG === undefined
+    ) {
       throw new Refusal(
         'more-than-cooked',
         `The trays hold ${sayG(wetG)}, but ${recipe.name}${times ? ` x${times}` : ''} makes about ${sayG(madeG)}. Were the trays weighed with their own weight ("gross"), or was more cooked ("x1.5")? If the weights are right, say "sure" at the end.`,
@@ -61,9 +68,9 @@ export default command({
     }
     const no = house.batches.load({ ...batch, recipe: recipe.id });
     const facts = factsOfBatch(house, { id: 0, no, recipe, weighings: [], ...batch });
-    return { no, name: recipe.name, batch, facts, settings: house.settings };
+    return { no, name: recipe.name, batch, facts, settings: house.settings, meal: mealOfBatch(house, no) };
   },
-  say: ({ no, name, batch, facts, settings }) => {
+  say: ({ no, name, batch, facts, settings, meal }) => {
     const g = (value: number) => sayG(value, settings.units);
     const lines = [
       `B${no}: ${name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, ${g(facts.wetG)} on ${batch.trays.length === 1 ? '1 tray' : `${batch.trays.length} trays`}.`,
@@ -73,31 +80,44 @@ export default command({
         `Expected dry weight: about ${g(facts.expectedDryG)} (solids ${g(facts.totals.solidsG)}, ${sayNumber(settings.residualMoisture * 100)} % moisture left). Water to remove: about ${g(facts.wetG - facts.expectedDryG)}.`,
       );
     } else {
-      lines.push('No dry weight can be predicted: the recipe gives more solids than lie on the trays. Check the lines with /recipe, or tell me the pot: "pot 3.9 kg".');
+      lines.push(
+        'No dry weight can be predicted: the recipe gives more solids than lie on the trays. Check the lines with /recipe, or tell me the pot: "pot 3.9 kg".',
+      );
     }
     if (batch.potG === null) {
       lines.push('The pot was not weighed, so the trays are taken as all of it.');
     } else {
-      lines.push(`${Math.round((facts.wetG / batch.potG) * 100)} % of the ${g(batch.potG)} pot, ${sayNumber(facts.servings)} servings.`);
+      lines.push(
+        `${Math.round((facts.wetG / batch.potG) * 100)} % of the ${g(batch.potG)} pot, ${sayNumber(facts.servings)} servings.`,
+      );
     }
     lines.push(...dryerLines(facts, batch.trays, settings));
     if (facts.recipe.unresolved.length > 0) {
-      lines.push(`Too low by ${sayList(facts.recipe.unresolved.map((l) => `"${l.typed}"`))}, which I could not read.`);
+      lines.push(
+        `Too low by ${sayList(facts.recipe.unresolved.map((l) => `"${l.typed}"`))}, which I could not read.`,
+      );
     }
     if (batch.isRaw) lines.push(rawCaution);
-    return { group: lines.join('\n'), did: `loaded B${no}, ${name}` };
+    return { group: lines.join('\n'), did: `loaded B${no}, ${name}`, meals: [meal] };
   },
 });
 
-function dryerLines(facts: BatchFacts, trays: readonly { wetG: number; no: number }[], settings: Settings): string[] {
+function dryerLines(
+  facts: BatchFacts,
+  trays: readonly { wetG: number; no: number }[],
+  settings: Settings,
+): string[] {
   const lines: string[] = [];
   const { dryer, loadLimitG } = settings;
   if (dryer?.widthMm && dryer.lengthMm) {
     const areaCm2 = (dryer.widthMm * dryer.lengthMm) / 100;
     const depths = trays.map((tray) => depthMm(tray.wetG, areaCm2));
     const [least, most] = [Math.min(...depths), Math.max(...depths)];
-    const depth = most - least < 0.5 ? sayNumber(Math.round(most)) : `${Math.round(least)} to ${Math.round(most)}`;
-    lines.push(`Depth on the tray: about ${depth} mm, spread level. An even layer of bite-size pieces dries best (common practice).`);
+    const depth =
+      most - least < 0.5 ? sayNumber(Math.round(most)) : `${Math.round(least)} to ${Math.round(most)}`;
+    lines.push(
+      `Depth on the tray: about ${depth} mm, spread level. An even layer of bite-size pieces dries best (common practice).`,
+    );
   }
   if (dryer && trays.length > dryer.trays) {
     lines.push(`That is ${trays.length} trays; your dryer has ${dryer.trays}.`);

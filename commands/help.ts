@@ -16,7 +16,10 @@ export default command({
     const found = address(`/${about.replace(/^\//, '')}`, true, house.commands);
     if (found.is === 'request') return helpOn(found.command);
     const near = found.is === 'unknown' && found.near ? ` Did you mean /help ${found.near.name}?` : '';
-    throw new Refusal('no-such-request', `There is no request called "${about}".${near} /help lists them all.`);
+    throw new Refusal(
+      'no-such-request',
+      `There is no request called "${about}".${near} /help lists them all.`,
+    );
   },
   say: (text) => ({ group: text }),
 });

@@ -9,11 +9,17 @@ const change = part('a setting and its value, such as altitude 340 m', (reading,
   const setting = settingNamed(reading);
   if (!setting) {
     const typed = reading.rest();
-    throw new Refusal('no-such-setting', `"${typed}" is no setting of the house. There are: ${houseSettings.map((s) => s.words[0]).join(', ')}.`);
+    throw new Refusal(
+      'no-such-setting',
+      `"${typed}" is no setting of the house. There are: ${houseSettings.map((s) => s.words[0]).join(', ')}.`,
+    );
   }
   const changes = setting.read(reading, names);
   if (changes.length === 0) {
-    throw new Refusal('no-value', `I read "${setting.words[0]}", but no value for it that I can use: ${setting.example}`);
+    throw new Refusal(
+      'no-value',
+      `I read "${setting.words[0]}", but no value for it that I can use: ${setting.example}`,
+    );
   }
   return { setting, changes };
 });
@@ -34,7 +40,11 @@ export default command({
   say: ({ settings, told }) => {
     if (!told) {
       return {
-        group: ['This house:', ...houseSettings.map((setting) => setting.say(settings)), 'Change one: /house altitude 340 m'].join('\n'),
+        group: [
+          'This house:',
+          ...houseSettings.map((setting) => setting.say(settings)),
+          'Change one: /house altitude 340 m',
+        ].join('\n'),
       };
     }
     return { group: `Noted: ${told.say(settings)}.`, did: `set ${told.say(settings)}` };

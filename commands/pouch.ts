@@ -1,6 +1,7 @@
 import { command } from '#chat/command.ts';
 import { batchNumbered, driedFacts, pouchCoded } from '#chat/figures.ts';
 import { boilingPhrase, containsLines, rawCaution, uncheckedCaution } from '#chat/phrases.ts';
+import { mealOfBatch } from '#chat/verdicts.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { percentDailyValue } from '#core/nutrition.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -20,11 +21,21 @@ export default command({
     const pouch = pouchCoded(house, code);
     const batch = batchNumbered(house, pouch.batch);
     const facts = driedFacts(house, batch);
-    return { pouch, batch, facts, figures: pouchFacts(pouch.dryG, facts), settings: house.settings };
+    return {
+      pouch,
+      batch,
+      facts,
+      figures: pouchFacts(pouch.dryG, facts),
+      settings: house.settings,
+      meal: mealOfBatch(house, pouch.batch),
+    };
   },
-  say: ({ pouch, batch, facts, figures, settings }) => {
+  say: ({ pouch, batch, facts, figures, settings, meal }) => {
     const { zone } = settings;
-    const absorber = pouch.absorberMl === null ? '' : `, absorber ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml`;
+    const absorber =
+      pouch.absorberMl === null
+        ? ''
+        : `, absorber ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml`;
     const unsure = facts.recipe.unresolved.length > 0 ? 'at least ' : '';
     const state =
       pouch.state === 'stock'
@@ -41,6 +52,6 @@ export default command({
       ...(pouch.checked ? [] : [uncheckedCaution]),
       ...(batch.isRaw ? [rawCaution] : []),
     ];
-    return { group: lines.join('\n') };
+    return { group: lines.join('\n'), meals: [meal] };
   },
 });

@@ -2,24 +2,29 @@ import { command, type House } from '#chat/command.ts';
 import { factsOfRecipe, nameKey, recipeNamed } from '#chat/figures.ts';
 import { recipeCard } from '#chat/recipe-card.ts';
 import { type RecipeText, asRecord, readRecipeText, resolver } from '#chat/recipe-text.ts';
+import { mealOfRecipe } from '#chat/verdicts.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';
-import { part } from '#words/parts.ts';
+import { type Names, part } from '#words/parts.ts';
 import { Reading, takeName } from '#words/reading.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
 
 /** All of it: a recipe is read line by line, not word by word. */
-const wholeText = part<{ text: string; nowMs: number; zone: string }>('a name, servings and ingredient lines', (reading, { nowMs, zone }) => {
-  reading.take(...reading.left());
-  return reading.text.trim() === '' ? undefined : { text: reading.text, nowMs, zone };
-});
+const wholeText = part<{ text: string; names: Names }>(
+  'a name, servings and ingredient lines',
+  (reading, names) => {
+    reading.take(...reading.left());
+    return reading.text.trim() === '' ? undefined : { text: reading.text, names };
+  },
+);
 
 const mendLine = /^(.*?)[\s,]*\bline\s+(\d{1,2})\s*(?::|=|\bis\b)\s*(.+)$/isu;
 
 export default command({
   name: 'recipe',
-  usage: '/recipe <name>, <servings> servings, then a line for each ingredient · /recipe <name> · /recipe <name> pot 3.9 kg',
+  usage:
+    '/recipe <name>, <servings> servings, then a line for each ingredient · /recipe <name> · /recipe <name> pot 3.9 kg',
   summary: 'record or show a recipe: each line in grams, a serving in figures',
   examples: [
     '/recipe Barley soup, 6 servings: 300 g pearl barley; 4 carrots; 1 l vegetable stock',
@@ -36,19 +41,25 @@ export default command({
   takes: { all: wholeText },
   run: ({ all }, house) => {
     const mended = mendLine.exec(all.text);
-    if (mended && !all.text.trim().includes('\n')) return mend(house, mended[1]!, Number(mended[2]), mended[3]!);
-    const names = { meals: [], nowMs: all.nowMs, zone: all.zone };
-    const read = readRecipeText(all.text, names);
+    if (mended && !all.text.trim().includes('\n'))
+      return mend(house, mended[1]!, Number(mended[2]), mended[3]!);
+    const read = readRecipeText(all.text, all.names);
     return read.lines.length > 0 ? record(house, read) : existing(house, read);
   },
   say: ({ heading, recipe, facts, foods, settings, did, buttons, remarks }) => ({
     group: [heading, ...recipeCard(recipe, facts, foods, settings), ...remarks].join('\n'),
     ...(did === undefined ? {} : { did }),
     ...(buttons.length === 0 ? {} : { buttons }),
+    meals: [mealOfRecipe(recipe, facts)],
   }),
 });
 
-function shown(house: House, recipe: Recipe, heading: string, more: { did?: string; buttons?: Choice[]; remarks?: string[] } = {}) {
+function shown(
+  house: House,
+  recipe: Recipe,
+  heading: string,
+  more: { did?: string; buttons?: Choice[]; remarks?: string[] } = {},
+) {
   return {
     heading,
     recipe,
@@ -63,28 +74,49 @@ function shown(house: House, recipe: Recipe, heading: string, more: { did?: stri
 
 /** Keeps a new recipe, or a new wording of an old one. */
 function record(house: House, read: RecipeText) {
-  if (read.name === '') throw new Refusal('no-name', `I read ${read.lines.length} ingredient lines, but no name on the first line.`);
+  if (read.name === '')
+    throw new Refusal(
+      'no-name',
+      `I read ${read.lines.length} ingredient lines, but no name on the first line.`,
+    );
   const before = house.recipes.find(nameKey(read.name));
   const servings = read.servings ?? before?.servings;
   if (servings === undefined) {
-    throw new Refusal('no-servings', `I read "${read.name}" with ${read.lines.length} ingredient line${read.lines.length === 1 ? '' : 's'}, but not how many servings it makes. Say so behind the name: ${read.name}, 6 servings`);
+    throw new Refusal(
+      'no-servings',
+      `I read "${read.name}" with ${read.lines.length} ingredient line${read.lines.length === 1 ? '' : 's'}, but not how many servings it makes. Say so behind the name: ${read.name}, 6 servings`,
+    );
   }
   const resolve = resolver(house);
   const results = read.lines.map(resolve);
   const lines = results.map(asRecord);
   const negative = lines.find((line) => line.grams !== null && !(line.grams >= 0 && line.grams <= 200_000));
-  if (negative) throw new Refusal('absurd-line', `"${negative.typed}" cannot be: I read ${sayG(negative.grams!)}.`);
+  if (negative)
+    throw new Refusal('absurd-line', `"${negative.typed}" cannot be: I read ${sayG(negative.grams!)}.`);
   const name = before?.name ?? read.name;
-  house.recipes.keep(nameKey(name), { name, servings, potG: read.potG ?? null, method: read.method, lines }, house.nowMs);
+  house.recipes.keep(
+    nameKey(name),
+    { name, servings, potG: read.potG ?? null, method: read.method, lines },
+    house.nowMs,
+  );
   const recipe = recipeNamed(house, name);
   const buttons = firstQuestion(name, results);
-  const remarks = before ? ['It replaces the recipe of that name; batches cooked from the older one keep it.'] : [];
+  const remarks = before
+    ? ['It replaces the recipe of that name; batches cooked from the older one keep it.']
+    : [];
   if (read.method !== '') remarks.push('The method is kept with it and was not counted.');
-  return shown(house, recipe, `Recorded: ${name}, ${sayNumber(servings)} servings.`, { did: `recorded the recipe ${name}`, buttons, remarks });
+  return shown(house, recipe, `Recorded: ${name}, ${sayNumber(servings)} servings.`, {
+    did: `recorded the recipe ${name}`,
+    buttons,
+    remarks,
+  });
 }
 
 /** The buttons of the first line that needs an answer; the others are asked in turn. */
-function firstQuestion(name: string, results: readonly { is: string; choices: readonly { label: string; typed: string }[] }[]): Choice[] {
+function firstQuestion(
+  name: string,
+  results: readonly { is: string; choices: readonly { label: string; typed: string }[] }[],
+): Choice[] {
   const index = results.findIndex((result) => result.is === 'asked' && result.choices.length > 0);
   if (index < 0) return [];
   return results[index]!.choices.slice(0, 4).map(({ label, typed }) => ({
@@ -100,7 +132,10 @@ function existing(house: House, read: RecipeText) {
   if (name === undefined || reading.leftovers().length > 0) {
     const known = house.recipes.names();
     const there = known.length > 0 ? `Known are ${sayList(known.slice(0, 8))}.` : 'None is recorded yet.';
-    throw new Refusal('no-such-recipe', `I know no recipe "${read.name}". ${there} To record it, put its ingredients on the lines below its name, or behind a colon.`);
+    throw new Refusal(
+      'no-such-recipe',
+      `I know no recipe "${read.name}". ${there} To record it, put its ingredients on the lines below its name, or behind a colon.`,
+    );
   }
   const recipe = recipeNamed(house, name);
   if (read.potG === undefined && read.servings === undefined) {
@@ -108,8 +143,17 @@ function existing(house: House, read: RecipeText) {
   }
   if (read.servings !== undefined) {
     const { id: _, ...rest } = recipe;
-    house.recipes.keep(nameKey(name), { ...rest, servings: read.servings, potG: read.potG ?? recipe.potG }, house.nowMs);
-    return shown(house, recipeNamed(house, name), `Noted: ${name} makes ${sayNumber(read.servings)} servings.`, { did: `set ${name} to ${sayNumber(read.servings)} servings` });
+    house.recipes.keep(
+      nameKey(name),
+      { ...rest, servings: read.servings, potG: read.potG ?? recipe.potG },
+      house.nowMs,
+    );
+    return shown(
+      house,
+      recipeNamed(house, name),
+      `Noted: ${name} makes ${sayNumber(read.servings)} servings.`,
+      { did: `set ${name} to ${sayNumber(read.servings)} servings` },
+    );
   }
   return weighPot(house, recipe, read.potG!);
 }
@@ -118,24 +162,38 @@ function existing(house: House, read: RecipeText) {
 function weighPot(house: House, recipe: Recipe, potG: number) {
   const { totals } = factsOfRecipe(house, recipe);
   if (potG < totals.solidsG) {
-    throw new Refusal('pot-below-solids', `A pot of ${sayG(potG)} cannot be: the lines of ${recipe.name} alone hold ${sayG(totals.solidsG)} of solids.`);
+    throw new Refusal(
+      'pot-below-solids',
+      `A pot of ${sayG(potG)} cannot be: the lines of ${recipe.name} alone hold ${sayG(totals.solidsG)} of solids.`,
+    );
   }
   house.recipes.weighPot(recipe.id, potG);
   const open = house.batches
     .ofMeal(recipe.id)
-    .filter((batch) => batch.recipe.id === recipe.id && batch.potG === null && house.pouches.ofBatch(batch.no).length === 0);
+    .filter(
+      (batch) =>
+        batch.recipe.id === recipe.id && batch.potG === null && house.pouches.ofBatch(batch.no).length === 0,
+    );
   for (const batch of open) {
     const wetG = batch.trays.reduce((sum, tray) => sum + tray.wetG, 0);
     if (wetG > potG * batch.factor * 1.02) {
-      throw new Refusal('more-than-the-pot', `B${batch.no} holds ${sayG(wetG)}, more than a pot of ${sayG(potG * batch.factor)}. One of the two weights is wrong.`);
+      throw new Refusal(
+        'more-than-the-pot',
+        `B${batch.no} holds ${sayG(wetG)}, more than a pot of ${sayG(potG * batch.factor)}. One of the two weights is wrong.`,
+      );
     }
     house.batches.weighPot(batch.id, potG * batch.factor);
   }
   const remarks = open.length > 0 ? [`It holds for ${sayList(open.map((b) => `B${b.no}`))} too.`] : [];
-  return shown(house, recipeNamed(house, recipe.name), `Noted: the finished pot of ${recipe.name} weighs ${sayG(potG, house.settings.units)}.`, {
-    did: `weighed the pot of ${recipe.name}: ${sayG(potG)}`,
-    remarks,
-  });
+  return shown(
+    house,
+    recipeNamed(house, recipe.name),
+    `Noted: the finished pot of ${recipe.name} weighs ${sayG(potG, house.settings.units)}.`,
+    {
+      did: `weighed the pot of ${recipe.name}: ${sayG(potG)}`,
+      remarks,
+    },
+  );
 }
 
 /** Puts one line right. */
@@ -145,15 +203,25 @@ function mend(house: House, nameTyped: string, position: number, typed: string) 
   if (name === undefined) throw new Refusal('no-such-recipe', `I know no recipe "${nameTyped.trim()}".`);
   const recipe = recipeNamed(house, name);
   const old: RecipeLine | undefined = recipe.lines[position - 1];
-  if (!old) throw new Refusal('no-such-line', `${name} has ${recipe.lines.length} lines; there is no line ${position}.`);
+  if (!old)
+    throw new Refusal(
+      'no-such-line',
+      `${name} has ${recipe.lines.length} lines; there is no line ${position}.`,
+    );
   const result = resolver(house)(typed);
-  if (result.is === 'heading') throw new Refusal('no-ingredient', `"${typed}" is no ingredient that I can read.`);
+  if (result.is === 'heading')
+    throw new Refusal('no-ingredient', `"${typed}" is no ingredient that I can read.`);
   const line = asRecord(result);
   house.recipes.mendLine(recipe.id, position, line);
   const mended = recipeNamed(house, name);
-  const again = mended.lines.map((l) => (l.state === 'asked' ? resolver(house)(l.typed) : { is: 'known', choices: [] }));
+  const again = mended.lines.map((l) =>
+    l.state === 'asked' ? resolver(house)(l.typed) : { is: 'known', choices: [] },
+  );
   const batches = house.batches.ofMeal(recipe.id).filter((batch) => batch.recipe.id === recipe.id);
-  const remarks = batches.length > 0 ? [`${sayList(batches.map((b) => `B${b.no}`))}, cooked from it, count with it too.`] : [];
+  const remarks =
+    batches.length > 0
+      ? [`${sayList(batches.map((b) => `B${b.no}`))}, cooked from it, count with it too.`]
+      : [];
   return shown(house, mended, `Line ${position} of ${name} is now: ${line.typed}.`, {
     did: `changed line ${position} of ${name} from "${old.typed}" to "${line.typed}"`,
     buttons: firstQuestion(name, again),

@@ -6,7 +6,14 @@ import { expectedDryG } from '#core/balance.ts';
 import type { RecipeFacts } from '#core/meal.ts';
 import type { Recipe } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { factorFromIngredient, factorFromPouches, factorFromServings, factorFromTrays, loads, saltRoomG } from '#core/scaling.ts';
+import {
+  factorFromIngredient,
+  factorFromPouches,
+  factorFromServings,
+  factorFromTrays,
+  loads,
+  saltRoomG,
+} from '#core/scaling.ts';
 import type { Settings } from '#core/settings.ts';
 import { fold, stem } from '#words/near.ts';
 import { countOf, factor, meal, optional, part, pouchGroups, quantities, servings } from '#words/parts.ts';
@@ -21,7 +28,11 @@ const sodiumMg = part<number>('a sodium target such as sodium 500 mg', (reading)
       reading.settleNumbers([index]);
       reading.take(index, beside);
       const mg = value * 1000;
-      if (!(mg > 0 && mg <= 20_000)) throw new Refusal('bad-target', `${sayNumber(mg)} mg of sodium a serving is no target; 1 to 20000 mg is.`);
+      if (!(mg > 0 && mg <= 20_000))
+        throw new Refusal(
+          'bad-target',
+          `${sayNumber(mg)} mg of sodium a serving is no target; 1 to 20000 mg is.`,
+        );
       return mg;
     }
   }
@@ -30,7 +41,9 @@ const sodiumMg = part<number>('a sodium target such as sodium 500 mg', (reading)
 
 /** 'with 1.2 kg lentils': an amount of an ingredient at hand, as an ingredient line. */
 const atHand = part<string>('an amount at hand, such as with 1.2 kg lentils', (reading) => {
-  const start = reading.all.findIndex((t, i) => reading.at(i) !== undefined && ['with', 'from', 'using'].includes(t.plain));
+  const start = reading.all.findIndex(
+    (t, i) => reading.at(i) !== undefined && ['with', 'from', 'using'].includes(t.plain),
+  );
   const amount = reading.at(start + 1);
   if (start < 0 || (amount?.is !== 'quantity' && amount?.is !== 'number')) return undefined;
   const indexes = [...reading.left()].filter((i) => i > start);
@@ -41,7 +54,8 @@ const atHand = part<string>('an amount at hand, such as with 1.2 kg lentils', (r
 
 export default command({
   name: 'scale',
-  usage: '/scale <meal> to 14 pouches of 90 g · to 10 servings · to 4 trays · x2 · with 1.2 kg lentils · sodium 500 mg',
+  usage:
+    '/scale <meal> to 14 pouches of 90 g · to 10 servings · to 4 trays · x2 · with 1.2 kg lentils · sodium 500 mg',
   summary: 'a recipe made larger or smaller, in grams and in measures a cook owns',
   examples: [
     '/scale barley soup to 10 servings',
@@ -50,7 +64,9 @@ export default command({
     '/scale barley soup with 500 g pearl barley',
     '/scale barley soup sodium 500 mg',
   ],
-  help: ['A sodium target tells how much salt may still go in, or which ingredients pass it already. It can stand beside another target.'],
+  help: [
+    'A sodium target tells how much salt may still go in, or which ingredients pass it already. It can stand beside another target.',
+  ],
   takes: {
     sodiumMg: optional(sodiumMg),
     pouches: optional(pouchGroups),
@@ -63,16 +79,41 @@ export default command({
   run: (asked, house) => {
     const recipe = recipeNamed(house, asked.meal);
     const facts = factsOfRecipe(house, recipe);
-    if (!(facts.totals.massG > 0)) throw new Refusal('nothing-to-scale', `No line of ${recipe.name} is understood yet, so there is nothing to scale. See /recipe ${recipe.name}.`);
-    const targets = [asked.pouches, asked.trays, asked.servings, asked.factor, asked.atHand].filter((t) => t !== undefined);
-    if (targets.length > 1) throw new Refusal('two-targets', 'I read two targets for the amount; give one of servings, pouches, trays, a factor or an ingredient.');
+    if (!(facts.totals.massG > 0))
+      throw new Refusal(
+        'nothing-to-scale',
+        `No line of ${recipe.name} is understood yet, so there is nothing to scale. See /recipe ${recipe.name}.`,
+      );
+    const targets = [asked.pouches, asked.trays, asked.servings, asked.factor, asked.atHand].filter(
+      (t) => t !== undefined,
+    );
+    if (targets.length > 1)
+      throw new Refusal(
+        'two-targets',
+        'I read two targets for the amount; give one of servings, pouches, trays, a factor or an ingredient.',
+      );
     if (targets.length === 0 && asked.sodiumMg === undefined) {
-      throw new Refusal('no-target', `I read ${recipe.name}, but not to what: servings, pouches, trays, an ingredient at hand or a sodium target.`);
+      throw new Refusal(
+        'no-target',
+        `I read ${recipe.name}, but not to what: servings, pouches, trays, an ingredient at hand or a sodium target.`,
+      );
     }
     const times = targets.length === 0 ? 1 : factorOf(house, recipe, facts, asked);
-    if (!(times >= 0.01 && times <= 100)) throw new Refusal('bad-factor', `That would be ${sayNumber(times)} times the recipe; from 0.01 to 100 times I can reckon.`);
+    if (!(times >= 0.01 && times <= 100))
+      throw new Refusal(
+        'bad-factor',
+        `That would be ${sayNumber(times)} times the recipe; from 0.01 to 100 times I can reckon.`,
+      );
     const lines = recipe.lines.map((line) => scaledLine(line, times, house.settings));
-    return { recipe, facts, times, lines, sodiumMg: asked.sodiumMg, settings: house.settings, scaled: targets.length > 0 };
+    return {
+      recipe,
+      facts,
+      times,
+      lines,
+      sodiumMg: asked.sodiumMg,
+      settings: house.settings,
+      scaled: targets.length > 0,
+    };
   },
   say: ({ recipe, facts, times, lines, sodiumMg: target, settings, scaled }) => {
     const said: string[] = [];
@@ -89,7 +130,13 @@ function factorOf(
   house: House,
   recipe: Recipe,
   facts: RecipeFacts,
-  asked: { servings: number | undefined; factor: number | undefined; trays: number | undefined; atHand: string | undefined; pouches: readonly { count: number; eachDryG: number }[] | undefined },
+  asked: {
+    servings: number | undefined;
+    factor: number | undefined;
+    trays: number | undefined;
+    atHand: string | undefined;
+    pouches: readonly { count: number; eachDryG: number }[] | undefined;
+  },
 ): number {
   if (asked.servings !== undefined) return factorFromServings(asked.servings, recipe.servings);
   if (asked.factor !== undefined) return asked.factor;
@@ -107,7 +154,10 @@ function trayWetG(house: House): number {
   if (dryer && loadLimitG !== null) return loadLimitG / dryer.trays;
   const loaded = house.batches.latest(10).flatMap((batch) => batch.trays.map((tray) => tray.wetG));
   if (loaded.length > 0) return loaded.reduce((sum, g) => sum + g, 0) / loaded.length;
-  throw new Refusal('tray-unknown', 'I do not know yet how much a tray of yours takes. Tell me the dryer: /house dryer 4 trays 20 x 45 cm 4 kg.');
+  throw new Refusal(
+    'tray-unknown',
+    'I do not know yet how much a tray of yours takes. Tell me the dryer: /house dryer 4 trays 20 x 45 cm 4 kg.',
+  );
 }
 
 function factorFromLine(house: House, recipe: Recipe, typed: string): number {
@@ -115,28 +165,57 @@ function factorFromLine(house: House, recipe: Recipe, typed: string): number {
   const words = new Set(fold(typed).split(' ').map(stem));
   const line =
     recipe.lines.find((l) => l.state === 'weighed' && wanted.food !== null && l.ndb === wanted.food.ndb) ??
-    recipe.lines.find((l) => l.state === 'weighed' && fold(`${l.called} ${l.typed}`).split(' ').map(stem).some((w) => w.length > 2 && words.has(w)));
-  if (!line?.grams) throw new Refusal('no-such-ingredient', `${recipe.name} has no weighed line for "${typed}".`);
-  if (wanted.grams === null) throw new Refusal('no-amount', `I could not turn "${typed}" into grams. Say its weight: with 500 g ${line.called}.`);
+    recipe.lines.find(
+      (l) =>
+        l.state === 'weighed' &&
+        fold(`${l.called} ${l.typed}`)
+          .split(' ')
+          .map(stem)
+          .some((w) => w.length > 2 && words.has(w)),
+    );
+  if (!line?.grams)
+    throw new Refusal('no-such-ingredient', `${recipe.name} has no weighed line for "${typed}".`);
+  if (wanted.grams === null)
+    throw new Refusal(
+      'no-amount',
+      `I could not turn "${typed}" into grams. Say its weight: with 500 g ${line.called}.`,
+    );
   return factorFromIngredient(wanted.grams, line.grams);
 }
 
-function amountLines(facts: RecipeFacts, times: number, lines: readonly ScaledLine[], settings: Settings): string[] {
+function amountLines(
+  facts: RecipeFacts,
+  times: number,
+  lines: readonly ScaledLine[],
+  settings: Settings,
+): string[] {
   const g = (value: number) => sayG(value, settings.units);
   const wetG = facts.finishedG * times;
   const dryG = expectedDryG(facts.totals.solidsG, settings.residualMoisture) * times;
   const said = [`Wet ${g(wetG)}, dry about ${g(dryG)}.`];
-  if (settings.loadLimitG === null) said.push("Dryer loads: tell me your dryer's limit first, /house dryer 4 trays 20 x 45 cm 4 kg.");
-  else said.push(`${sayCount(loads(wetG, settings.loadLimitG), 'dryer load')} of at most ${g(settings.loadLimitG)}.`);
+  if (settings.loadLimitG === null)
+    said.push("Dryer loads: tell me your dryer's limit first, /house dryer 4 trays 20 x 45 cm 4 kg.");
+  else
+    said.push(
+      `${sayCount(loads(wetG, settings.loadLimitG), 'dryer load')} of at most ${g(settings.loadLimitG)}.`,
+    );
   const costG = lines.reduce((sum, line) => sum + line.costG, 0);
   const worst = lines.toSorted((a, b) => Math.abs(b.costFraction) - Math.abs(a.costFraction))[0];
   if (worst && Math.abs(worst.costFraction) > 0.005) {
-    said.push(`Rounding to those measures costs ${costG >= 0 ? '+' : '−'}${g(Math.abs(costG))} in all, most at ${worst.called}: ${worst.costFraction > 0 ? '+' : '−'}${Math.round(Math.abs(worst.costFraction) * 100)} %.`);
+    said.push(
+      `Rounding to those measures costs ${costG >= 0 ? '+' : '−'}${g(Math.abs(costG))} in all, most at ${worst.called}: ${worst.costFraction > 0 ? '+' : '−'}${Math.round(Math.abs(worst.costFraction) * 100)} %.`,
+    );
   } else said.push('Rounding to those measures costs next to nothing.');
   return said;
 }
 
-function saltLines(recipe: Recipe, facts: RecipeFacts, times: number, targetMg: number, settings: Settings): string[] {
+function saltLines(
+  recipe: Recipe,
+  facts: RecipeFacts,
+  times: number,
+  targetMg: number,
+  settings: Settings,
+): string[] {
   const servingsMade = recipe.servings * times;
   const room = saltRoomG(targetMg, servingsMade, facts.totals.sodiumMg * times);
   const now = facts.totals.sodiumMg / recipe.servings;
@@ -146,13 +225,18 @@ function saltLines(recipe: Recipe, facts: RecipeFacts, times: number, targetMg: 
       `Sodium now ${Math.round(now)} mg a serving. Up to ${Math.round(targetMg)} mg: ${sayG(room.saltG, settings.units)} of table salt, ${sayTeaspoons(room.teaspoons)}, may still go into the whole pot of ${sayNumber(servingsMade)} servings.`,
     );
   } else {
-    said.push(`Already passed: ${Math.round(now)} mg a serving, ${Math.round(now - targetMg)} mg over ${Math.round(targetMg)} mg, ${Math.round(room.over)} mg in the whole pot. No more salt.`);
+    said.push(
+      `Already passed: ${Math.round(now)} mg a serving, ${Math.round(now - targetMg)} mg over ${Math.round(targetMg)} mg, ${Math.round(room.over)} mg in the whole pot. No more salt.`,
+    );
     said.push(`Most of it comes from ${sayList(mostSodium(recipe, facts))}.`);
   }
   const open = [...facts.uncounted, ...facts.unresolved].map((line) => `"${line.typed}"`);
   if (open.length > 0) said.push(`Not counted: ${sayList(open)}. Any salt in them comes out of this room.`);
-  const unknown = [...new Set(facts.totals.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food))];
-  if (unknown.length > 0) said.push(`The table has no sodium for ${sayList(unknown)}, so the true figure is higher.`);
+  const unknown = [
+    ...new Set(facts.totals.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food)),
+  ];
+  if (unknown.length > 0)
+    said.push(`The table has no sodium for ${sayList(unknown)}, so the true figure is higher.`);
   return said;
 }
 

@@ -2,6 +2,7 @@ import { DateTime } from 'luxon';
 import { command } from '#chat/command.ts';
 import { batchNumbered, driedFacts } from '#chat/figures.ts';
 import { rawCaution, steadyPhrase, uncheckedCaution } from '#chat/phrases.ts';
+import { mealOfBatch } from '#chat/verdicts.ts';
 import { type Sealing, absorberLine, planSealing } from '#chat/sealing.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { pouchVolumeMl } from '#core/oxygen.ts';
@@ -81,6 +82,7 @@ export default command({
     return {
       no,
       meal: batch.recipe.name,
+      shown: mealOfBatch(house, no),
       isRaw: batch.isRaw,
       steady,
       plans,
@@ -90,7 +92,7 @@ export default command({
       settings,
     };
   },
-  say: ({ no, meal, isRaw, steady, plans, numbers, sealedAtMs, leftG, settings }) => {
+  say: ({ no, meal, shown, isRaw, steady, plans, numbers, sealedAtMs, leftG, settings }) => {
     const g = (value: number) => sayG(value, settings.units);
     const lines: string[] = [];
     let at = 0;
@@ -104,11 +106,17 @@ export default command({
         ...(steady ? [absorberLine(plan, settings), bestByLine(plan)] : []),
       );
     }
-    lines.push(leftG <= settings.scaleG ? `Nothing of B${no} is left.` : `${g(leftG)} of B${no} are left unsealed.`);
+    lines.push(
+      leftG <= settings.scaleG ? `Nothing of B${no} is left.` : `${g(leftG)} of B${no} are left unsealed.`,
+    );
     if (!steady) lines.push(uncheckedCaution);
     if (isRaw) lines.push(rawCaution);
     const all = sayCodes(numbers.map((n) => ({ batch: no, no: n })));
-    return { group: lines.join('\n'), did: `sealed ${all} (${sayCount(numbers.length, 'pouch', 'pouches')})` };
+    return {
+      group: lines.join('\n'),
+      did: `sealed ${all} (${sayCount(numbers.length, 'pouch', 'pouches')})`,
+      meals: [shown],
+    };
   },
 });
 

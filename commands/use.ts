@@ -14,5 +14,6 @@ export default command({
   say: (left) => ({
     group: [`Used: ${goneWords(left)}.`, ...remainingLines(left)].join('\n'),
     did: `used ${goneWords(left)}`,
+    meals: left.meals,
   }),
 });

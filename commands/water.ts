@@ -1,12 +1,29 @@
 import { command, type House } from '#chat/command.ts';
-import { batchNumbered, driedFacts, factsOfBatch, factsOfRecipe, pouchCoded, recipeNamed } from '#chat/figures.ts';
+import {
+  batchNumbered,
+  driedFacts,
+  factsOfBatch,
+  factsOfRecipe,
+  pouchCoded,
+  recipeNamed,
+} from '#chat/figures.ts';
 import { boilingPhrase, burnCaution, rawCaution } from '#chat/phrases.ts';
+import { type MealShown, mealOfBatch, mealOfRecipe } from '#chat/verdicts.ts';
 import { pouchWaterMl } from '#core/balance.ts';
 import { type BatchFacts, expectedMlPerDryG, pouchFacts } from '#core/meal.ts';
 import type { Batch, Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';
-import { altitudeM, batchCode, countOf, massG, meal, optional, pouchCodes, servings } from '#words/parts.ts';
+import {
+  altitudeM,
+  batchCode,
+  massG,
+  meal,
+  optional,
+  pouchCodes,
+  pouchCount,
+  servings,
+} from '#words/parts.ts';
 import { sayCodes, sayG, sayList, sayNumber, sayWater } from '#words/say.ts';
 
 interface Poured {
@@ -20,6 +37,7 @@ interface Figure {
   /** Where the figure comes from. */
   readonly why: readonly string[];
   readonly cautions: readonly string[];
+  readonly meals: readonly MealShown[];
   readonly altitudeM: number;
   readonly settings: Settings;
 }
@@ -30,39 +48,57 @@ export default command({
   usage: '/water <pouch> · <meal> for 3 · 180 g <meal> [at 2400 m]',
   summary: 'how much boiling water to pour, and for how long to wait',
   examples: ['/water B4-2', '/water barley soup for 3', '/water 180 g barley soup', '/water B4-2 at 2400 m'],
-  help: ['Several pouches at once: /water B4-2 B4-3. A plain sentence works too: how much water for two soup pouches?'],
+  help: [
+    'Several pouches at once: /water B4-2 B4-3. A plain sentence works too: how much water for two soup pouches?',
+  ],
   sentence: /\bwater\b/i,
   takes: {
     codes: optional(pouchCodes),
     batch: optional(batchCode),
     altitude: optional(altitudeM),
     dryG: optional(massG('a dry weight, such as 180 g')),
-    pouches: optional(countOf('pouches', 'pouch', 'bags', 'bag')),
+    pouches: optional(pouchCount),
     people: optional(servings),
     meal: optional(meal),
   },
   run: (asked, house): Figure => {
     const at = { altitudeM: asked.altitude ?? house.settings.altitudeM, settings: house.settings };
     if (asked.codes) {
-      if (asked.meal) sameMeal(asked.codes.map((code) => pouchCoded(house, code)), asked.meal);
-      return { ...at, ...forPouches(house, asked.codes.map((code) => pouchCoded(house, code))) };
+      if (asked.meal)
+        sameMeal(
+          asked.codes.map((code) => pouchCoded(house, code)),
+          asked.meal,
+        );
+      return {
+        ...at,
+        ...forPouches(
+          house,
+          asked.codes.map((code) => pouchCoded(house, code)),
+        ),
+      };
     }
-    if (asked.batch !== undefined) return { ...at, ...forBatch(house, asked.batch, asked.dryG, asked.people, asked.pouches) };
+    if (asked.batch !== undefined)
+      return { ...at, ...forBatch(house, asked.batch, asked.dryG, asked.people, asked.pouches) };
     if (asked.meal === undefined) {
-      throw new Refusal('what-water', 'I still need to know what the water is for: a pouch code, or a meal with a weight or a number of people.');
+      throw new Refusal(
+        'what-water',
+        'I still need to know what the water is for: a pouch code, or a meal with a weight or a number of people.',
+      );
     }
     if (asked.dryG !== undefined) return { ...at, ...forWeight(house, asked.meal, asked.dryG) };
     return { ...at, ...forMeal(house, asked.meal, asked.people, asked.pouches) };
   },
-  say: ({ poured, why, cautions, altitudeM: metres, settings }) => {
-    const lines = poured.map(({ what, waterMl }) => `${what}: pour ${sayWater(waterMl, settings)} of boiling water.`);
+  say: ({ poured, why, cautions, altitudeM: metres, settings, meals }) => {
+    const lines = poured.map(
+      ({ what, waterMl }) => `${what}: pour ${sayWater(waterMl, settings)} of boiling water.`,
+    );
     if (poured.length > 1) {
       const total = poured.reduce((sum, { waterMl }) => sum + waterMl, 0);
       lines.push(`Together: ${sayWater(total, settings)}.`);
     }
     const exact = sayList(poured.map(({ waterMl }) => waterMl.toFixed(1)));
     lines.push(`Exactly ${exact} ml. ${why.join(' ')}`, boilingPhrase(metres), ...cautions, burnCaution);
-    return { group: lines.join('\n') };
+    return { group: lines.join('\n'), meals };
   },
 });
 
@@ -79,9 +115,15 @@ function becauseOf(no: number, facts: BatchFacts & { dryG: number }, settings: S
 function cautionsOf(pouches: readonly Pouch[], batches: readonly Batch[]): string[] {
   const unchecked = pouches.filter((pouch) => !pouch.checked && pouch.state === 'stock');
   return [
-    ...(unchecked.length > 0 ? [`${sayCodes(unchecked)}: unchecked, not shown to be dry when sealed. Eat only if it was kept frozen.`] : []),
+    ...(unchecked.length > 0
+      ? [
+          `${sayCodes(unchecked)}: unchecked, not shown to be dry when sealed. Eat only if it was kept frozen.`,
+        ]
+      : []),
     ...(batches.some((batch) => batch.isRaw) ? [rawCaution] : []),
-    ...pouches.filter((p) => p.state !== 'stock').map((p) => `B${p.batch}-${p.no} is recorded as ${p.state}.`),
+    ...pouches
+      .filter((p) => p.state !== 'stock')
+      .map((p) => `B${p.batch}-${p.no} is recorded as ${p.state}.`),
   ];
 }
 
@@ -95,22 +137,36 @@ function forPouches(house: House, pouches: readonly Pouch[]) {
     })),
     why: batches.map((batch) => becauseOf(batch.no, facts.get(batch.no)!, house.settings)),
     cautions: cautionsOf(pouches, batches),
+    meals: batches.map((batch) => mealOfBatch(house, batch.no)),
   };
 }
 
 /** A batch's code without a pouch: a weight of it, or all that is still sealed. */
-function forBatch(house: House, no: number, dryG: number | undefined, people: number | undefined, count: number | undefined) {
+function forBatch(
+  house: House,
+  no: number,
+  dryG: number | undefined,
+  people: number | undefined,
+  count: number | undefined,
+) {
   const batch = batchNumbered(house, no);
   if (dryG === undefined) {
     const pouches = house.pouches.ofBatch(no).filter((pouch) => pouch.state === 'stock');
-    if (pouches.length === 0) throw new Refusal('nothing-sealed', `No pouch of B${no} is in stock. Say a weight: 180 g B${no}.`);
+    if (pouches.length === 0)
+      throw new Refusal('nothing-sealed', `No pouch of B${no} is in stock. Say a weight: 180 g B${no}.`);
     return forPouches(house, enough(house, pouches, people, count));
   }
   const facts = driedFacts(house, batch);
   return {
-    poured: [{ what: `${sayG(dryG, house.settings.units)} of B${no}, ${batch.recipe.name}`, waterMl: pouchWaterMl(dryG, facts.wetG, facts.dryG) }],
+    poured: [
+      {
+        what: `${sayG(dryG, house.settings.units)} of B${no}, ${batch.recipe.name}`,
+        waterMl: pouchWaterMl(dryG, facts.wetG, facts.dryG),
+      },
+    ],
     why: [becauseOf(no, facts, house.settings)],
     cautions: cautionsOf([], [batch]),
+    meals: [mealOfBatch(house, no)],
   };
 }
 
@@ -119,7 +175,8 @@ function newestDried(house: House, name: string) {
   const recipe = recipeNamed(house, name);
   for (const batch of house.batches.ofMeal(recipe.id)) {
     const facts = factsOfBatch(house, batch);
-    if (facts.dryG !== null && facts.steadiness.is === 'steady') return { recipe, batch, facts: { ...facts, dryG: facts.dryG } };
+    if (facts.dryG !== null && facts.steadiness.is === 'steady')
+      return { recipe, batch, facts: { ...facts, dryG: facts.dryG } };
   }
   return { recipe };
 }
@@ -132,14 +189,22 @@ function forWeight(house: House, name: string, dryG: number) {
       poured: [{ what, waterMl: pouchWaterMl(dryG, facts.wetG, facts.dryG) }],
       why: [becauseOf(batch.no, facts, house.settings)],
       cautions: cautionsOf([], [batch]),
+      meals: [mealOfBatch(house, batch.no)],
     };
   }
   const perG = expectedMlPerDryG(factsOfRecipe(house, recipe), house.settings.residualMoisture);
-  if (perG === undefined) throw new Refusal('no-water-figure', `${name} was never dried here, and its recipe gives no figure: no line of it is understood.`);
+  if (perG === undefined)
+    throw new Refusal(
+      'no-water-figure',
+      `${name} was never dried here, and its recipe gives no figure: no line of it is understood.`,
+    );
   return {
     poured: [{ what, waterMl: dryG * perG }],
-    why: [`Expected, not measured: no batch of it is dry yet; its recipe predicts ${perG.toFixed(2)} ml for each g.`],
+    why: [
+      `Expected, not measured: no batch of it is dry yet; its recipe predicts ${perG.toFixed(2)} ml for each g.`,
+    ],
     cautions: [],
+    meals: [mealOfRecipe(recipe, factsOfRecipe(house, recipe))],
   };
 }
 
@@ -147,20 +212,39 @@ function forWeight(house: House, name: string, dryG: number) {
 function forMeal(house: House, name: string, people: number | undefined, count: number | undefined) {
   const pouches = house.pouches.inStock().filter((pouch) => pouch.meal === name && pouch.checked);
   if (pouches.length > 0) return forPouches(house, enough(house, pouches, people, count));
-  if (people === undefined) throw new Refusal('none-in-stock', `No pouch of ${name} is in stock. Say a weight or for how many: /water ${name} for 3.`);
+  if (people === undefined)
+    throw new Refusal(
+      'none-in-stock',
+      `No pouch of ${name} is in stock. Say a weight or for how many: /water ${name} for 3.`,
+    );
   const { recipe, batch, facts } = newestDried(house, name);
   const recipeFacts = factsOfRecipe(house, recipe);
   const servingDryG = batch
     ? facts.dryG / facts.servings
     : recipeFacts.totals.solidsG / (1 - house.settings.residualMoisture) / recipe.servings;
   const answer = forWeight(house, name, people * servingDryG);
-  return { ...answer, why: [`None is in stock; ${sayNumber(people)} servings are about ${sayG(people * servingDryG, house.settings.units)} dry.`, ...answer.why] };
+  return {
+    ...answer,
+    why: [
+      `None is in stock; ${sayNumber(people)} servings are about ${sayG(people * servingDryG, house.settings.units)} dry.`,
+      ...answer.why,
+    ],
+  };
 }
 
 /** The first pouches that hold so many servings, or so many pouches. */
-function enough(house: House, pouches: readonly Pouch[], people: number | undefined, count: number | undefined): Pouch[] {
+function enough(
+  house: House,
+  pouches: readonly Pouch[],
+  people: number | undefined,
+  count: number | undefined,
+): Pouch[] {
   if (count !== undefined) {
-    if (count > pouches.length) throw new Refusal('too-few', `Only ${pouches.length} of ${count} pouches of ${pouches[0]!.meal} are in stock: ${sayCodes(pouches)}.`);
+    if (count > pouches.length)
+      throw new Refusal(
+        'too-few',
+        `Only ${pouches.length} of ${count} pouches of ${pouches[0]!.meal} are in stock: ${sayCodes(pouches)}.`,
+      );
     return pouches.slice(0, count);
   }
   if (people === undefined) return pouches.slice(0, 1);
@@ -172,7 +256,10 @@ function enough(house: House, pouches: readonly Pouch[], people: number | undefi
     fed += pouchFacts(pouch.dryG, driedFacts(house, batchNumbered(house, pouch.batch))).servings;
   }
   if (fed < people - 0.05) {
-    throw new Refusal('too-few-servings', `The ${chosen.length} pouches of ${pouches[0]!.meal} in stock hold ${sayNumber(fed)} servings, not ${sayNumber(people)}: ${sayCodes(chosen)}.`);
+    throw new Refusal(
+      'too-few-servings',
+      `The ${chosen.length} pouches of ${pouches[0]!.meal} in stock hold ${sayNumber(fed)} servings, not ${sayNumber(people)}: ${sayCodes(chosen)}.`,
+    );
   }
   return chosen;
 }

@@ -16,7 +16,8 @@ import { pastMoment } from '#words/when.ts';
 const oneTray = optional(
   part<number>('which tray, such as tray 2', (reading) => {
     const index = [...reading.left()].find(
-      (i) => reading.all[i]!.is === 'number' && reading.wordBefore(i, 'tray') && reading.all[i]!.typed.length <= 2,
+      (i) =>
+        reading.all[i]!.is === 'number' && reading.wordBefore(i, 'tray') && reading.all[i]!.typed.length <= 2,
     );
     const token = index === undefined ? undefined : reading.all[index]!;
     if (index === undefined || token?.is !== 'number') return undefined;
@@ -30,7 +31,12 @@ export default command({
   alsoCalled: ['weighed', 'check'],
   usage: '/weigh <batch> <weights> [gross] · /weigh <batch> tray 2 <weight>',
   summary: 'a check weight during drying: what changed, whether it is steady',
-  examples: ['/weigh B4 214 209 212 205', '/weigh B4 tray 2 209 g', '/weigh B4 840 g', '/weigh B4 726 721 g gross at 14:30'],
+  examples: [
+    '/weigh B4 214 209 212 205',
+    '/weigh B4 tray 2 209 g',
+    '/weigh B4 840 g',
+    '/weigh B4 726 721 g gross at 14:30',
+  ],
   help: [
     'One weight for each tray, or one for the whole batch. Every weighing is kept with its time.',
     '"yesterday 18:00", "at 14:30" or "2 h ago" tells when, if not now.',
@@ -49,14 +55,23 @@ export default command({
     const batch = batchNumbered(house, no);
     const atMs = at ?? house.nowMs;
     if (atMs < batch.loadedAtMs) {
-      throw new Refusal('before-loading', `B${no} was loaded after that; a check weight comes later than the loading.`);
+      throw new Refusal(
+        'before-loading',
+        `B${no} was loaded after that; a check weight comes later than the loading.`,
+      );
     }
     const sealed = house.pouches.ofBatch(no);
     if (sealed.length > 0) {
-      throw new Refusal('sealed-already', `${sayCodes(sealed)} of B${no} ${sealed.length === 1 ? 'is' : 'are'} sealed, so the trays no longer hold the whole batch. Check weights come before sealing; /undo takes the sealing back.`);
+      throw new Refusal(
+        'sealed-already',
+        `${sayCodes(sealed)} of B${no} ${sealed.length === 1 ? 'is' : 'are'} sealed, so the trays no longer hold the whole batch. Check weights come before sealing; /undo takes the sealing back.`,
+      );
     }
     const before = factsOfBatch(house, batch);
-    const weighed = weighedTrays(batch, weights, tray, gross === true, house.settings).map((one) => ({ ...one, atMs }));
+    const weighed = weighedTrays(batch, weights, tray, gross === true, house.settings).map((one) => ({
+      ...one,
+      atMs,
+    }));
     question(batch, before, weighed, house.sure, house.settings);
     house.batches.weigh(batch.id, weighed);
     const after = factsOfBatch(house, batchNumbered(house, no));
@@ -65,17 +80,24 @@ export default command({
   say: ({ no, meal, before, after, weighed, settings }) => {
     const g = (value: number) => sayG(value, settings.units);
     const sum = weighed.reduce((all, one) => all + one.netG, 0);
-    const what = weighed.length === 1 && weighed[0]!.trayNo > 0 ? `tray ${weighed[0]!.trayNo} ${g(sum)}` : g(sum);
+    const what =
+      weighed.length === 1 && weighed[0]!.trayNo > 0 ? `tray ${weighed[0]!.trayNo} ${g(sum)}` : g(sum);
     const lines = [`B${no}, ${meal}: ${what} recorded.`];
     if (after.dryG !== null) {
       const gone = after.wetG - after.dryG;
-      const last = before.dryG === null ? '' : `, ${g(Math.abs(before.dryG - after.dryG))} ${before.dryG >= after.dryG ? 'less' : 'more'} than last time`;
+      const last =
+        before.dryG === null
+          ? ''
+          : `, ${g(Math.abs(before.dryG - after.dryG))} ${before.dryG >= after.dryG ? 'less' : 'more'} than last time`;
       lines.push(`The batch weighs ${g(after.dryG)}${last}; ${g(gone)} of water are gone.`);
     }
     lines.push(steadyPhrase(after.steadiness, settings), ...secondWitness(after, settings));
     if (after.steadiness.is === 'steady') {
-      lines.push('Before sealing, open the thickest pieces: a cold or soft centre means ice (common practice).');
-      if (after.dryG !== null) lines.push(`Then: /seal 6 x ${Math.max(1, Math.floor(after.dryG / 6))} g B${no}`);
+      lines.push(
+        'Before sealing, open the thickest pieces: a cold or soft centre means ice (common practice).',
+      );
+      if (after.dryG !== null)
+        lines.push(`Then: /seal 6 x ${Math.max(1, Math.floor(after.dryG / 6))} g B${no}`);
     }
     return { group: lines.join('\n'), did: `weighed B${no}: ${g(sum)}` };
   },
@@ -92,38 +114,67 @@ function weighedTrays(
   const count = batch.trays.length;
   if (tray !== undefined) {
     if (!batch.trays.some((t) => t.no === tray)) {
-      throw new Refusal('no-such-tray', `B${batch.no} has ${count} tray${count === 1 ? '' : 's'}; there is no tray ${tray}.`);
+      throw new Refusal(
+        'no-such-tray',
+        `B${batch.no} has ${count} tray${count === 1 ? '' : 's'}; there is no tray ${tray}.`,
+      );
     }
-    if (weights.length !== 1) throw new Refusal('one-weight', `One weight belongs to tray ${tray}; I read ${weights.length}.`);
+    if (weights.length !== 1)
+      throw new Refusal('one-weight', `One weight belongs to tray ${tray}; I read ${weights.length}.`);
     const tares = own.length > 1 ? own.slice(tray - 1, tray) : own;
     return [{ trayNo: tray, netG: weighedNet(weights, gross, settings, tares)[0]!.netG }];
   }
   if (weights.length === count) {
-    return weighedNet(weights, gross, settings, own).map(({ netG }, i) => ({ trayNo: batch.trays[i]!.no, netG }));
+    return weighedNet(weights, gross, settings, own).map(({ netG }, i) => ({
+      trayNo: batch.trays[i]!.no,
+      netG,
+    }));
   }
   if (weights.length === 1) {
-    if (gross) throw new Refusal('gross-total', 'A weight of all trays together cannot be taken "gross"; weigh them one by one.');
+    if (gross)
+      throw new Refusal(
+        'gross-total',
+        'A weight of all trays together cannot be taken "gross"; weigh them one by one.',
+      );
     return [{ trayNo: 0, netG: weights[0]! }];
   }
-  throw new Refusal('tray-count', `B${batch.no} lies on ${count} trays, and I read ${weights.length} weights. Give ${count}, or one for the whole batch, or "tray 2 209 g".`);
+  throw new Refusal(
+    'tray-count',
+    `B${batch.no} lies on ${count} trays, and I read ${weights.length} weights. Give ${count}, or one for the whole batch, or "tray 2 209 g".`,
+  );
 }
 
 /** Holds a weighing against what was loaded, what was weighed last, and the solids. */
-function question(batch: Batch, before: BatchFacts, weighed: readonly Omit<Weighing, 'atMs'>[], sure: boolean, settings: Settings): void {
+function question(
+  batch: Batch,
+  before: BatchFacts,
+  weighed: readonly Omit<Weighing, 'atMs'>[],
+  sure: boolean,
+  settings: Settings,
+): void {
   const g = (value: number) => sayG(value, settings.units);
   for (const { trayNo, netG } of weighed) {
     const what = trayNo === 0 ? `B${batch.no}` : `Tray ${trayNo} of B${batch.no}`;
     const loadedG = trayNo === 0 ? before.wetG : batch.trays.find((t) => t.no === trayNo)!.wetG;
     if (netG > loadedG + settings.scaleG) {
-      throw new Refusal('above-loaded', `${what} was loaded with ${g(loadedG)} and cannot weigh ${g(netG)} now. Was the tray on the scale? Then add "gross".`);
+      throw new Refusal(
+        'above-loaded',
+        `${what} was loaded with ${g(loadedG)} and cannot weigh ${g(netG)} now. Was the tray on the scale? Then add "gross".`,
+      );
     }
     const lastG = trayNo === 0 ? before.dryG : batch.weighings.findLast((w) => w.trayNo === trayNo)?.netG;
     if (sure || lastG === undefined || lastG === null) continue;
     if (netG > lastG + steadyThresholdG(lastG, settings.scaleG)) {
-      throw new Refusal('above-last', `${what} weighed ${g(lastG)} last time and ${g(netG)} now: drying food does not gain. If it is right, send it again with "sure" at the end.`);
+      throw new Refusal(
+        'above-last',
+        `${what} weighed ${g(lastG)} last time and ${g(netG)} now: drying food does not gain. If it is right, send it again with "sure" at the end.`,
+      );
     }
   }
-  const totalG = weighed.length === batch.trays.length || weighed[0]!.trayNo === 0 ? weighed.reduce((sum, w) => sum + w.netG, 0) : undefined;
+  const totalG =
+    weighed.length === batch.trays.length || weighed[0]!.trayNo === 0
+      ? weighed.reduce((sum, w) => sum + w.netG, 0)
+      : undefined;
   const { solidsG } = before.totals;
   if (!sure && totalG !== undefined && totalG < solidsG * (1 - usualSolidsErrorFraction)) {
     throw new Refusal(
@@ -148,6 +199,7 @@ function secondWitness({ dryG, totals, expectedDryG, recipe }: BatchFacts, setti
       `The recipe's solids predict about ${sayG(expectedDryG, settings.units)} when dry; by them ${percent(band.fraction)} of this is still water (${percent(band.lowFraction)} to ${percent(band.highFraction)}, as a food table goes). A second witness, no proof.`,
     );
   }
-  if (recipe.unresolved.length > 0) lines.push('Some lines of the recipe are not understood, so the solids are too low.');
+  if (recipe.unresolved.length > 0)
+    lines.push('Some lines of the recipe are not understood, so the solids are too low.');
   return lines;
 }

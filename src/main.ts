@@ -5,6 +5,7 @@ import { readCommands } from '#chat/registry.ts';
 import { readConfig } from '#config.ts';
 import { defaultSettings } from '#core/settings.ts';
 import { openTerminal } from '#doors/terminal.ts';
+import { openSolver } from '#solver.ts';
 import { openFoods } from '#store/foods.ts';
 import { openStores } from '#store/house.ts';
 import { openDatabase } from '#store/open.ts';
@@ -22,6 +23,7 @@ async function start(): Promise<void> {
     stores: openStores(db, { ...defaultSettings, zone }),
     foods,
     commands: await readCommands(),
+    workers: { picks: openSolver() },
     admitCode: config.telegramToken === null ? null : (config.admitCode ?? newCode()),
     chatLink: null,
     log,

@@ -4,6 +4,7 @@ import { type Answerer, answer } from '#chat/answer.ts';
 import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
 import { openTerminal } from '#doors/terminal.ts';
+import { openSolver } from './solver.ts';
 import { openFoods } from '#store/foods.ts';
 import { openStores } from '#store/house.ts';
 import { openDatabase } from '#store/open.ts';
@@ -16,11 +17,13 @@ import { openDatabase } from '#store/open.ts';
 export async function replay(chat: string): Promise<string> {
   const db = openDatabase(':memory:');
   const foods = openFoods(':memory:');
+  const solver = openSolver();
   const faults: string[] = [];
   const house: Answerer = {
     stores: openStores(db, { ...defaultSettings, zone: 'UTC' }),
     foods,
     commands: await readCommands(),
+    workers: { picks: solver },
     admitCode: null,
     chatLink: null,
     log: (line) => faults.push(line),
@@ -50,6 +53,7 @@ export async function replay(chat: string): Promise<string> {
     echo: true,
     welcome: '',
   });
+  await solver.dispose();
   foods.close();
   db.close();
   if (faults.length > 0) throw new Error(faults.join('\n'));

@@ -3,6 +3,7 @@ import { type Answerer, answer } from '#chat/answer.ts';
 import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
 import type { Message, Outgoing } from '#core/talk.ts';
+import { openSolver } from '#solver.ts';
 import { openFoods } from '#store/foods.ts';
 import { recordTables } from '#store/journal.ts';
 import { openStores } from '#store/house.ts';
@@ -35,6 +36,7 @@ export function openTestHouse(start = '2026-05-03 18:00', options: Partial<Answe
     stores: openStores(db, { ...defaultSettings, zone: 'UTC' }),
     foods,
     commands,
+    workers: { picks: openSolver() },
     admitCode: null,
     chatLink: null,
     log: (line) => faults.push(line),
@@ -68,7 +70,10 @@ export function openTestHouse(start = '2026-05-03 18:00', options: Partial<Answe
       const out = house.stores.messages.waiting(more.door ?? 'terminal');
       for (const { id } of out) house.stores.messages.sent(id);
       opened.last.splice(0, opened.last.length, ...out);
-      const lines = out.flatMap(({ reply }) => [reply.group, ...(reply.notes ?? []).map((n) => `${n.who}: ${n.text}`)]);
+      const lines = out.flatMap(({ reply }) => [
+        reply.group,
+        ...(reply.notes ?? []).map((n) => `${n.who}: ${n.text}`),
+      ]);
       return [...(toast ? [toast] : []), ...lines].join('\n');
     },
     press(button, from = 'Ana') {
@@ -77,7 +82,10 @@ export function openTestHouse(start = '2026-05-03 18:00', options: Partial<Answe
       return opened.say('', from, { button: pressed.id });
     },
     at(when) {
-      nowMs = typeof when === 'number' ? nowMs + when * 3_600_000 : DateTime.fromSQL(when, { zone: 'UTC' }).toMillis();
+      nowMs =
+        typeof when === 'number'
+          ? nowMs + when * 3_600_000
+          : DateTime.fromSQL(when, { zone: 'UTC' }).toMillis();
     },
     dump() {
       const tables = ['household', ...recordTables, 'entry', 'row_change'];

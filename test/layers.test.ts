@@ -9,7 +9,7 @@ const mayImport: Record<string, { plain: RegExp; types?: RegExp }> = {
   'src/foods': { plain: /^(\.\.?\/|#core\/|#words\/)/ },
   'src/store': { plain: /^(\.\/|#core\/|better-sqlite3$|zod$|node:)/, types: /^#foods\/food\.ts$/ },
   'src/chat': { plain: /^(\.\/|#core\/|#words\/|#foods\/|luxon$|node:)/, types: /^(#store\/|#solver\.ts$)/ },
-  commands: { plain: /^(#core\/|#words\/|#foods\/|#chat\/|#draw\/|luxon$)/ },
+  commands: { plain: /^(#core\/|#words\/|#foods\/|#chat\/|#draw\/|luxon$)/, types: /^#store\// },
   'src/doors': { plain: /^(\.\/|#core\/talk\.ts$|#chat\/|grammy$|node:)/ },
 };
 
@@ -26,7 +26,10 @@ test.each(files)('$file imports downwards only', ({ layer, file }) => {
   const imports = [...text.matchAll(/^(import|export)( type)?[^;]*? from '([^']+)';/gms)];
   const wrong = imports
     .map(([whole, , type, from]) => ({ whole, isType: Boolean(type), from: from! }))
-    .filter(({ isType, from }) => !mayImport[layer]!.plain.test(from) && !(isType && mayImport[layer]!.types?.test(from)))
+    .filter(
+      ({ isType, from }) =>
+        !mayImport[layer]!.plain.test(from) && !(isType && mayImport[layer]!.types?.test(from)),
+    )
     .map(({ from }) => from);
   expect(wrong).toEqual([]);
 });
@@ -35,6 +38,8 @@ test.each(files.filter(({ layer }) => ['src/core', 'src/words', 'src/foods'].inc
   '$file has no clock, chance, outside world or waiting',
   ({ file }) => {
     const text = readFileSync(file, 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, '');
-    expect(text.match(/Date\.now|DateTime\.(now|local)|new Date\(\)|Math\.random|process\.|console\.|\bawait\b/g)).toBeNull();
+    expect(
+      text.match(/Date\.now|DateTime\.(now|local)|new Date\(\)|Math\.random|process\.|console\.|\bawait\b/g),
+    ).toBeNull();
   },
 );

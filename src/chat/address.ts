@@ -19,7 +19,9 @@ export function address(text: string, addressed: boolean, commands: readonly Com
     const words = slash[2]!.replace(/^[\s,:;.]+/, '');
     const command = called(typed, commands);
     if (command) return { is: 'request', command, words };
-    return addressed ? { is: 'unknown', typed: `/${slash[1]!}`, near: nearest(typed, commands) } : { is: 'talk' };
+    return addressed
+      ? { is: 'unknown', typed: `/${slash[1]!}`, near: nearest(typed, commands) }
+      : { is: 'talk' };
   }
   if (!addressed || trimmed === '') return { is: 'talk' };
   const first = /^([\p{L}_]+)(.*)$/su.exec(trimmed);

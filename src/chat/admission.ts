@@ -39,9 +39,13 @@ function privately(stores: Stores, message: Message): Reply | undefined {
   const own = stores.households.ofPerson(message.door, message.person.key);
   const only = own[0];
   if (only === undefined) {
-    return { group: 'I talk with members of an admitted household only. Write a request in your group first.' };
+    return {
+      group: 'I talk with members of an admitted household only. Write a request in your group first.',
+    };
   }
   stores.households.join(message, only);
   const title = stores.households.title(only);
-  return { group: `This chat speaks for ${title} now. Requests work here without the slash; /help lists them.` };
+  return {
+    group: `This chat speaks for ${title} now. Requests work here without the slash; /help lists them.`,
+  };
 }

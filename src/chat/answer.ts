@@ -1,18 +1,16 @@
-import { Refusal } from '#core/refusal.ts';
-import { defaultSettings } from '#core/settings.ts';
 import type { Message, Reply } from '#core/talk.ts';
 import type { FoodTable } from '#foods/food.ts';
 import type { Stores } from '#store/house.ts';
-import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
-import type { Names } from '#words/parts.ts';
 import { address } from './address.ts';
 import { admission } from './admission.ts';
-import type { Command, House } from './command.ts';
+import { type Carried, open, record, refused } from './carry-out.ts';
+import type { Command, Planned, Workers } from './command.ts';
 
 export interface Answerer {
   readonly stores: Stores;
   readonly foods: FoodTable;
   readonly commands: readonly Command[];
+  readonly workers: Workers;
   readonly admitCode: string | null;
   readonly chatLink: string | null;
   /** Where a bug is reported; it never sees the message's text. */
@@ -24,51 +22,78 @@ export interface Handled {
   /** A word for the presser of a button alone. */
   readonly toast?: string;
   readonly outbox?: number;
+  /** Long sums run beside the chat; the answer waits in the outbox when this is done. It never rejects. */
+  readonly pending?: Promise<void>;
 }
-
-const repeatMs = 60_000;
 
 /**
  * One message in, its change and its answer in one transaction. A refusal takes its change back and leaves
  * its answer. A delivery that was seen before changes nothing and is answered by what already waits.
  */
 export function answer(house: Answerer, message: Message): Handled {
-  return house.stores.together(() => {
-    if (!house.stores.messages.firstSight(message.door, message.deliveryKey, message.sentAtMs)) return {};
+  const { handled, later } = house.stores.together(() => {
+    if (!house.stores.messages.firstSight(message.door, message.deliveryKey, message.sentAtMs))
+      return { handled: {} };
     const pressed = message.button === null ? undefined : press(house, message);
-    if (pressed && 'toast' in pressed) return pressed;
+    if (pressed && 'toast' in pressed) return { handled: pressed };
     return handle(house, pressed ? { ...message, ...pressed } : message);
+  });
+  return later ? { ...handled, pending: later() } : handled;
+}
+
+/** Takes up what was begun before a restart. */
+export function resume(house: Answerer, door: Message['door']): Promise<void>[] {
+  return house.stores.messages.unfinished(door).flatMap(({ id, message }) => {
+    const { later } = house.stores.together(() => {
+      house.stores.messages.finish(id);
+      return handle(house, message);
+    });
+    return later ? [later()] : [];
   });
 }
 
-function press({ stores }: Answerer, message: Message): Handled | Pick<Message, 'text' | 'topicKey' | 'messageKey'> {
+interface Reacted {
+  readonly handled: Handled;
+  /** Started once the transaction is through. */
+  readonly later?: () => Promise<void>;
+}
+
+function press(
+  { stores }: Answerer,
+  message: Message,
+): Handled | Pick<Message, 'text' | 'topicKey' | 'messageKey'> {
   const button = stores.messages.button(message.button!, message.door);
-  if (!button || button.chatKey !== message.chatKey) return { toast: 'This button is too old. Please type the request.' };
+  if (!button || button.chatKey !== message.chatKey)
+    return { toast: 'This button is too old. Please type the request.' };
   if (button.forPerson !== null && button.forPerson !== message.person.key) {
     return { toast: 'This button is for the person who asked.' };
   }
   if (button.usedAtMs !== null) return { toast: 'Already done.' };
   stores.messages.retireButtons(message.button!, message.sentAtMs);
-  return { text: button.request, topicKey: button.topicKey, messageKey: button.replyToKey ?? message.messageKey };
+  return {
+    text: button.request,
+    topicKey: button.topicKey,
+    messageKey: button.replyToKey ?? message.messageKey,
+  };
 }
 
-function handle(house: Answerer, message: Message): Handled {
+function handle(house: Answerer, message: Message): Reacted {
   const { stores } = house;
   const found = address(message.text, message.addressed || message.button !== null, house.commands);
   // Without a code every chat is the owner's own: the terminal.
   const household =
     stores.households.of(message.door, message.chatKey) ??
     (house.admitCode === null ? stores.households.admit(message) : undefined);
-  const respond = (reply: Reply) => ({
-    outbox: stores.messages.put(message, message.messageKey, reply, message.sentAtMs),
+  const respond = (reply: Reply): Reacted => ({
+    handled: { outbox: stores.messages.put(message, message.messageKey, reply, message.sentAtMs) },
   });
   if (household === undefined) {
     const reply = house.admitCode === null ? undefined : admission(stores, message, house.admitCode);
-    return reply ? respond(reply) : {};
+    return reply ? respond(reply) : { handled: {} };
   }
   if (message.isEdit) {
     const before = stores.messages.heard(message);
-    if (before?.text === message.text) return {};
+    if (before?.text === message.text) return { handled: {} };
     if (before?.outcome === 'recorded' && found.is !== 'talk') {
       stores.messages.remember(message, 'recorded');
       return respond({
@@ -77,7 +102,7 @@ function handle(house: Answerer, message: Message): Handled {
       });
     }
   }
-  if (found.is === 'talk') return {};
+  if (found.is === 'talk') return { handled: {} };
   if (found.is === 'unknown') {
     stores.messages.remember(message, 'refused');
     const near = found.near ? ` Did you mean /${found.near.name}?` : '';
@@ -86,111 +111,64 @@ function handle(house: Answerer, message: Message): Handled {
       group: `I know no request "${found.typed}".${near}\nFor example: ${example}\n/help lists them all.`,
     });
   }
-  const { reply, outcome } = carryOut(house, message, household, found.command, found.words);
-  stores.messages.remember(message, outcome);
-  return respond(reply);
-}
-
-interface Carried {
-  readonly reply: Reply;
-  readonly outcome: 'answered' | 'recorded' | 'refused';
-}
-
-/** Thrown to take a repeated change back and ask about it instead. */
-class Repeated extends Error {}
-
-function carryOut(house: Answerer, message: Message, household: number, command: Command, words: string): Carried {
-  const { stores } = house;
-  try {
-    return stores.together(() => {
-      const member = stores.households.member(household, message);
-      const author = { household, door: message.door, chatKey: message.chatKey, member: member.id, atMs: message.sentAtMs };
-      const records = stores.of(household);
-      const opened: Omit<House, 'sure'> = {
-        ...records,
-        household,
-        member,
-        settings: records.settings.all(),
-        told: records.settings,
-        foods: house.foods,
-        nowMs: message.sentAtMs,
-        journal: {
-          undoLast: () => stores.journal.undoLast(author),
-          latest: (count) => stores.journal.latest(household, count),
-        },
-        commands: house.commands,
-        chatLink: house.chatLink,
-      };
-      const { asked, remarks, confirmed } = read(command, words, opened);
-      const { result, recorded } = stores.journal.record(author, () => command.answer(asked, { ...opened, sure: confirmed }));
-      if (
-        recorded &&
-        command.doubtRepeats &&
-        !confirmed &&
-        stores.messages.recordedSince(message, message.sentAtMs - repeatMs)
-      ) {
-        throw new Repeated();
-      }
-      const reply = remarks.length === 0 ? result : { ...result, group: `${result.group}\n${remarks.join('\n')}` };
-      return { reply, outcome: recorded ? 'recorded' : 'answered' };
-    });
-  } catch (error) {
-    return { reply: refused(house, command, words, message, error), outcome: 'refused' };
-  }
-}
-
-/** Reads the parts a request takes; what is missing or left over is said with what was understood. */
-function read(command: Command, words: string, house: Omit<House, 'sure'>) {
-  const reading = new Reading(words);
-  let meals: string[] | undefined;
-  const names: Names = {
-    get meals() {
-      return (meals ??= house.recipes.names());
-    },
-    nowMs: house.nowMs,
-    zone: house.settings.zone ?? defaultSettings.zone,
+  const { command, words } = found;
+  const finish = ({ reply, outcome }: Carried): Reacted => {
+    stores.messages.remember(message, outcome);
+    return respond(reply);
   };
-  const confirmed = command.doubtRepeats && reading.keyword('sure') !== undefined;
-  const asked: Record<string, unknown> = {};
-  const missing: string[] = [];
-  for (const [key, part] of Object.entries(command.takes)) {
-    asked[key] = part.read(reading, names);
-    if (asked[key] === undefined && part.needed) missing.push(part.like);
-  }
-  const left = reading.leftovers();
-  if (missing.length > 0) {
-    const understood = reading.understood();
-    const because = left.length > 0 ? ` ${couldNotPlace(left, names.meals)}` : '';
-    throw new Refusal(
-      'missing',
-      `${understood ? `I read ${understood}, but I` : 'I'} still need ${missing.join(' and ')}.${because}`,
+  try {
+    if (command.planned) return begin(house, message, household, command, command.planned, words, finish);
+    return finish(
+      stores.together(() => {
+        const opened = open(house, message, household, command, words);
+        return record(house, message, command, opened, () => command.answer(opened.asked, opened.house));
+      }),
     );
+  } catch (error) {
+    return finish(refused(house, command, words, message, error));
   }
-  if (left.length > 0 && command.records) {
-    throw new Refusal('leftover', `${couldNotPlace(left, names.meals)} Nothing was recorded.`);
-  }
-  const remarks = reading.remarks.map((r) => `(${r})`);
-  if (left.length > 0) remarks.push(couldNotPlace(left, names.meals));
-  return { asked, remarks, confirmed };
 }
 
-function refused(house: Answerer, command: Command, words: string, message: Message, error: unknown): Reply {
-  if (error instanceof Repeated) {
-    return {
-      group: 'You sent exactly this a moment ago, and it is recorded. Nothing was recorded twice. Is this one more?',
-      buttons: [{ label: 'Yes, once more', request: `/${command.name} ${words} sure` }],
-    };
-  }
-  if (error instanceof Ambiguous) {
-    return {
-      group: error.question,
-      buttons: error.options.map(({ label, request }) => ({ label, request: `/${command.name} ${request}` })),
-    };
-  }
-  if (error instanceof Refusal) {
-    return { group: `${error.message}\nFor example: ${command.examples[0]}` };
-  }
-  const what = error instanceof Error ? (error.stack ?? error.name) : 'unknown';
-  house.log(`a request failed: /${command.name} in delivery ${message.deliveryKey}: ${what}`);
-  return { group: 'Something broke on my side; nothing was recorded. The fault is in the log.' };
+/** The first step of a planned request: what it needs is read now; the rest is done when its sums are. */
+function begin(
+  house: Answerer,
+  message: Message,
+  household: number,
+  command: Command,
+  planned: Planned,
+  words: string,
+  finish: (carried: Carried) => Reacted,
+): Reacted {
+  const { stores } = house;
+  const first = stores.together(() => {
+    const opened = open(house, message, household, command, words);
+    return planned.look(opened.asked, opened.house);
+  });
+  const unfinished = stores.messages.begin(message);
+  const later = async () => {
+    let worked: unknown;
+    let failed: { error: unknown } | undefined;
+    try {
+      worked = await planned.work(first, house.workers);
+    } catch (error) {
+      failed = { error };
+    }
+    stores.together(() => {
+      stores.messages.finish(unfinished);
+      try {
+        if (failed) throw failed.error;
+        finish(
+          stores.together(() => {
+            const opened = open(house, message, household, command, words);
+            return record(house, message, command, opened, () =>
+              planned.keep(worked, opened.asked, opened.house),
+            );
+          }),
+        );
+      } catch (error) {
+        finish(refused(house, command, words, message, error));
+      }
+    });
+  };
+  return { handled: {}, later };
 }

@@ -1,15 +1,18 @@
 import type { FoodTable } from '#foods/food.ts';
+import type { Solver } from '#solver.ts';
 import type { Reply } from '#core/talk.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Entry } from '#store/journal.ts';
 import type { Records } from '#store/house.ts';
 import type { Member } from '#store/households.ts';
 import type { Part } from '#words/parts.ts';
+import type { MealShown } from './verdicts.ts';
 
 /** All that a request may touch: the records of one household, never another's. */
 export interface House extends Omit<Records, 'settings'> {
   readonly household: number;
   readonly member: Member;
+  readonly members: () => Member[];
   readonly settings: Settings;
   readonly told: Records['settings'];
   readonly foods: FoodTable;
@@ -22,6 +25,23 @@ export interface House extends Omit<Records, 'settings'> {
   readonly commands: readonly Command[];
   /** Where pouches' cards open, such as a bot's link; null in the terminal. */
   readonly chatLink: string | null;
+}
+
+/** Long sums that run beside the chat. */
+export interface Workers {
+  readonly picks: Pick<Solver, 'solvePicks' | 'whyThisPouch'>;
+}
+
+/** A reply with the meals it names: the notes for people are made from them, in one place for all requests. */
+export type Said = Reply & { readonly meals?: readonly MealShown[] };
+
+/** A request in three steps: look while nothing waits, work beside the chat, keep what came of it. */
+export interface Planned {
+  /** Reads what the work needs. */
+  readonly look: (asked: unknown, house: House) => unknown;
+  readonly work: (looked: unknown, workers: Workers) => Promise<unknown>;
+  /** Records and answers, after checking that what was seen still holds. */
+  readonly keep: (worked: unknown, asked: unknown, house: House) => Said;
 }
 
 type Takes = Readonly<Record<string, Part<unknown>>>;
@@ -46,7 +66,9 @@ export interface Command {
   /** Sent twice within a minute by one person it would count twice, so the second time is asked about. */
   readonly doubtRepeats: boolean;
   readonly takes: Takes;
-  readonly answer: (asked: Asked<Takes>, house: House) => Reply;
+  readonly answer: (asked: Asked<Takes>, house: House) => Said;
+  /** Set for a request whose sums run beside the chat; then `answer` is not used. */
+  readonly planned: Planned | null;
 }
 
 interface Definition<T extends Takes, Outcome> {
@@ -63,7 +85,7 @@ interface Definition<T extends Takes, Outcome> {
   /** The only step that sees the house. */
   run: (asked: Asked<T>, house: House) => Outcome;
   /** The outcome in words. */
-  say: (outcome: Outcome) => Reply;
+  say: (outcome: Outcome) => Said;
 }
 
 /** Defines a request: what people see, what it takes, what it does and what it says. */
@@ -75,8 +97,42 @@ export function command<T extends Takes, Outcome>(definition: Definition<T, Outc
     sentence: null,
     records: false,
     doubtRepeats: false,
+    planned: null,
     ...seen,
     // The reader fills exactly the parts that `takes` declares.
     answer: (asked, house) => say(run(asked as Asked<T>, house)),
+  };
+}
+
+interface PlannedDefinition<T extends Takes, Looked, Worked, Outcome> extends Omit<
+  Definition<T, Outcome>,
+  'run'
+> {
+  look: (asked: Asked<T>, house: House) => Looked;
+  work: (looked: Looked, workers: Workers) => Promise<Worked>;
+  keep: (worked: Worked, asked: Asked<T>, house: House) => Outcome;
+}
+
+/** Defines a request whose sums are long: the chat goes on while they run. */
+export function planned<T extends Takes, Looked, Worked, Outcome>(
+  definition: PlannedDefinition<T, Looked, Worked, Outcome>,
+): Command {
+  const { look, work, keep, say, ...seen } = definition;
+  return {
+    alsoCalled: [],
+    help: [],
+    sentence: null,
+    records: false,
+    doubtRepeats: false,
+    ...seen,
+    answer: () => {
+      throw new Error(`/${definition.name} is planned and answers later`);
+    },
+    // What `look` gave comes back to `work`, and what `work` gave to `keep`.
+    planned: {
+      look: (asked, house) => look(asked as Asked<T>, house),
+      work: (looked, workers) => work(looked as Looked, workers),
+      keep: (worked, asked, house) => say(keep(worked as Worked, asked as Asked<T>, house)),
+    },
   };
 }

@@ -45,7 +45,8 @@ export function pouchCoded(house: House, code: PouchCode): Pouch {
   if (pouch) return pouch;
   const batch = batchNumbered(house, code.batch);
   const codes = house.pouches.ofBatch(batch.no);
-  const there = codes.length > 0 ? `B${batch.no} has ${sayCodes(codes)}` : `Nothing of B${batch.no} is sealed yet`;
+  const there =
+    codes.length > 0 ? `B${batch.no} has ${sayCodes(codes)}` : `Nothing of B${batch.no} is sealed yet`;
   throw new Refusal('no-such-pouch', `There is no pouch B${code.batch}-${code.no}. ${there}.`);
 }
 
@@ -57,7 +58,10 @@ export function pouchesInStock(house: House, codes: readonly PouchCode[]): Pouch
   return codes.map((code) => {
     const pouch = pouchCoded(house, code);
     if (pouch.state !== 'stock') {
-      throw new Refusal('gone', `B${pouch.batch}-${pouch.no} was ${pouch.state} already. /undo takes a mistake back.`);
+      throw new Refusal(
+        'gone',
+        `B${pouch.batch}-${pouch.no} was ${pouch.state} already. /undo takes a mistake back.`,
+      );
     }
     return pouch;
   });
@@ -67,7 +71,10 @@ export function pouchesInStock(house: House, codes: readonly PouchCode[]): Pouch
 export function driedFacts(house: House, batch: Batch): BatchFacts & { dryG: number } {
   const facts = factsOfBatch(house, batch);
   if (facts.dryG === null) {
-    throw new Refusal('no-dry-weight', `B${batch.no} has no dry weight yet: weigh every tray first, with /weigh.`);
+    throw new Refusal(
+      'no-dry-weight',
+      `B${batch.no} has no dry weight yet: weigh every tray first, with /weigh.`,
+    );
   }
   return { ...facts, dryG: facts.dryG };
 }

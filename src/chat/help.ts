@@ -11,7 +11,13 @@ export function helpAll(commands: readonly Command[]): string {
 
 /** One request with all that can be said of it. */
 export function helpOn({ usage, summary, help, examples }: Command): string {
-  return [usage, `${summary[0]!.toUpperCase()}${summary.slice(1)}.`, ...help, 'For example:', ...examples].join('\n');
+  return [
+    usage,
+    `${summary[0]!.toUpperCase()}${summary.slice(1)}.`,
+    ...help,
+    'For example:',
+    ...examples,
+  ].join('\n');
 }
 
 /** The platform's menu: what it shows when somebody types a slash. */

@@ -7,7 +7,9 @@ import { altitudeM, countOf, flatSizeMm, type Names, quantities, trayWeights } f
 import type { Reading } from '#words/reading.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
 
-type Change = { readonly [K in keyof Settings]: { readonly name: K; readonly value: Settings[K] } }[keyof Settings];
+type Change = {
+  readonly [K in keyof Settings]: { readonly name: K; readonly value: Settings[K] };
+}[keyof Settings];
 
 /** One thing a household can tell about itself. */
 export interface HouseSetting {
@@ -69,7 +71,9 @@ function listMl(reading: Reading): number[] | undefined {
   const values = indexes.toReversed().map((i) => {
     const token = reading.all[i]!;
     if (token.is === 'quantity') factor = token.unit.factor;
-    return 'value' in token ? within(token.value * factor, 10, 5000, 'An absorber takes up 10 to 5000 ml of oxygen') : 0;
+    return 'value' in token
+      ? within(token.value * factor, 10, 5000, 'An absorber takes up 10 to 5000 ml of oxygen')
+      : 0;
   });
   reading.take(...indexes);
   return [...new Set(values)].sort((a, b) => a - b);
@@ -77,10 +81,17 @@ function listMl(reading: Reading): number[] | undefined {
 
 function pouchTold(reading: Reading, names: Names): Settings['pouch'] | undefined {
   const size = flatSizeMm.read(reading, names);
-  if (size) return { volumeMl: pouchVolumeMl(size.a, size.b), told: `${sayNumber(size.a / 10)} x ${sayNumber(size.b / 10)} cm flat` };
+  if (size)
+    return {
+      volumeMl: pouchVolumeMl(size.a, size.b),
+      told: `${sayNumber(size.a / 10)} x ${sayNumber(size.b / 10)} cm flat`,
+    };
   const volumeMl = amount(reading, 'volume');
   if (volumeMl === undefined) return undefined;
-  return { volumeMl: within(volumeMl, 50, 20_000, 'A pouch holds 50 ml to 20 l'), told: `${sayNumber(volumeMl)} ml` };
+  return {
+    volumeMl: within(volumeMl, 50, 20_000, 'A pouch holds 50 ml to 20 l'),
+    told: `${sayNumber(volumeMl)} ml`,
+  };
 }
 
 function dryerTold(reading: Reading, names: Names): readonly Change[] {
@@ -95,13 +106,19 @@ function dryerTold(reading: Reading, names: Names): readonly Change[] {
   if (size) within(Math.max(size.a, size.b), 30, 2000, 'A tray measures 3 cm to 2 m');
   if (trays === undefined && (size !== undefined || limitG === undefined)) return [];
   return [
-    ...one('dryer', trays === undefined ? undefined : { trays, widthMm: size?.a ?? null, lengthMm: size?.b ?? null }),
+    ...one(
+      'dryer',
+      trays === undefined ? undefined : { trays, widthMm: size?.a ?? null, lengthMm: size?.b ?? null },
+    ),
     ...one('loadLimitG', limitG?.value),
   ];
 }
 
 function zoneTold(reading: Reading): string | undefined {
-  const typed = reading.rest().replace(/\s*\/\s*/g, '/').replaceAll(' ', '_');
+  const typed = reading
+    .rest()
+    .replace(/\s*\/\s*/g, '/')
+    .replaceAll(' ', '_');
   if (typed === '') return undefined;
   const named = Intl.supportedValuesOf('timeZone').find((zone) => zone.toLowerCase() === typed.toLowerCase());
   const zone = named ?? (IANAZone.isValidZone(typed) ? typed : undefined);
@@ -120,15 +137,25 @@ export const houseSettings: readonly HouseSetting[] = [
   {
     words: ['tray weight', 'tray weights', 'trays weigh', 'tare'],
     example: '/house tray weight 512 g',
-    read: (reading, names) => one('trayTaresG', trayWeights.read(reading, names)?.map((g) => within(g, 1, 10_000, 'An empty tray weighs 1 g to 10 kg'))),
-    say: ({ trayTaresG: g, units }) => (g.length === 0 ? 'tray weight not told' : `tray weight ${sayList(g.map((one) => sayG(one, units)))}`),
+    read: (reading, names) =>
+      one(
+        'trayTaresG',
+        trayWeights
+          .read(reading, names)
+          ?.map((g) => within(g, 1, 10_000, 'An empty tray weighs 1 g to 10 kg')),
+      ),
+    say: ({ trayTaresG: g, units }) =>
+      g.length === 0 ? 'tray weight not told' : `tray weight ${sayList(g.map((one) => sayG(one, units)))}`,
   },
   {
     words: ['dryer', 'drier', 'machine', 'load limit', 'limit'],
     example: '/house dryer 4 trays 20 x 45 cm 4 kg',
     read: dryerTold,
     say: ({ dryer, loadLimitG, units }) => {
-      const size = dryer?.widthMm && dryer.lengthMm ? ` of ${sayNumber(dryer.widthMm / 10)} x ${sayNumber(dryer.lengthMm / 10)} cm` : '';
+      const size =
+        dryer?.widthMm && dryer.lengthMm
+          ? ` of ${sayNumber(dryer.widthMm / 10)} x ${sayNumber(dryer.lengthMm / 10)} cm`
+          : '';
       return `dryer ${dryer ? `${dryer.trays} trays${size}` : 'not told'}, ${loadLimitG === null ? 'no load limit told' : `at most ${sayG(loadLimitG, units)} a load`}`;
     },
   },
@@ -137,7 +164,10 @@ export const houseSettings: readonly HouseSetting[] = [
     example: '/house absorber safety 1.5',
     read: (reading) => {
       const value = amount(reading, null);
-      return one('absorberSafety', value === undefined ? undefined : within(value, 1, 5, 'The safety factor lies between 1 and 5'));
+      return one(
+        'absorberSafety',
+        value === undefined ? undefined : within(value, 1, 5, 'The safety factor lies between 1 and 5'),
+      );
     },
     say: ({ absorberSafety }) => `absorber safety ${sayNumber(absorberSafety)}`,
   },
@@ -145,20 +175,29 @@ export const houseSettings: readonly HouseSetting[] = [
     words: ['absorbers', 'absorber', 'absorber sizes'],
     example: '/house absorbers 100 300 500 ml',
     read: (reading) => one('absorbersMl', listMl(reading)),
-    say: ({ absorbersMl }) => (absorbersMl.length === 0 ? 'absorbers not told' : `absorbers ${sayList(absorbersMl.map(sayNumber))} ml of oxygen`),
+    say: ({ absorbersMl }) =>
+      absorbersMl.length === 0
+        ? 'absorbers not told'
+        : `absorbers ${sayList(absorbersMl.map(sayNumber))} ml of oxygen`,
   },
   {
     words: ['pouch', 'pouches', 'pouch size', 'bag', 'bags'],
     example: '/house pouch 20 x 30 cm',
     read: (reading, names) => one('pouch', pouchTold(reading, names)),
-    say: ({ pouch }) => (pouch === null ? 'pouch not told' : `pouch ${pouch.told}, at most ${Math.round(pouch.volumeMl)} ml when full`),
+    say: ({ pouch }) =>
+      pouch === null
+        ? 'pouch not told'
+        : `pouch ${pouch.told}, at most ${Math.round(pouch.volumeMl)} ml when full`,
   },
   {
     words: ['storage', 'cupboard', 'store', 'storage temperature', 'temperature'],
     example: '/house storage 15 C',
     read: (reading) => {
       const value = temperatureC(reading);
-      return one('storageC', value === undefined ? undefined : within(value, -40, 50, 'Storage lies between −40 and 50 °C'));
+      return one(
+        'storageC',
+        value === undefined ? undefined : within(value, -40, 50, 'Storage lies between −40 and 50 °C'),
+      );
     },
     say: ({ storageC }) => `storage ${sayNumber(storageC)} °C`,
   },
@@ -168,7 +207,10 @@ export const houseSettings: readonly HouseSetting[] = [
     read: (reading) => {
       if (reading.keyword('us') !== undefined) return one('cupMl', usCupMl);
       const value = amount(reading, 'volume');
-      return one('cupMl', value === undefined ? undefined : within(value, 100, 500, 'A cup holds 100 to 500 ml'));
+      return one(
+        'cupMl',
+        value === undefined ? undefined : within(value, 100, 500, 'A cup holds 100 to 500 ml'),
+      );
     },
     say: ({ cupMl }) => `cup ${sayNumber(Math.round(cupMl))} ml`,
   },
@@ -176,8 +218,12 @@ export const houseSettings: readonly HouseSetting[] = [
     words: ['units', 'unit', 'weights in'],
     example: '/house units ounces',
     read: (reading) => {
-      if (reading.keyword('ounces', 'ounce', 'oz', 'pounds', 'imperial', 'us') !== undefined) return one('units', 'ounces');
-      return one('units', reading.keyword('grams', 'gram', 'g', 'metric', 'grammes') === undefined ? undefined : 'grams');
+      if (reading.keyword('ounces', 'ounce', 'oz', 'pounds', 'imperial', 'us') !== undefined)
+        return one('units', 'ounces');
+      return one(
+        'units',
+        reading.keyword('grams', 'gram', 'g', 'metric', 'grammes') === undefined ? undefined : 'grams',
+      );
     },
     say: ({ units }) => `units ${units}`,
   },
@@ -186,7 +232,10 @@ export const houseSettings: readonly HouseSetting[] = [
     example: '/house scale 1 g',
     read: (reading) => {
       const value = amount(reading, 'mass');
-      return one('scaleG', value === undefined ? undefined : within(value, 0.01, 100, "A kitchen scale's step is 0.01 to 100 g"));
+      return one(
+        'scaleG',
+        value === undefined ? undefined : within(value, 0.01, 100, "A kitchen scale's step is 0.01 to 100 g"),
+      );
     },
     say: ({ scaleG, units }) => `scale to ${sayG(scaleG, units)}`,
   },
@@ -197,7 +246,10 @@ export const houseSettings: readonly HouseSetting[] = [
       const hasUnit = quantities(reading, 'time').length > 0;
       const value = amount(reading, 'time');
       const hours = value === undefined ? undefined : hasUnit ? value / 3600 : value;
-      return one('steadyGapHours', hours === undefined ? undefined : within(hours, 0.25, 48, 'The gap lies between ¼ and 48 hours'));
+      return one(
+        'steadyGapHours',
+        hours === undefined ? undefined : within(hours, 0.25, 48, 'The gap lies between ¼ and 48 hours'),
+      );
     },
     say: ({ steadyGapHours }) => `steady after two weighings ${sayNumber(steadyGapHours)} h apart`,
   },
@@ -206,7 +258,10 @@ export const houseSettings: readonly HouseSetting[] = [
     example: '/house moisture 3 %',
     read: (reading) => {
       const value = amount(reading, null);
-      return one('residualMoisture', value === undefined ? undefined : within(value, 0, 10, 'Dry food keeps 0 to 10 % of moisture') / 100);
+      return one(
+        'residualMoisture',
+        value === undefined ? undefined : within(value, 0, 10, 'Dry food keeps 0 to 10 % of moisture') / 100,
+      );
     },
     say: ({ residualMoisture }) => `moisture expected in dry food ${sayNumber(residualMoisture * 100)} %`,
   },
@@ -225,7 +280,10 @@ export function settingNamed(reading: Reading): HouseSetting | undefined {
     .flatMap((setting) => setting.words.map((words) => ({ setting, words, at: said.indexOf(` ${words} `) })))
     .filter(({ at }) => at >= 0)
     .sort((a, b) => a.at - b.at || b.words.length - a.words.length)[0];
-  if (!found) return houseSettings.find(({ words }) => reading.keyword(...words.filter((w) => !w.includes(' '))) !== undefined);
+  if (!found)
+    return houseSettings.find(
+      ({ words }) => reading.keyword(...words.filter((w) => !w.includes(' '))) !== undefined,
+    );
   for (const word of found.words.split(' ')) reading.keyword(word);
   return found.setting;
 }

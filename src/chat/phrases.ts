@@ -7,20 +7,24 @@ import { sayG, sayList, sayNumber } from '#words/say.ts';
 /** What a meal contains, may contain and leaves unknown, a line each. Unknown is never left out. */
 export function containsLines(facts: RecipeFacts): string[] {
   const certain = new Set<string>();
-  const check = new Map<string, string[]>();
-  const unknown: string[] = [];
+  for (const { contents } of facts.contents) for (const tag of contents?.contains ?? []) certain.add(tag);
+  const smallPrint = new Map<string, string[]>();
   for (const { ingredient, contents } of facts.contents) {
-    if (contents === null) unknown.push(ingredient);
-    for (const tag of contents?.contains ?? []) certain.add(tag);
-    for (const tag of contents?.check ?? []) check.set(ingredient, [...(check.get(ingredient) ?? []), tag]);
+    const open = (contents?.check ?? []).filter((tag) => !certain.has(tag));
+    if (open.length > 0) smallPrint.set(ingredient, open);
   }
-  const lines = [`Contains: ${certain.size > 0 ? [...certain].join(', ') : 'none of the listed allergens, by its ingredients'}.`];
-  for (const [ingredient, tags] of check) {
-    const open = tags.filter((tag) => !certain.has(tag));
-    if (open.length > 0) lines.push(`Read the packet of the ${ingredient}: perhaps ${sayList(open)}.`);
-  }
-  if (unknown.length > 0) lines.push(`Allergens unknown because of: ${sayList(unknown)}.`);
-  return lines;
+  const unknown = facts.contents
+    .filter(({ contents }) => contents === null)
+    .map(({ ingredient }) => ingredient);
+  return [
+    `Contains: ${certain.size > 0 ? [...certain].join(', ') : 'none of the listed allergens, by its ingredients'}.`,
+    ...(smallPrint.size > 0
+      ? [
+          `Read the small print: ${[...smallPrint].map(([ingredient, tags]) => `${ingredient} (${tags.join(', ')}?)`).join('; ')}.`,
+        ]
+      : []),
+    ...(unknown.length > 0 ? [`Allergens unknown because of: ${sayList(unknown)}.`] : []),
+  ];
 }
 
 /** Why a batch is steady or not, with the figures. */
@@ -38,7 +42,8 @@ export function steadyPhrase(steady: Steadiness, settings: Settings): string {
   if (steady.why === 'too close') {
     return `Not steady yet: the weighings are ${sayNumber(steady.gapHours)} h apart, and it takes ${sayNumber(settings.steadyGapHours)} h of further drying to show.`;
   }
-  if (steady.why === 'gained') return `Not steady: ${where} gained ${sayG(steady.changeG)}; dry food takes up moisture from the air. ${limit[0]!.toUpperCase()}${limit.slice(1)}.`;
+  if (steady.why === 'gained')
+    return `Not steady: ${where} gained ${sayG(steady.changeG)}; dry food takes up moisture from the air. ${limit[0]!.toUpperCase()}${limit.slice(1)}.`;
   return `Not steady yet: ${change}; ${limit}.`;
 }
 

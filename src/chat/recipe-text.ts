@@ -18,7 +18,8 @@ export interface RecipeText {
 
 const mostLines = 80;
 const longestName = 60;
-const lineStart = /^(?:[\d½¼¾⅓⅔⅛⅜⅝⅞.]|an?\s|one\s|two\s|half\s|three\s|four\s|salt\b|pepper\b|(?:a\s)?pinch|juice\s|some\s|to taste)/iu;
+const lineStart =
+  /^(?:[\d½¼¾⅓⅔⅛⅜⅝⅞.]|an?\s|one\s|two\s|half\s|three\s|four\s|salt\b|pepper\b|(?:a\s)?pinch|juice\s|some\s|to taste)/iu;
 
 /**
  * Takes a recipe apart: the first line holds the name, the servings and perhaps the pot's weight; the lines
@@ -26,15 +27,32 @@ const lineStart = /^(?:[\d½¼¾⅓⅔⅛⅜⅝⅞.]|an?\s|one\s|two\s|half\s|th
  */
 export function readRecipeText(text: string, names: Names): RecipeText {
   const [first = '', ...below] = text.trim().split(/\r?\n/);
-  const { head, inline } = below.some((line) => line.trim() !== '') ? { head: first, inline: [] } : oneLine(first);
+  const { head, inline } = below.some((line) => line.trim() !== '')
+    ? { head: first, inline: [] }
+    : oneLine(first);
   const body = splitRecipe(below.join('\n'));
   const lines = [...inline, ...body.lines];
-  if (lines.length > mostLines) throw new Refusal('too-many-lines', `${lines.length} ingredient lines are more than a recipe of mine holds (${mostLines}).`);
+  if (lines.length > mostLines)
+    throw new Refusal(
+      'too-many-lines',
+      `${lines.length} ingredient lines are more than a recipe of mine holds (${mostLines}).`,
+    );
   const reading = new Reading(head);
-  const potG = optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot', 'weighs')).read(reading, names);
+  const potG = optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot', 'weighs')).read(
+    reading,
+    names,
+  );
   const count = servings.read(reading, names);
-  const name = reading.rest().replace(/\s+(?:for|serves|serving|servings|makes|with|the|finished)$/i, '').replace(/[(),;:]+$/, '').trim();
-  if (name.length > longestName) throw new Refusal('long-name', `A name of ${name.length} characters does not fit on a pouch; up to ${longestName} do.`);
+  const name = reading
+    .rest()
+    .replace(/\s+(?:for|serves|serving|servings|makes|with|the|finished)$/i, '')
+    .replace(/[(),;:]+$/, '')
+    .trim();
+  if (name.length > longestName)
+    throw new Refusal(
+      'long-name',
+      `A name of ${name.length} characters does not fit on a pouch; up to ${longestName} do.`,
+    );
   return { name, servings: count, potG, lines, headings: body.headings, method: body.method };
 }
 

@@ -6,7 +6,19 @@ import type { Command } from './command.ts';
 const folder = join(dirname(fileURLToPath(import.meta.url)), '..', '..', 'commands');
 
 /** The order in which /help and the menu show the requests; a request not named here comes last. */
-const order = ['recipe', 'scale', 'batch', 'weigh', 'seal', 'water', 'stock', 'pouch', 'use', 'discard', 'house'];
+const order = [
+  'recipe',
+  'scale',
+  'batch',
+  'weigh',
+  'seal',
+  'water',
+  'stock',
+  'pouch',
+  'use',
+  'discard',
+  'house',
+];
 const last = ['undo', 'log', 'help'];
 
 function rank(name: string): number {

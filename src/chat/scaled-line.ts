@@ -30,7 +30,11 @@ export function scaledLine(line: RecipeLine, times: number, settings: Settings):
   };
 }
 
-function inMeasures(line: RecipeLine, times: number, settings: Settings): { words: string; costFraction: number } | undefined {
+function inMeasures(
+  line: RecipeLine,
+  times: number,
+  settings: Settings,
+): { words: string; costFraction: number } | undefined {
   const { amounts, factor, each } = readLine(line.typed);
   if (amounts.length === 0 || each !== null) return undefined;
   if (amounts.every((amount) => amount.unit?.ml !== undefined)) {
@@ -47,5 +51,8 @@ function inMeasures(line: RecipeLine, times: number, settings: Settings): { word
   const exact = only.value * times;
   const halves = Math.max(1, Math.round(exact * 2)) / 2;
   const word = only.unit?.name ?? '';
-  return { words: `${sayNumber(halves)}${word ? ` ${word}` : ''} (exactly ${sayNumber(exact)})`, costFraction: (halves - exact) / exact };
+  return {
+    words: `${sayNumber(halves)}${word ? ` ${word}` : ''} (exactly ${sayNumber(exact)})`,
+    costFraction: (halves - exact) / exact,
+  };
 }

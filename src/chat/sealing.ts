@@ -2,7 +2,13 @@ import { DateTime } from 'luxon';
 import { bestBy } from '#core/bestby.ts';
 import { pressurePa, seaLevelPa } from '#core/boiling.ts';
 import { type BatchFacts, fatOfSolids } from '#core/meal.ts';
-import { type AbsorberChoice, chooseAbsorber, freeAirMl, oxygenMl, particleDensityGPerMl } from '#core/oxygen.ts';
+import {
+  type AbsorberChoice,
+  chooseAbsorber,
+  freeAirMl,
+  oxygenMl,
+  particleDensityGPerMl,
+} from '#core/oxygen.ts';
 import type { Settings } from '#core/settings.ts';
 import { sayNumber } from '#words/say.ts';
 
@@ -45,7 +51,9 @@ export function planSealing(
         })
       : 1.45;
   const oxygen =
-    volumeMl === null ? null : oxygenMl(freeAirMl(volumeMl, foodG, density), pressurePa(settings.altitudeM) / seaLevelPa);
+    volumeMl === null
+      ? null
+      : oxygenMl(freeAirMl(volumeMl, foodG, density), pressurePa(settings.altitudeM) / seaLevelPa);
   const absorber =
     told.checked && told.absorber && oxygen !== null && settings.absorbersMl.length > 0
       ? chooseAbsorber(oxygen, settings.absorbersMl, settings.absorberSafety)
@@ -65,7 +73,10 @@ export function planSealing(
 /** A planning date is no finer than a month: the end of the last whole month within the figure. */
 function lastOfMonth(fromMs: number, months: number, zone: string): string {
   const whole = Math.floor(months);
-  const to = DateTime.fromMillis(fromMs, { zone }).plus({ months: whole, days: Math.floor((months - whole) * 30) });
+  const to = DateTime.fromMillis(fromMs, { zone }).plus({
+    months: whole,
+    days: Math.floor((months - whole) * 30),
+  });
   const end = to.endOf('month').hasSame(to, 'day') ? to : to.minus({ months: 1 }).endOf('month');
   return (end.toMillis() < fromMs ? to : end).toISODate()!;
 }

@@ -25,14 +25,23 @@ export function weighedNet(
 ): Net[] {
   const absurd = weights.find((g) => g > mostTrayG);
   if (absurd !== undefined) {
-    throw new Refusal('absurd-weight', `${sayG(absurd)} on one tray cannot be: more than ${sayG(mostTrayG)} does not fit.`);
+    throw new Refusal(
+      'absurd-weight',
+      `${sayG(absurd)} on one tray cannot be: more than ${sayG(mostTrayG)} does not fit.`,
+    );
   }
   if (!gross) return weights.map((netG) => ({ netG, tareG: 0 }));
   if (tares.length === 0) {
-    throw new Refusal('no-tare', 'I do not know your empty trays yet. Tell me once: /house tray weight 512 g.');
+    throw new Refusal(
+      'no-tare',
+      'I do not know your empty trays yet. Tell me once: /house tray weight 512 g.',
+    );
   }
   if (tares.length > 1 && tares.length < weights.length) {
-    throw new Refusal('tare-count', `I know the empty weight of ${tares.length} trays, and ${weights.length} were weighed.`);
+    throw new Refusal(
+      'tare-count',
+      `I know the empty weight of ${tares.length} trays, and ${weights.length} were weighed.`,
+    );
   }
   return weights.map((grossG, i) => {
     const tareG = tares.length === 1 ? tares[0]! : tares[i]!;

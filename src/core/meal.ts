@@ -63,16 +63,25 @@ export interface BatchFacts {
   readonly recipe: RecipeFacts;
 }
 
-/** Weighings of one moment together, as the dryness sum takes them. */
+/**
+ * Weighings of one moment together, as the dryness sum takes them. A tray that comes a second time in the same moment
+ * was weighed again.
+ */
 export function checkWeights(batch: Batch): CheckWeight[] {
-  const moments = new Map<number, Batch['weighings'][number][]>();
+  const occasions: Batch['weighings'][number][][] = [];
   for (const weighing of batch.weighings) {
-    moments.set(weighing.atMs, [...(moments.get(weighing.atMs) ?? []), weighing]);
+    const last = occasions.at(-1);
+    const goesOn =
+      last !== undefined &&
+      last[0]!.atMs === weighing.atMs &&
+      last.every((w) => w.trayNo > 0 && weighing.trayNo > 0 && w.trayNo !== weighing.trayNo);
+    if (goesOn) last.push(weighing);
+    else occasions.push([weighing]);
   }
-  return [...moments].map(([atMs, weighed]) => {
-    const whole = weighed.findLast((w) => w.trayNo === 0);
-    if (whole) return { atMs, trays: whole.netG };
-    return { atMs, trays: batch.trays.map(({ no }) => weighed.findLast((w) => w.trayNo === no)?.netG ?? null) };
+  return occasions.map((weighed) => {
+    const [{ atMs, trayNo, netG }] = weighed as [Batch['weighings'][number]];
+    if (trayNo === 0) return { atMs, trays: netG };
+    return { atMs, trays: batch.trays.map(({ no }) => weighed.find((w) => w.trayNo === no)?.netG ?? null) };
   });
 }
 

@@ -11,7 +11,11 @@ export interface Settings {
   readonly units: 'grams' | 'ounces';
   readonly cupMl: number;
   /** The dryer's trays; null until told. */
-  readonly dryer: { readonly trays: number; readonly widthMm: number | null; readonly lengthMm: number | null } | null;
+  readonly dryer: {
+    readonly trays: number;
+    readonly widthMm: number | null;
+    readonly lengthMm: number | null;
+  } | null;
   /** Most wet food the dryer takes in a load, g; null until told. */
   readonly loadLimitG: number | null;
   /** Empty trays, g, in their order; one value holds for all. */

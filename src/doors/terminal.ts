@@ -6,7 +6,7 @@ import type { Message, Outgoing } from '#core/talk.ts';
 
 export interface TerminalDoor {
   /** Handles one message; the answer waits in the outbox afterwards. A word for the presser comes back at once. */
-  readonly handle: (message: Message) => { toast?: string } | Promise<{ toast?: string }>;
+  readonly handle: (message: Message) => { toast?: string; pending?: Promise<void> };
   readonly waiting: () => Outgoing[];
   readonly sent: (id: number) => void;
   /** The clock; `set` is there only where the clock was fixed from outside. */
@@ -50,7 +50,7 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
     const press = /^\s*(\d{1,2})\s*$/.exec(text);
     const button = press ? buttons[Number(press[1]) - 1] : undefined;
     const key = randomUUID();
-    const { toast } = await door.handle({
+    const { toast, pending: later } = door.handle({
       door: 'terminal',
       chatKey: 'terminal',
       chatTitle: 'the terminal',
@@ -66,6 +66,7 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
       button: button?.id ?? null,
     });
     if (toast) print(`> ${toast}`);
+    await later;
     for (const out of door.waiting()) {
       for (const line of drawReply(out, writeFiles(door.folder, out))) print(line);
       if (out.buttons.length > 0) buttons = out.buttons;

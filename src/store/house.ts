@@ -27,7 +27,8 @@ export function openStores(db: Db, defaults: Settings) {
     messages: messageStore(db),
     journal: openJournal(db),
     /** Runs work as one transaction; inside another it becomes a part that can fail alone. */
-    together: <T>(work: () => T): T => (db.inTransaction ? db.transaction(work)() : db.transaction(work).immediate()),
+    together: <T>(work: () => T): T =>
+      db.inTransaction ? db.transaction(work)() : db.transaction(work).immediate(),
     of(household: number) {
       const own = recipes(household);
       return {

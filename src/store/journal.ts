@@ -96,7 +96,7 @@ export function openJournal(db: Db) {
   const recent = db.prepare(
     `SELECT entry.id, at_ms AS atMs, member.name AS by, did, undoer.name AS undoneBy FROM entry
        JOIN member ON member.id = entry.member LEFT JOIN member AS undoer ON undoer.id = entry.undone_by
-     WHERE entry.household = ? ORDER BY entry.id DESC LIMIT ?`,
+     WHERE entry.household = ? AND did <> '' ORDER BY entry.id DESC LIMIT ?`,
   );
 
   const restore = ({ table_name: table, row_id, before_json, after_json }: Change) => {
@@ -120,7 +120,10 @@ export function openJournal(db: Db) {
      * Runs work as one entry. Work that changes no record leaves no entry.
      * @returns the work's result and whether something was recorded
      */
-    record<T extends { did?: string | undefined }>(author: Author, work: () => T): { result: T; recorded: boolean } {
+    record<T extends { did?: string | undefined }>(
+      author: Author,
+      work: () => T,
+    ): { result: T; recorded: boolean } {
       const entry = Number(addEntry.run(author).lastInsertRowid);
       setWriting.run(entry);
       try {

@@ -53,15 +53,30 @@ export function messageStore(db: Db) {
   const dropped = db.prepare("UPDATE outbox SET state = 'dropped', why_dropped = ? WHERE id = ?");
   const tried = db.prepare('UPDATE outbox SET tries = tries + 1, next_try_at_ms = ? WHERE id = ?');
 
+  const begin = db.prepare('INSERT INTO unfinished (door, message_json) VALUES (?, ?)');
+  const finish = db.prepare('DELETE FROM unfinished WHERE id = ?');
+  const unfinished = db.prepare(
+    'SELECT id, message_json AS messageJson FROM unfinished WHERE door = ? ORDER BY id',
+  );
+
   return {
+    /** Remembers a request whose sums go on beside the chat, so that a restart takes it up again. */
+    begin: (message: Message): number =>
+      Number(begin.run(message.door, JSON.stringify(message)).lastInsertRowid),
+    finish: (id: number): void => void finish.run(id),
+    unfinished: (door: string): { id: number; message: Message }[] =>
+      (unfinished.all(door) as { id: number; messageJson: string }[]).map(({ id, messageJson }) => ({
+        id,
+        message: JSON.parse(messageJson) as Message,
+      })),
+
     /** @returns false when this delivery was handled before */
     firstSight: (door: string, deliveryKey: string, atMs: number): boolean =>
       see.run(door, deliveryKey, atMs).changes === 1,
 
     heard: (message: Message): { text: string; outcome: Outcome } | undefined =>
       heardBefore.get(message.door, message.chatKey, message.messageKey) as
-        | { text: string; outcome: Outcome }
-        | undefined,
+        { text: string; outcome: Outcome } | undefined,
 
     remember: ({ door, chatKey, messageKey, person, text, sentAtMs }: Message, outcome: Outcome): void => {
       hear.run({ door, chatKey, messageKey, personKey: person.key, text, outcome, atMs: sentAtMs });
@@ -72,10 +87,16 @@ export function messageStore(db: Db) {
       recordedSince.get(door, chatKey, person.key, text, sinceMs) !== undefined,
 
     /** Puts an answer in the outbox; it is sent once the transaction is through. */
-    put(to: Pick<Message, 'door' | 'chatKey' | 'topicKey' | 'person'>, replyToKey: string | null, reply: Reply, atMs: number): number {
+    put(
+      to: Pick<Message, 'door' | 'chatKey' | 'topicKey' | 'person'>,
+      replyToKey: string | null,
+      reply: Reply,
+      atMs: number,
+    ): number {
       const { door, chatKey, topicKey } = to;
       const id = Number(
-        put.run({ door, chatKey, topicKey, replyToKey, replyJson: JSON.stringify(reply), atMs }).lastInsertRowid,
+        put.run({ door, chatKey, topicKey, replyToKey, replyJson: JSON.stringify(reply), atMs })
+          .lastInsertRowid,
       );
       for (const { label, request } of reply.buttons ?? []) {
         putButton.run(id, reply.buttonsForAll ? null : to.person.key, label, request, atMs);
@@ -83,18 +104,19 @@ export function messageStore(db: Db) {
       return id;
     },
 
-    button: (id: number, door: string): PressedButton | undefined => pressed.get(id, door) as PressedButton | undefined,
+    button: (id: number, door: string): PressedButton | undefined =>
+      pressed.get(id, door) as PressedButton | undefined,
     retireButtons: (id: number, atMs: number): void => void retire.run(atMs, id),
 
     /** Answers not yet delivered, oldest first. */
     waiting: (door: string, afterId = 0, limit = 100): Outgoing[] =>
-      (waiting.all(door, afterId, limit) as (Omit<Outgoing, 'reply' | 'buttons'> & { replyJson: string })[]).map(
-        ({ replyJson, ...rest }) => ({
-          ...rest,
-          reply: JSON.parse(replyJson) as Reply,
-          buttons: buttonsOf.all(rest.id) as { id: number; label: string }[],
-        }),
-      ),
+      (
+        waiting.all(door, afterId, limit) as (Omit<Outgoing, 'reply' | 'buttons'> & { replyJson: string })[]
+      ).map(({ replyJson, ...rest }) => ({
+        ...rest,
+        reply: JSON.parse(replyJson) as Reply,
+        buttons: buttonsOf.all(rest.id) as { id: number; label: string }[],
+      })),
     sent: (id: number): void => void sent.run(id),
     sentPart: (id: number, parts: number): void => void sentPart.run(parts, id),
     dropped: (id: number, why: string): void => void dropped.run(why, id),

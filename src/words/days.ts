@@ -25,7 +25,8 @@ function monthNamed(word: string): number {
 
 function dayOfMonth(reading: Reading, index: number): { day: number; to: number } | undefined {
   const token = reading.at(index);
-  if (token?.is !== 'number' || !/^\d{1,2}$/.test(token.typed.trim()) || token.value < 1 || token.value > 31) return undefined;
+  if (token?.is !== 'number' || !/^\d{1,2}$/.test(token.typed.trim()) || token.value < 1 || token.value > 31)
+    return undefined;
   const suffix = reading.at(index + 1);
   const to = suffix?.is === 'word' && ordinals.has(suffix.plain) ? index + 1 : index;
   return { day: token.value, to };
@@ -39,7 +40,12 @@ function yearAt(reading: Reading, index: number): { year: number; to: number } |
 }
 
 /** A day and month, with or without its year. A day that month does not have is refused, not moved. */
-function calendarDay(day: number, month: number, year: number | undefined, typed: string): Mention['onOrAfter'] {
+function calendarDay(
+  day: number,
+  month: number,
+  year: number | undefined,
+  typed: string,
+): Mention['onOrAfter'] {
   const leap = DateTime.utc(2024, month, day);
   if (!leap.isValid) throw new Refusal('no-such-day', `${typed} is no day of the calendar.`);
   return (earliest) => {
@@ -68,7 +74,11 @@ function withMonth(reading: Reading, index: number): Mention[] {
     const year = yearAt(reading, at + 1);
     const to = year?.to ?? at;
     const words = typed(index, to);
-    return [first.day, ...(second ? [second.day] : [])].map((day) => ({ from: index, to, onOrAfter: calendarDay(day, month, year?.year, words) }));
+    return [first.day, ...(second ? [second.day] : [])].map((day) => ({
+      from: index,
+      to,
+      onOrAfter: calendarDay(day, month, year?.year, words),
+    }));
   }
   const token = reading.at(index);
   const month = token?.is === 'word' ? monthNamed(token.plain) : 0;
@@ -83,14 +93,20 @@ function withMonth(reading: Reading, index: number): Mention[] {
   const year = yearAt(reading, to + 1);
   to = year?.to ?? to;
   const words = typed(index, to);
-  return [day.day, ...(second ? [second.day] : [])].map((d) => ({ from: index, to, onOrAfter: calendarDay(d, month, year?.year, words) }));
+  return [day.day, ...(second ? [second.day] : [])].map((d) => ({
+    from: index,
+    to,
+    onOrAfter: calendarDay(d, month, year?.year, words),
+  }));
 }
 
 /** '12/6', '12/06/2026', '12.6.': which of the two is the month is asked unless only one way makes a date. */
 function figures(reading: Reading, index: number): Mention[] {
   const token = reading.at(index);
   if (token?.is !== 'number') return [];
-  const m = /^(\d{1,2})([/.])(\d{1,2})(?:\2(\d{4}|\d{2})|\2(?!\d))?(?![\d/])/.exec(reading.text.slice(token.from));
+  const m = /^(\d{1,2})([/.])(\d{1,2})(?:\2(\d{4}|\d{2})|\2(?!\d))?(?![\d/])/.exec(
+    reading.text.slice(token.from),
+  );
   if (!m || (m[2] === '.' && !m[0].endsWith('.') && m[4] === undefined)) return [];
   const [a, b] = [Number(m[1]), Number(m[3])];
   const year = m[4] === undefined ? undefined : m[4].length === 2 ? 2000 + Number(m[4]) : Number(m[4]);
@@ -103,7 +119,10 @@ function figures(reading: Reading, index: number): Mention[] {
   ];
   if (readings.length === 0) throw new Refusal('no-such-day', `${m[0]} is no day of the calendar.`);
   if (readings.length === 2) {
-    const written = readings.map(({ day, month }) => `${day} ${fullMonths[month - 1]![0]!.toUpperCase()}${fullMonths[month - 1]!.slice(1)}${year ? ` ${year}` : ''}`);
+    const written = readings.map(
+      ({ day, month }) =>
+        `${day} ${fullMonths[month - 1]![0]!.toUpperCase()}${fullMonths[month - 1]!.slice(1)}${year ? ` ${year}` : ''}`,
+    );
     throw new Ambiguous(`${m[0]} can be read two ways. Which is meant?`, rewrittenAlike(reading, written));
   }
   const { day, month } = readings[0]!;
@@ -113,11 +132,14 @@ function figures(reading: Reading, index: number): Mention[] {
 /** Both readings of every slashed date of the message, each written out in one way throughout. */
 function rewrittenAlike(reading: Reading, written: readonly string[]) {
   return written.map((label, way) => {
-    const request = reading.text.replace(/\b(\d{1,2})\/(\d{1,2})(?:\/(\d{4}|\d{2}))?\b/g, (whole, a: string, b: string, y?: string) => {
-      const [day, month] = way === 0 ? [Number(a), Number(b)] : [Number(b), Number(a)];
-      const name = fullMonths[month - 1];
-      return name && day <= 31 ? `${day} ${name}${y ? ` ${y.length === 2 ? `20${y}` : y}` : ''}` : whole;
-    });
+    const request = reading.text.replace(
+      /\b(\d{1,2})\/(\d{1,2})(?:\/(\d{4}|\d{2}))?\b/g,
+      (whole, a: string, b: string, y?: string) => {
+        const [day, month] = way === 0 ? [Number(a), Number(b)] : [Number(b), Number(a)];
+        const name = fullMonths[month - 1];
+        return name && day <= 31 ? `${day} ${name}${y ? ` ${y.length === 2 ? `20${y}` : y}` : ''}` : whole;
+      },
+    );
     return { label, request };
   });
 }
@@ -131,7 +153,8 @@ function named(reading: Reading, index: number, names: Names): Mention[] {
   }
   if (token?.is !== 'word') return [];
   const today = DateTime.fromMillis(names.nowMs, { zone: names.zone }).startOf('day');
-  const fixed = token.plain === 'today' ? today : token.plain === 'tomorrow' ? today.plus({ days: 1 }) : undefined;
+  const fixed =
+    token.plain === 'today' ? today : token.plain === 'tomorrow' ? today.plus({ days: 1 }) : undefined;
   if (fixed) return [{ from: index, to: index, onOrAfter: () => fixed }];
   const ahead = (weekday: number, day: DateTime) => day.plus({ days: (weekday - (day.weekday - 1) + 7) % 7 });
   if (token.plain === 'weekend') {
@@ -145,7 +168,9 @@ function named(reading: Reading, index: number, names: Names): Mention[] {
       `"next ${token.typed}" can be read two ways. Which is meant?`,
       [near, near.plus({ days: 7 })].map((day) => ({
         label: day.setLocale('en-GB').toFormat('ccc d LLL'),
-        request: reading.rewritten([{ from: reading.all[index - 1]!.from, to: token.to, into: day.toISODate()! }]),
+        request: reading.rewritten([
+          { from: reading.all[index - 1]!.from, to: token.to, into: day.toISODate()! },
+        ]),
       })),
     );
   }
@@ -156,7 +181,10 @@ function mentions(reading: Reading, names: Names): Mention[] {
   const found: Mention[] = [];
   for (let i = 0; i < reading.all.length; i++) {
     if (!reading.at(i)) continue;
-    const here = [withMonth, figures, named].reduce<Mention[]>((got, read) => (got.length > 0 ? got : read(reading, i, names)), []);
+    const here = [withMonth, figures, named].reduce<Mention[]>(
+      (got, read) => (got.length > 0 ? got : read(reading, i, names)),
+      [],
+    );
     if (here.length === 0) continue;
     found.push(...here);
     i = here.at(-1)!.to;
@@ -192,14 +220,23 @@ export const tripDays = part<Days>('the days, such as 12-14 June', (reading, nam
   takeMention(reading, first);
   if (found[1]) {
     takeMention(reading, found[1]);
-    for (let i = first.to + 1; i < found[1].from; i++) if (between.has(reading.at(i)?.plain ?? '')) reading.take(i);
+    for (let i = first.to + 1; i < found[1].from; i++)
+      if (between.has(reading.at(i)?.plain ?? '')) reading.take(i);
   } else {
     const days = lengthDays(reading);
     if (days !== undefined) end = start.plus({ days: days - 1 });
   }
   if (end < today) throw new Refusal('past-days', `${end.toISODate()} is past.`);
-  if (end < start) throw new Refusal('bad-days', `The trip would end on ${end.toISODate()}, before it starts on ${start.toISODate()}.`);
-  if (end.diff(start, 'days').days >= mostDays) throw new Refusal('long-trip', `From ${start.toISODate()} to ${end.toISODate()} is longer than the ${mostDays} days that I plan.`);
+  if (end < start)
+    throw new Refusal(
+      'bad-days',
+      `The trip would end on ${end.toISODate()}, before it starts on ${start.toISODate()}.`,
+    );
+  if (end.diff(start, 'days').days >= mostDays)
+    throw new Refusal(
+      'long-trip',
+      `From ${start.toISODate()} to ${end.toISODate()} is longer than the ${mostDays} days that I plan.`,
+    );
   return { startsOn: start.toISODate()!, endsOn: end.toISODate()! };
 });
 
@@ -209,7 +246,13 @@ function lengthDays(reading: Reading): number | undefined {
     const token = reading.all[index]!;
     const word = reading.at(index + 1);
     if (token.is !== 'number' || word?.is !== 'word') continue;
-    const days = /^days?$/.test(word.plain) ? token.value : /^nights?$/.test(word.plain) ? token.value + 1 : /^weeks?$/.test(word.plain) ? token.value * 7 : undefined;
+    const days = /^days?$/.test(word.plain)
+      ? token.value
+      : /^nights?$/.test(word.plain)
+        ? token.value + 1
+        : /^weeks?$/.test(word.plain)
+          ? token.value * 7
+          : undefined;
     if (days === undefined || !Number.isInteger(days) || days < 1) continue;
     reading.take(index, index + 1);
     return days;

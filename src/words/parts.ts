@@ -6,6 +6,10 @@ import type { Token } from './tokens.ts';
 /** What a part may need to know to be read: names of this household, never its records. */
 export interface Names {
   readonly meals: readonly string[];
+  readonly eaters: readonly string[];
+  readonly trips: readonly string[];
+  /** Whoever asks, as they are called; an eater of that name is "me". */
+  readonly me: string;
   readonly nowMs: number;
   readonly zone: string;
 }
@@ -58,7 +62,7 @@ export const pouchCodes = part<PouchCode[]>('a pouch code such as B4-2', (readin
     if (token?.is !== 'pouch') continue;
     reading.take(i);
     codes.push({ batch: token.batch, no: token.no });
-    for (let from = i; ; ) {
+    for (let from = i; ;) {
       const following = continuation(reading, from, codes.at(-1)!);
       if (!following) break;
       reading.take(...following.passed, following.index);
@@ -77,9 +81,15 @@ function continuation(reading: Reading, from: number, last: PouchCode) {
     const end = lastOf(spanned.token, last);
     if (end !== undefined) {
       if (end <= last.no || end - last.no > 500) {
-        throw new Refusal('bad-range', `B${last.batch}-${last.no} to ${end} is no row of codes I can follow.`);
+        throw new Refusal(
+          'bad-range',
+          `B${last.batch}-${last.no} to ${end} is no row of codes I can follow.`,
+        );
       }
-      const codes = Array.from({ length: end - last.no }, (_, k) => ({ batch: last.batch, no: last.no + k + 1 }));
+      const codes = Array.from({ length: end - last.no }, (_, k) => ({
+        batch: last.batch,
+        no: last.no + k + 1,
+      }));
       return { ...spanned, codes };
     }
   }
@@ -109,14 +119,17 @@ export const batchCode = part<number>('a batch code such as B4', (reading) => {
 });
 
 /** A meal by its name, loosely typed. */
-export const meal = part<string>('a meal by its name', (reading, names) => takeName(reading, names.meals, 'meal'));
+export const meal = part<string>('a meal by its name', (reading, names) =>
+  takeName(reading, names.meals, 'meal'),
+);
 
 /** Whether one of these words was typed. */
 export const flag = (...words: string[]): Part<true | undefined> =>
   optional(part(words[0]!, (reading) => (reading.keyword(...words) === undefined ? undefined : true)));
 
 /** Everything that is left, as typed. */
-export const restOfText = (like: string): Part<string> => part(like, (reading) => reading.rest() || undefined);
+export const restOfText = (like: string): Part<string> =>
+  part(like, (reading) => reading.rest() || undefined);
 
 export interface Measured {
   /** In the base unit of its kind: g, ml, m, K of a difference, s. */
@@ -144,17 +157,20 @@ export function quantities(reading: Reading, kind: Unit['kind']): Measured[] {
 export function measure(kind: 'mass' | 'volume' | 'length', like: string, ...behind: string[]): Part<number> {
   return part(like, (reading) => {
     const all = quantities(reading, kind);
-    const found =
-      behind.length > 0 ? all.filter((q) => reading.wordBefore(q.index, ...behind)) : all;
+    const found = behind.length > 0 ? all.filter((q) => reading.wordBefore(q.index, ...behind)) : all;
     const one = found[0];
     if (!one) return undefined;
     if (found.length > 1) {
-      throw new Refusal('two-amounts', `I read two amounts, ${one.typed} and ${found[1]!.typed}, where one is needed.`);
+      throw new Refusal(
+        'two-amounts',
+        `I read two amounts, ${one.typed} and ${found[1]!.typed}, where one is needed.`,
+      );
     }
     reading.settleNumbers([one.index]);
     reading.take(one.index);
     if (behind.length > 0) reading.take(one.index - 1);
-    if (!(one.value > 0)) throw new Refusal('not-positive', `${one.typed} is not an amount: it must be above zero.`);
+    if (!(one.value > 0))
+      throw new Refusal('not-positive', `${one.typed} is not an amount: it must be above zero.`);
     return one.value;
   });
 }
@@ -181,11 +197,15 @@ export const trayWeights = part<number[]>('the weights, such as 812 798 805 g', 
   for (const { index, token } of run.toReversed()) {
     if (token.is === 'quantity') factor = token.unit.factor;
     if (token.is !== 'quantity' && token.is !== 'number') continue;
-    if (!(token.value > 0)) throw new Refusal('not-positive', `${token.typed} is not a weight: it must be above zero.`);
+    if (!(token.value > 0))
+      throw new Refusal('not-positive', `${token.typed} is not a weight: it must be above zero.`);
     grams.unshift(token.value * factor);
     reading.take(index);
   }
-  return joinPoundsAndOunces(run.map((r) => r.token), grams);
+  return joinPoundsAndOunces(
+    run.map((r) => r.token),
+    grams,
+  );
 });
 
 /** '1 lb 12 oz' is one weight, not two. */
@@ -194,7 +214,8 @@ function joinPoundsAndOunces(typed: readonly Token[], grams: readonly number[]):
   typed.forEach((token, i) => {
     const before = typed[i - 1];
     const isOunces = token.is === 'quantity' && token.unit.symbol === 'oz';
-    if (isOunces && before?.is === 'quantity' && before.unit.symbol === 'lb') joined.push(joined.pop()! + grams[i]!);
+    if (isOunces && before?.is === 'quantity' && before.unit.symbol === 'lb')
+      joined.push(joined.pop()! + grams[i]!);
     else joined.push(grams[i]!);
   });
   return joined;
@@ -227,40 +248,58 @@ export interface PouchGroup {
 }
 
 /** '6 x 95 g', '4 x 95 g 2 x 140 g', '6 pouches of 95 g', '95 g' alone for one pouch. */
-export const pouchGroups = part<PouchGroup[]>('how many pouches and how heavy, such as 6 x 95 g', (reading) => {
-  const groups: PouchGroup[] = [];
-  for (const each of quantities(reading, 'mass')) {
-    let at = each.index - 1;
-    const used: number[] = [];
-    while (isBetween(reading.at(at))) used.push(at--);
-    const token = reading.at(at);
-    if (token?.is === 'number') {
-      reading.settleNumbers([at]);
-      used.push(at);
+export const pouchGroups = part<PouchGroup[]>(
+  'how many pouches and how heavy, such as 6 x 95 g',
+  (reading) => {
+    const groups: PouchGroup[] = [];
+    for (const each of quantities(reading, 'mass')) {
+      let at = each.index - 1;
+      const used: number[] = [];
+      while (isBetween(reading.at(at))) used.push(at--);
+      const token = reading.at(at);
+      if (token?.is === 'number') {
+        reading.settleNumbers([at]);
+        used.push(at);
+      }
+      const count = token?.is === 'number' ? token.value : 1;
+      reading.settleNumbers([each.index]);
+      reading.take(
+        each.index,
+        ...used.filter((i) => token?.is === 'number' || reading.at(i)?.plain === 'of'),
+      );
+      if (!(each.value > 0))
+        throw new Refusal('not-positive', `${each.typed} is not a weight: it must be above zero.`);
+      if (!(Number.isInteger(count) && count >= 1 && count <= 500)) {
+        throw new Refusal('bad-count', `${count} is no number of pouches; a whole number from 1 to 500 is.`);
+      }
+      groups.push({ count, eachDryG: each.value });
     }
-    const count = token?.is === 'number' ? token.value : 1;
-    reading.settleNumbers([each.index]);
-    reading.take(each.index, ...used.filter((i) => token?.is === 'number' || reading.at(i)?.plain === 'of'));
-    if (!(each.value > 0)) throw new Refusal('not-positive', `${each.typed} is not a weight: it must be above zero.`);
-    if (!(Number.isInteger(count) && count >= 1 && count <= 500)) {
-      throw new Refusal('bad-count', `${count} is no number of pouches; a whole number from 1 to 500 is.`);
-    }
-    groups.push({ count, eachDryG: each.value });
-  }
-  return groups.length > 0 ? groups : undefined;
-});
+    return groups.length > 0 ? groups : undefined;
+  },
+);
 
 function isBetween(token: Token | undefined): boolean {
   if (token === undefined) return false;
   return (
     (token.is === 'mark' && token.mark === 'x') ||
-    (token.is === 'word' && ['of', 'pouches', 'pouch', 'at', 'times', 'by', 'bags', 'bag'].includes(token.plain))
+    (token.is === 'word' &&
+      ['of', 'pouches', 'pouch', 'at', 'times', 'by', 'bags', 'bag'].includes(token.plain))
   );
 }
 
 /** How many people or servings: 'for 3', 'for two', '8 servings', 'serves 8'. */
 export const servings = part<number>('how many servings, such as 8 servings', (reading) => {
-  const names = ['servings', 'serving', 'portions', 'portion', 'people', 'persons', 'person', 'eaters', 'heads'];
+  const names = [
+    'servings',
+    'serving',
+    'portions',
+    'portion',
+    'people',
+    'persons',
+    'person',
+    'eaters',
+    'heads',
+  ];
   const before = ['for', 'serves', 'serve', 'serving', 'servings', 'portions', 'feeds', 'makes'];
   for (const wantsName of [true, false]) {
     for (const index of reading.left()) {
@@ -294,12 +333,31 @@ export const countOf = (...words: string[]): Part<number> =>
       reading.settleNumbers([index]);
       reading.take(index, index + 1);
       if (!(Number.isInteger(token.value) && token.value >= 1 && token.value <= 1000)) {
-        throw new Refusal('bad-count', `${token.typed} ${named.typed} cannot be; a whole number from 1 to 1000 can.`);
+        throw new Refusal(
+          'bad-count',
+          `${token.typed} ${named.typed} cannot be; a whole number from 1 to 1000 can.`,
+        );
       }
       return token.value;
     }
     return undefined;
   });
+
+/** How many pouches, with the meal's name between or not: 'two curry pouches', '3 pouches'. */
+export const pouchCount = part<number>('how many pouches', (reading) => {
+  for (const index of reading.left()) {
+    if (!/^(?:pouch|pouches|bag|bags)$/.test(reading.all[index]!.plain)) continue;
+    reading.take(index);
+    for (let at = index - 1; at >= Math.max(0, index - 5); at--) {
+      const token = reading.at(at);
+      if (token?.is !== 'number' || !Number.isInteger(token.value) || token.value < 1) continue;
+      reading.take(at);
+      return token.value;
+    }
+    return undefined;
+  }
+  return undefined;
+});
 
 /** An altitude in metres: 'at 2400 m', '7900 ft'. */
 export const altitudeM = part<number>('an altitude such as 2400 m', (reading) => {
@@ -310,7 +368,8 @@ export const altitudeM = part<number>('an altitude such as 2400 m', (reading) =>
   if (!found) return undefined;
   // Digits grouped by a comma are the common way to write thousands of metres or feet; 1,500 m of altitude has one sense.
   const token = reading.all[found.index]!;
-  const metres = token.is === 'quantity' ? Math.max(token.value, token.otherwise ?? token.value) * token.unit.factor : 0;
+  const metres =
+    token.is === 'quantity' ? Math.max(token.value, token.otherwise ?? token.value) * token.unit.factor : 0;
   reading.take(found.index);
   if (metres < -430 || metres > 5500) {
     throw new Refusal('bad-altitude', `${found.typed} is outside what I can reckon with: −430 to 5500 m.`);
@@ -327,10 +386,12 @@ export const flatSizeMm = part<{ a: number; b: number }>('a size such as 20 x 30
     if (token.is !== 'quantity' || !mark || !['x', 'by'].includes(mark.plain.replace('×', 'x'))) continue;
     let a: number;
     if (first?.is === 'number') a = first.value * token.unit.factor * 1000;
-    else if (first?.is === 'quantity' && first.unit.kind === 'length') a = first.value * first.unit.factor * 1000;
+    else if (first?.is === 'quantity' && first.unit.kind === 'length')
+      a = first.value * first.unit.factor * 1000;
     else continue;
     reading.take(index, index - 1, index - 2);
-    if (!(a > 0 && value > 0)) throw new Refusal('not-positive', `${typed} is no size: both sides must be above zero.`);
+    if (!(a > 0 && value > 0))
+      throw new Refusal('not-positive', `${typed} is no size: both sides must be above zero.`);
     return { a, b: value * 1000 };
   }
   return undefined;

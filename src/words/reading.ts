@@ -52,6 +52,16 @@ export class Reading {
     for (const index of indexes) this.free[index] = false;
   }
 
+  /** The same message with these tokens hidden, for reading a stretch of it alone. */
+  without(hidden: readonly number[]): Reading {
+    const view = new Reading(this.text);
+    this.free.forEach((free, i) => {
+      if (!free) view.take(i);
+    });
+    view.take(...hidden);
+    return view;
+  }
+
   /** Indexes of the tokens still free. */
   *left(): Generator<number> {
     for (let i = 0; i < this.all.length; i++) if (this.free[i]) yield i;
@@ -88,6 +98,11 @@ export class Reading {
     return undefined;
   }
 
+  /** Takes every free word that is one of these. */
+  takeWords(...words: string[]): void {
+    for (const index of this.left()) if (words.includes(this.all[index]!.plain)) this.take(index);
+  }
+
   /** The same request with some pieces put differently. */
   rewritten(changes: readonly { from: number; to: number; into: string }[]): string {
     let out = '';
@@ -113,7 +128,8 @@ export class Reading {
       .find((t) => (t.is === 'number' || t.is === 'quantity') && t.otherwise !== undefined);
     if (!asked) return;
     const option = (pick: (a: number, b: number) => number) => {
-      const into = (t: Token) => ('otherwise' in t && t.otherwise !== undefined ? String(pick(t.value, t.otherwise)) : '');
+      const into = (t: Token) =>
+        'otherwise' in t && t.otherwise !== undefined ? String(pick(t.value, t.otherwise)) : '';
       return {
         label: `${into(asked)}${asked.is === 'quantity' ? ` ${asked.unitTyped}` : ''}`,
         request: this.rewritten(
@@ -153,7 +169,9 @@ export class Reading {
 
   /** What parts took, as typed, for saying what was understood; empty when nothing was. */
   understood(): string {
-    const taken = this.all.filter((token, i) => !this.free[i] && token.is !== 'mark').map((t) => `"${t.typed}"`);
+    const taken = this.all
+      .filter((token, i) => !this.free[i] && token.is !== 'mark')
+      .map((t) => `"${t.typed}"`);
     return taken.slice(0, 8).join(' ');
   }
 
@@ -199,7 +217,10 @@ export function takeName(reading: Reading, names: readonly string[], what: strin
     .filter((c): c is Candidate => c !== undefined)
     .sort(
       (a, b) =>
-        b.indexes.length - a.indexes.length || Number(b.whole) - Number(a.whole) || a.slips - b.slips || b.cover - a.cover,
+        b.indexes.length - a.indexes.length ||
+        Number(b.whole) - Number(a.whole) ||
+        a.slips - b.slips ||
+        b.cover - a.cover,
     );
   const best = scored[0];
   if (!best) return undefined;
@@ -270,7 +291,9 @@ function candidate(reading: Reading, free: readonly number[], name: string): Can
   for (const index of free) {
     const token = reading.all[index]!;
     if (token.is === 'word' && fillers.has(token.plain)) continue;
-    for (const piece of fold(token.is === 'quoted' ? token.inside : token.plain).split(' ').filter(Boolean)) {
+    for (const piece of fold(token.is === 'quoted' ? token.inside : token.plain)
+      .split(' ')
+      .filter(Boolean)) {
       const typed = stem(piece);
       let best: { word: number; slips: number } | undefined;
       words.forEach((word, w) => {

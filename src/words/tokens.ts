@@ -16,7 +16,12 @@ export type Token = Place &
     | { readonly is: 'word' }
     | { readonly is: 'quoted'; readonly inside: string }
     | { readonly is: 'mark'; readonly mark: string }
-    | { readonly is: 'number'; readonly value: number; readonly otherwise?: number; readonly spelled: boolean }
+    | {
+        readonly is: 'number';
+        readonly value: number;
+        readonly otherwise?: number;
+        readonly spelled: boolean;
+      }
     | {
         readonly is: 'quantity';
         readonly value: number;
@@ -139,7 +144,15 @@ function valued(
     const unit = unitNamed(unitTyped);
     if (unit) {
       const range = place(number.to - at + unitText[0].length);
-      return { ...range, is: 'quantity', value: number.value, ...other, unit, unitTyped, numberTo: number.to };
+      return {
+        ...range,
+        is: 'quantity',
+        value: number.value,
+        ...other,
+        unit,
+        unitTyped,
+        numberTo: number.to,
+      };
     }
   }
   return { ...place(number.to - at), is: 'number', value: number.value, ...other, spelled: !figures };

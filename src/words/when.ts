@@ -9,7 +9,10 @@ const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'satur
 /** 0 to 6 for 'monday', 'mon', 'weds'…; −1 for anything else. */
 export function weekdayNamed(word: string): number {
   if (word.length < 3) return -1;
-  const full = word.replace(/^weds$/, 'wed').replace(/^tues$/, 'tue').replace(/^thurs?$/, 'thu');
+  const full = word
+    .replace(/^weds$/, 'wed')
+    .replace(/^tues$/, 'tue')
+    .replace(/^thurs?$/, 'thu');
   return weekdays.findIndex((day) => day === full || (full.length === 3 && day.startsWith(full)));
 }
 
@@ -54,7 +57,8 @@ export const pastMoment = optional(
     let at = day ?? now;
     if (clockIndex !== undefined) {
       const clock = reading.all[clockIndex]!;
-      if (clock.is === 'clock') at = at.set({ hour: clock.hour, minute: clock.minute, second: 0, millisecond: 0 });
+      if (clock.is === 'clock')
+        at = at.set({ hour: clock.hour, minute: clock.minute, second: 0, millisecond: 0 });
       reading.take(clockIndex);
       if (!day && at > now) at = at.minus({ days: 1 });
     }

@@ -140,3 +140,10 @@ CREATE TABLE stove (
   boil_c REAL NOT NULL CHECK (boil_c > start_c),
   lhv_mj_per_kg REAL NOT NULL CHECK (lhv_mj_per_kg > 0)
 ) STRICT;
+
+-- Requests whose long sums run beside the chat: taken up again after a restart.
+CREATE TABLE unfinished (
+  id INTEGER PRIMARY KEY,
+  door TEXT NOT NULL,
+  message_json TEXT NOT NULL CHECK (json_valid(message_json))
+) STRICT;

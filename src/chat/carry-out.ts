@@ -1,0 +1,185 @@
+import { Refusal } from '#core/refusal.ts';
+import type { Message, Reply } from '#core/talk.ts';
+import type { Author } from '#store/journal.ts';
+import type { Names } from '#words/parts.ts';
+import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
+import type { Answerer } from './answer.ts';
+import type { Command, House, Said } from './command.ts';
+import { notesOn } from './verdicts.ts';
+
+export interface Carried {
+  readonly reply: Reply;
+  readonly outcome: 'answered' | 'recorded' | 'refused';
+}
+
+/** A request that was read and is ready to run. */
+export interface Opened {
+  readonly author: Author;
+  readonly house: House;
+  readonly asked: Record<string, unknown>;
+  readonly remarks: readonly string[];
+}
+
+/** Thrown to take a repeated change back and ask about it instead. */
+class Repeated extends Error {}
+
+const repeatMs = 60_000;
+
+/** Opens a household to one message and reads the request's parts. @throws Refusal, Ambiguous */
+export function open(
+  answerer: Answerer,
+  message: Message,
+  household: number,
+  command: Command,
+  words: string,
+): Opened {
+  const { stores } = answerer;
+  const member = stores.households.member(household, message);
+  const author = {
+    household,
+    door: message.door,
+    chatKey: message.chatKey,
+    member: member.id,
+    atMs: message.sentAtMs,
+  };
+  const records = stores.of(household);
+  const house: Omit<House, 'sure'> = {
+    ...records,
+    household,
+    member,
+    members: () => stores.households.members(household),
+    settings: records.settings.all(),
+    told: records.settings,
+    foods: answerer.foods,
+    nowMs: message.sentAtMs,
+    journal: {
+      undoLast: () => stores.journal.undoLast(author),
+      latest: (count) => stores.journal.latest(household, count),
+    },
+    commands: answerer.commands,
+    chatLink: answerer.chatLink,
+  };
+  const { asked, remarks, sure } = read(command, words, house);
+  return { author, house: { ...house, sure }, asked, remarks };
+}
+
+/** Runs work as one journal entry and makes its reply whole: remarks behind the text, notes for people at the end. */
+export function record(
+  answerer: Answerer,
+  message: Message,
+  command: Command,
+  opened: Opened,
+  work: () => Said,
+): Carried {
+  const { stores } = answerer;
+  const { house, remarks } = opened;
+  const { result, recorded } = stores.journal.record(opened.author, work);
+  const isRepeat =
+    recorded &&
+    command.doubtRepeats &&
+    !house.sure &&
+    stores.messages.recordedSince(message, message.sentAtMs - repeatMs);
+  if (isRepeat) throw new Repeated();
+  const { meals = [], ...reply } = result;
+  const notes = [...(reply.notes ?? []), ...(meals.length === 0 ? [] : notesOn(house.eaters.here(), meals))];
+  return {
+    reply: {
+      ...reply,
+      group: [reply.group, ...remarks].join('\n'),
+      ...(notes.length === 0 ? {} : { notes }),
+    },
+    outcome: recorded ? 'recorded' : 'answered',
+  };
+}
+
+/** Reads the parts a request takes; what is missing or left over is said with what was understood. */
+function read(command: Command, words: string, house: Omit<House, 'sure'>) {
+  const reading = new Reading(words);
+  const names = namesOf(house);
+  const sure = command.doubtRepeats && reading.keyword('sure') !== undefined;
+  const asked: Record<string, unknown> = {};
+  const missing: string[] = [];
+  for (const [key, part] of Object.entries(command.takes)) {
+    asked[key] = part.read(reading, names);
+    if (asked[key] === undefined && part.needed) missing.push(part.like);
+  }
+  // The request's own name in a plain sentence is no word left over.
+  reading.takeWords(command.name, ...command.alsoCalled);
+  const left = reading.leftovers();
+  const couldNot = left.length > 0 ? couldNotPlace(left, names.meals) : '';
+  if (missing.length > 0) {
+    const understood = reading.understood();
+    const need = `${understood ? `I read ${understood}, but I` : 'I'} still need ${missing.join(' and ')}.`;
+    throw new Refusal('missing', couldNot ? `${need} ${couldNot}` : need);
+  }
+  if (left.length > 0 && command.records) throw new Refusal('leftover', `${couldNot} Nothing was recorded.`);
+  const remarks = reading.remarks.map((remark) => `(${remark})`);
+  return { asked, remarks: couldNot ? [...remarks, couldNot] : remarks, sure };
+}
+
+/** The household's own names, each list read from the records only when a part asks for it. */
+function namesOf(house: Omit<House, 'sure'>): Names {
+  const lists = new Map<string, readonly string[]>();
+  const once = (key: string, list: () => readonly string[]) => {
+    if (!lists.has(key)) lists.set(key, list());
+    return lists.get(key)!;
+  };
+  return {
+    get meals() {
+      return once('meals', () => house.recipes.names());
+    },
+    get eaters() {
+      return once('eaters', () => house.eaters.here().map((eater) => eater.name));
+    },
+    get trips() {
+      return once('trips', () =>
+        house.trips
+          .all()
+          .filter((trip) => !trip.isOver)
+          .map((trip) => trip.place),
+      );
+    },
+    get me() {
+      return house.eaters.here().find((eater) => eater.member === house.member.id)?.name ?? house.member.name;
+    },
+    nowMs: house.nowMs,
+    zone: house.settings.zone,
+  };
+}
+
+/** What a person reads when a request was not carried out. A bug is logged, never shown. */
+export function refused(
+  answerer: Answerer,
+  command: Command,
+  words: string,
+  message: Message,
+  error: unknown,
+): Carried {
+  return { reply: refusal(answerer, command, words, message, error), outcome: 'refused' };
+}
+
+function refusal(
+  answerer: Answerer,
+  command: Command,
+  words: string,
+  message: Message,
+  error: unknown,
+): Reply {
+  if (error instanceof Repeated) {
+    return {
+      group:
+        'You sent exactly this a moment ago, and it is recorded. Nothing was recorded twice. Is this one more?',
+      buttons: [{ label: 'Yes, once more', request: `/${command.name} ${words} sure` }],
+    };
+  }
+  if (error instanceof Ambiguous) {
+    return {
+      group: error.question,
+      buttons: error.options.map(({ label, request }) => ({ label, request: `/${command.name} ${request}` })),
+    };
+  }
+  if (error instanceof Refusal) return { group: `${error.message}\nFor example: ${command.examples[0]}` };
+  const what = error instanceof Error ? (error.stack ?? error.name) : 'unknown';
+  answerer.log(`a request failed: /${command.name} in delivery ${message.deliveryKey}: ${what}`);
+  return { group: 'Something broke on my side; nothing was recorded. The fault is in the log.' };
+}

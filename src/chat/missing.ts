@@ -1,0 +1,38 @@
+import { pouchFacts } from '#core/meal.ts';
+import type { Trip } from '#core/records.ts';
+import { sayCount, sayNumber } from '#words/say.ts';
+import type { House } from './command.ts';
+import { batchNumbered, factsOfBatch } from './figures.ts';
+
+/** What a trip still needs, counted roughly: /pick is the exact word. */
+export function missingLines(house: House, trip: Trip): string[] {
+  const portion = new Map(house.eaters.all().map((eater) => [eater.id, eater.portion]));
+  const needed = trip.slots
+    .flatMap((slot) => slot.eaters.map((id) => portion.get(id) ?? 1))
+    .reduce((sum, p) => sum + p, 0);
+  if (needed === 0) return ['Nobody is at any meal yet: say who comes, such as "for all".'];
+  const held = house.trips.held(null);
+  const here = held.filter((h) => h.trip === trip.id);
+  const elsewhere = new Set(held.filter((h) => h.trip !== trip.id).map((h) => h.pouch));
+  const free = house.pouches
+    .inStock()
+    .filter((pouch) => pouch.checked && !elsewhere.has(pouch.id) && (pouch.bestByOn ?? '') >= trip.startsOn);
+  const facts = new Map(
+    [...new Set(free.map((p) => p.batch))].map((no) => [no, factsOfBatch(house, batchNumbered(house, no))]),
+  );
+  const servings = free.reduce((sum, pouch) => {
+    const batch = facts.get(pouch.batch)!;
+    return batch.dryG === null ? sum : sum + pouchFacts(pouch.dryG, { ...batch, dryG: batch.dryG }).servings;
+  }, 0);
+  const wishes = house.trips.wishes(trip.id).length;
+  const lines = [
+    `Needed: ${sayNumber(needed)} servings. Free in stock: ${sayNumber(servings)} servings in ${sayCount(free.length, 'pouch', 'pouches')}.`,
+  ];
+  if (servings < needed)
+    lines.push(`Short by about ${sayNumber(needed - servings)} servings: /cook tells what to cook.`);
+  if (here.length > 0) lines.push(`Kept for it: ${sayCount(here.length, 'pouch', 'pouches')}.`);
+  lines.push(
+    `${wishes === 0 ? 'No wishes yet' : sayCount(wishes, 'wish', 'wishes')}: /want soup saturday dinner. Then /pick.`,
+  );
+  return lines;
+}
