@@ -1,5 +1,14 @@
-import type { Lot, PicksProblem } from '#core/picks/problem.ts';
+import load from 'highs';
+import { monitorEventLoopDelay } from 'node:perf_hooks';
+import { fileURLToPath } from 'node:url';
 import { seeded } from '#core/picks/chance.ts';
+import { greedyState } from '#core/picks/greedy.ts';
+import { makeGrid } from '#core/picks/grid.ts';
+import { measure } from '#core/picks/measure.ts';
+import { pickPouches } from '#core/picks/pick.ts';
+import { levelNames, type Lot, type PicksProblem, type PicksResult } from '#core/picks/problem.ts';
+import { openSolver } from '#solver.ts';
+import { linearFrom } from '../solver/highs.ts';
 
 /** Invented names; the figures are drawn from a seed, so that everybody measures the same trips. */
 const names = ['Ondra', 'Mirel', 'Tove', 'Bashir', 'Lune', 'Quill', 'Saoirse', 'Pim', 'Yaro', 'Dagny'];
@@ -87,3 +96,61 @@ export function makeInstance(shape: Shape, seed: number): PicksProblem {
     ),
   };
 }
+
+const shapes = [
+  { eaters: 4, days: 3, meals: 2, pouches: 60, aimSeconds: 0.5 },
+  { eaters: 6, days: 7, meals: 3, pouches: 200, aimSeconds: 0.5 },
+  { eaters: 8, days: 14, meals: 3, pouches: 400, aimSeconds: 2 },
+];
+const stocks = ['ample', 'short', 'barely', 'tight'] as const;
+const seeds = [1, 2, 3];
+
+/** '0=' is proven; '12>10' has the bound 10. */
+const showLevels = (result: PicksResult): string =>
+  result.levels.map((l) => (l.proven ? `${l.value}=` : `${l.value}>${l.bound}`)).join(' / ');
+
+/** Longest and 99th-hundredth delay of this thread's event loop while the work runs, ms. */
+async function delayWhile(work: () => Promise<unknown>): Promise<{ mostMs: number; highMs: number }> {
+  const monitor = monitorEventLoopDelay({ resolution: 2 });
+  monitor.enable();
+  await work();
+  monitor.disable();
+  return { mostMs: monitor.max / 1e6, highMs: monitor.percentile(99) / 1e6 };
+}
+
+async function bench(): Promise<void> {
+  const linear = linearFrom(await load());
+  console.log(`levels: ${levelNames.join(' / ')}`);
+  console.log("after a value: '=' proven, '>' the bound it is known not to be below\n");
+  for (const { aimSeconds, ...shape } of shapes) {
+    for (const stock of stocks) {
+      for (const seed of seeds) {
+        const problem = makeInstance({ ...shape, stock }, seed);
+        const grid = makeGrid(problem);
+        const plain = measure(grid, greedyState(grid));
+        const start = performance.now();
+        const result = pickPouches(problem, linear);
+        const seconds = (performance.now() - start) / 1000;
+        const open = result.levels.slice(0, 6).filter((l) => !l.proven);
+        const gaps = open.map((l) => `${l.level} ${l.gap}`).join(', ') || 'none';
+        const name = `${shape.eaters} eaters, ${shape.days} days, ${shape.meals} meals, ${shape.pouches} pouches, ${stock}, seed ${seed}`;
+        console.log(
+          `${name}: ${seconds.toFixed(2)} s (${(seconds / aimSeconds).toFixed(2)} of the aim), open down to waste: ${gaps}`,
+        );
+        console.log(`  plain list ${plain.join(' / ')}`);
+        console.log(`  picks      ${showLevels(result)}`);
+      }
+    }
+  }
+  const solver = openSolver();
+  const large = makeInstance({ ...shapes[2]!, stock: 'ample' }, 1);
+  await solver.solvePicks(makeInstance({ ...shapes[0]!, stock: 'ample' }, 1)); // so that starting up is not measured
+  const idle = await delayWhile(() => new Promise((done) => setTimeout(done, 1000)));
+  const busy = await delayWhile(() => solver.solvePicks(large));
+  await solver.dispose();
+  console.log(
+    `\nevent loop of the main thread while the thread picks, as a ratio to idle: 99th percentile ${(busy.highMs / idle.highMs).toFixed(2)}, longest ${(busy.mostMs / idle.mostMs).toFixed(2)} (longest ${busy.mostMs.toFixed(1)} ms)`,
+  );
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await bench();

@@ -47,7 +47,10 @@ export function linearFrom(highs: Highs): Linear {
       solveWhole(whole, start, limits) {
         const integer = new Int32Array(whole.length).fill(1);
         model.changeColsIntegrality({ kind: 'set', indices: [...whole] }, integer);
-        model.options.set({ mip_max_nodes: limits.nodes, time_limit: model.getRunTime() + clock(limits.seconds) });
+        model.options.set({
+          mip_max_nodes: limits.nodes,
+          time_limit: model.getRunTime() + clock(limits.seconds),
+        });
         if (start) model.setSolution({ colValue: [...start] });
         model.run();
         const found =

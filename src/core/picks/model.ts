@@ -1,0 +1,204 @@
+import { type Grid, makeGrid } from './grid.ts';
+import type { IntegerLimits, Linear } from './linear.ts';
+import { levelNames, type PicksProblem } from './problem.ts';
+
+/**
+ * The whole trip as one program in LP text: the independent check on small trips. Names in the text are made from
+ * indices alone; nothing anybody typed gets in.
+ */
+export interface BigModel {
+  /** The text that minimises a level with the levels before held. */
+  text(level: number, held: readonly number[]): string;
+}
+
+type Term = readonly [number, string];
+
+export function makeBigModel(problem: PicksProblem): BigModel {
+  const grid = makeGrid(problem);
+  const rows: string[] = [];
+  const whole = new Set<string>();
+  const levels: Term[][] = levelNames.map(() => []);
+  const row = (terms: readonly Term[], relation: '<=' | '=' | '>=', right: number): void => {
+    if (terms.length > 0) rows.push(` c${rows.length}: ${write(terms)} ${relation} ${right}`);
+  };
+  const eatName = (s: number, e: number, m: number): string => `y${s}_${e}_${m}`;
+  const openName = (s: number, c: number, g: number): string => `x${s}_${c}_${g}`;
+
+  // Which variables there are at all: what is not safe, or no longer good, has none.
+  const meals = (s: number, e: number): number[] =>
+    grid.mealKeys.map((_, m) => m).filter((m) => grid.safe[e]![m] && openable(s, m).length > 0);
+  const openable = (s: number, m: number): { name: string; size: number; c: number; g: number }[] =>
+    grid.mealClasses[m]!.flatMap((c) =>
+      grid.classes[c]!.groups.flatMap((group, g) =>
+        group.bestBy >= grid.slotDay[s]!
+          ? [{ name: openName(s, c, g), size: grid.classes[c]!.size, c, g }]
+          : [],
+      ),
+    );
+
+  grid.slotKeys.forEach((_, s) => {
+    for (const e of grid.slotEaters[s]!) {
+      const own = meals(s, e).map((m) => eatName(s, e, m));
+      row([...own.map((name): Term => [1, name]), [1, `v${s}_${e}`]], '=', 1);
+      for (const name of [...own, `v${s}_${e}`]) whole.add(name);
+      levels[0]!.push([grid.low[e]!, `v${s}_${e}`]);
+      levels[1]!.push([1, `v${s}_${e}`]);
+      for (const m of meals(s, e)) if (grid.dislike[e]![m]) levels[4]!.push([1, eatName(s, e, m)]);
+    }
+    grid.mealKeys.forEach((__, m) => {
+      const at = grid.slotEaters[s]!.filter((e) => meals(s, e).includes(m));
+      const opened = openable(s, m);
+      if (at.length === 0 || opened.length === 0) return;
+      const [short, waste] = [`h${s}_${m}`, `w${s}_${m}`];
+      const low = at.map((e): Term => [grid.low[e]!, eatName(s, e, m)]);
+      const high = at.map((e): Term => [-grid.high[e]!, eatName(s, e, m)]);
+      row([...low, [-1, short], ...opened.map((o): Term => [-o.size, o.name])], '<=', 0);
+      row([...opened.map((o): Term => [o.size, o.name]), ...high, [-1, waste]], '<=', 0);
+      row([[2, short], ...low.map(([n, name]): Term => [-n, name])], '<=', 0);
+      for (const e of at) row([[1, eatName(s, e, m)], ...opened.map((o): Term => [-1, o.name])], '<=', 0);
+      levels[0]!.push([1, short]);
+      levels[5]!.push([1, waste]);
+      for (const { name, c, g } of opened) {
+        whole.add(name);
+        levels[6]!.push([grid.classes[c]!.groups[g]!.bucketCost, name]);
+        levels[9]!.push([grid.classes[c]!.groups[g]!.monthCost, name]);
+        levels[10]!.push([grid.classes[c]!.dryTenths, name]);
+      }
+    });
+  });
+  stockRows(grid, openable, row);
+  eaterRows(grid, meals, eatName, levels, row);
+
+  return {
+    text(level, held) {
+      const kept = held.map((value, k) =>
+        levels[k]!.length > 0 ? ` k${k}: ${write(levels[k]!)} <= ${value + 0.01}` : '',
+      );
+      const goal = levels[level]!.length > 0 ? write(levels[level]!) : '1 zero';
+      const wishes = grid.wishes.map((_, w) => ` g${w} <= 1`);
+      return [
+        'Minimize',
+        ` obj: ${goal}`,
+        'Subject To',
+        ...rows,
+        ...kept.filter((line) => line !== ''),
+        ' cz: 1 zero <= 0',
+        'Bounds',
+        ...wishes,
+        ...[...whole].filter((name) => !name.startsWith('x')).map((name) => ` ${name} <= 1`),
+        'Generals',
+        ...[...whole].map((name) => ` ${name}`),
+        'End',
+        '',
+      ].join('\n');
+    },
+  };
+}
+
+/** Terms on lines of their own, for LP readers limit the length of a line. */
+const write = (terms: readonly Term[]): string =>
+  terms.map(([n, name]) => `${n < 0 ? '-' : '+'} ${Math.abs(n)} ${name}`).join('\n  ');
+
+type Row = (terms: readonly Term[], relation: '<=' | '=' | '>=', right: number) => void;
+
+function stockRows(
+  grid: Grid,
+  openable: (s: number, m: number) => { name: string; c: number; g: number }[],
+  row: Row,
+): void {
+  grid.classes.forEach((cls, c) =>
+    cls.groups.forEach((group, g) => {
+      const names = grid.slotKeys.flatMap((_, s) =>
+        openable(s, cls.meal).filter((o) => o.c === c && o.g === g && grid.slotEaters[s]!.length > 0),
+      );
+      row(
+        names.map(({ name }): Term => [1, name]),
+        '<=',
+        group.count,
+      );
+    }),
+  );
+}
+
+function eaterRows(
+  grid: Grid,
+  meals: (s: number, e: number) => number[],
+  eatName: (s: number, e: number, m: number) => string,
+  levels: Term[][],
+  row: Row,
+): void {
+  levels[2]!.push([1, 'u']);
+  grid.eaterKeys.forEach((_, e) => {
+    const own = grid.slotKeys.map((__, s) => s).filter((s) => grid.slotEaters[s]!.includes(e));
+    const has = (s: number, m: number): boolean => own.includes(s) && meals(s, e).includes(m);
+    row([...own.map((s): Term => [1, `v${s}_${e}`]), [-1, 'u']], '<=', 0);
+    for (const w of grid.wishesOf[e]!) {
+      const { meal, slot, weight } = grid.wishes[w]!;
+      const where = own.filter((s) => (slot < 0 || s === slot) && has(s, meal));
+      row([[1, `g${w}`], ...where.map((s): Term => [-1, eatName(s, e, meal)])], '<=', 0);
+      levels[3]!.push([-weight, `g${w}`]);
+    }
+    for (const s of own) {
+      levels[7]!.push([1, `r${s}_${e}`]);
+      for (const i of grid.earlier[s]![e]!) {
+        for (const m of meals(s, e)) {
+          if (has(i, m))
+            row(
+              [
+                [1, eatName(s, e, m)],
+                [1, eatName(i, e, m)],
+                [-1, `r${s}_${e}`],
+              ],
+              '<=',
+              1,
+            );
+        }
+      }
+    }
+    grid.mealKeys.forEach((__, m) => {
+      const where = own.filter((s) => has(s, m));
+      if (where.length <= grid.often) return;
+      row([...where.map((s): Term => [1, eatName(s, e, m)]), [-1, `o${e}_${m}`]], '<=', grid.often);
+      levels[7]!.push([1, `o${e}_${m}`]);
+    });
+    for (let d = 0; d < grid.dayCount; d += 1) {
+      const eaten = (per: readonly number[]): Term[] =>
+        own
+          .filter((s) => grid.slotDayPlace[s] === d)
+          .flatMap((s) => meals(s, e).map((m): Term => [per[m]!, eatName(s, e, m)]))
+          .filter(([n]) => n !== 0);
+      if (grid.hardLimitMg[e]! < Infinity) row(eaten(grid.hardMg[e]!), '<=', grid.hardLimitMg[e]!);
+      if (grid.limited[e]) {
+        row([...eaten(grid.sodium[e]!), [-1, `a${e}_${d}`]], '<=', 1000);
+        levels[8]!.push([1, `a${e}_${d}`]);
+      }
+      if (grid.energyHigh[e]![d]! === Infinity) continue;
+      row([...eaten(grid.energy[e]!), [1, `b${e}_${d}`]], '>=', grid.energyLow[e]![d]!);
+      row([...eaten(grid.energy[e]!), [-1, `b${e}_${d}`]], '<=', grid.energyHigh[e]![d]!);
+      levels[8]!.push([1, `b${e}_${d}`]);
+    }
+  });
+}
+
+/**
+ * Solves the big program level by level.
+ * @returns the values of the first `levels` levels; shorter when a count ended a solve before its optimum
+ * @throws Error when the program has no solution: every promise is kept by leaving variables out, so that is a bug
+ */
+export function solveBigModel(
+  problem: PicksProblem,
+  linear: Linear,
+  limits: IntegerLimits,
+  levels: number = levelNames.length,
+): number[] {
+  const model = makeBigModel(problem);
+  const held: number[] = [];
+  for (let level = 0; level < levels; level += 1) {
+    const solution = linear.solveText(model.text(level, held), limits);
+    if (solution.status === 'infeasible')
+      throw new Error(`level ${level} of the big program has no solution`);
+    if (solution.status !== 'optimal') break;
+    held.push(Math.round(solution.value) + 0);
+  }
+  return held;
+}
