@@ -1,7 +1,7 @@
 import type { Grid } from './grid.ts';
 import type { IntegerLimits, Linear, LinearColumn, LinearProgram, LinearRow } from './linear.ts';
-import { emptyState, type State, unfed } from './measure.ts';
-import { fits, type Menu, menuKey, type Prices, putMenu } from './menus.ts';
+import { unfed } from './measure.ts';
+import { type Menu, menuKey, type Prices } from './menus.ts';
 
 /** Levels that the master can bound; the others (variety, day figures) it leaves out, which only loosens it. */
 export const boundable = [0, 1, 2, 3, 4, 5, 6, 9, 10] as const;
@@ -15,29 +15,32 @@ export type Ruled = Pick<Prices, 'noShort' | 'noUnfed' | 'noDislike' | 'noWaste'
  */
 export interface Master {
   add(menus: readonly Menu[]): void;
-  /** All menus at hand. */
-  menus(): Menu[];
-  /** Sets what is minimised: one level. */
-  aim(level: number): void;
+  /** How many columns there are; some are no menus. */
+  count(): number;
+  menuAt(column: number): Menu | undefined;
+  /** The column of a menu that was added. */
+  find(menu: Menu): number | undefined;
+  /** Sets what is minimised: one level, and with `tail` the two after it, too lightly to outweigh it. */
+  aim(level: number, tail: boolean): void;
   /** Keeps a level at most at this value from now on. */
   hold(level: number, value: number): void;
+  /** Keeps the level aimed at at most at this value for the time being; undefined lifts it. */
+  cap(value: number | undefined): void;
+  /** Fixes a menu, shuts it out, or gives it back its freedom. */
+  set(column: number, to: 'in' | 'out' | 'free'): void;
+  isOut(column: number): boolean;
   /** Solves the linear form. */
   solve(seconds: number): Relaxed | undefined;
-  /**
-   * Looks for a plan of whole menus, among those at hand, with the level aimed at no more than `target`;
-   * leaves it when more than `most` menus come into question.
-   */
-  solveWhole(target: number, most: number, limits: IntegerLimits): { state: State | undefined };
-  /** Goes down from the linear optimum by fixing menus one after the other. Slots it found none for are `left`; `skip`: of its first doubtful choices, take so many second best. */
-  dive(
-    cheapest: (s: number, prices: Prices) => Priced,
-    skip: number,
-  ): { state: State; left: readonly number[] };
+  /** Looks for whole menus among those at hand: the value of every column. */
+  solveWhole(limits: IntegerLimits): Float64Array | undefined;
   dispose(): void;
 }
 
 /** An optimum of the linear form over the menus at hand. */
 export interface Relaxed {
+  readonly value: number;
+  /** By how much the value rises at least when the column is taken. */
+  readonly reduced: (column: number) => number;
   /** What a menu of slot s must cost less than, to be worth adding. */
   readonly worth: (s: number) => number;
   /** A bound on every plan, from the price of the cheapest menu there is at each slot. */
@@ -136,8 +139,13 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
   const program: LinearProgram = linear.open(rows);
   const bounds = rows.map((r) => ({ ...r }));
   const columns: Column[] = [];
-  const known = new Set<string>();
+  const known = new Map<string, number>();
   let goal = 0;
+  /** What a unit of each level costs: 1 for the one aimed at, next to nothing for the two after it. */
+  let weights = none();
+
+  const costOf = (column: Column): number =>
+    column.counts.reduce((sum, count, k) => sum + count * weights[k]!, 0);
 
   const addColumns = (list: readonly Column[]): void => {
     const added = list.map((item) => {
@@ -149,7 +157,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
         values.push(count);
       });
       columns.push(item);
-      return { cost: item.counts[goal]!, lower: item.lower, upper: item.upper, rows: at, values };
+      return { cost: costOf(item), lower: item.lower, upper: item.upper, rows: at, values };
     });
     program.add(added);
   };
@@ -181,7 +189,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
 
   /** Prices at slot s from the rows' duals. */
   const pricesAt = (s: number, duals: Float64Array): Prices => {
-    const level = (k: number): number => (k === goal ? 1 : 0) - duals[holdRow[k]!]!;
+    const level = (k: number): number => weights[k]! - duals[holdRow[k]!]!;
     const day = grid.slotDayPlace[s]!;
     const eats = (e: number, m: number): number => {
       let price = grid.dislike[e]![m] ? level(4) : 0;
@@ -219,37 +227,47 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     (ruled.noDislike && menu.dislikes > 0) ||
     (ruled.noWaste && menu.waste > 0);
 
-  const stateFrom = (values: Float64Array): State => {
-    const state = emptyState(grid);
-    columns.forEach(({ menu }, i) => {
-      if (menu && values[i]! > 0.5) putMenu(grid, state, menu);
-    });
-    return state;
-  };
-
-  let last = { value: 0, duals: new Float64Array(rows.length) };
-  /** Reduced cost of a column at the last optimum. */
-  const reduced = (i: number): number => {
+  const reduced = (i: number, duals: Float64Array): number => {
     const c = columns[i]!;
-    let rest = c.counts[goal]!;
-    c.rows.forEach((r, k) => (rest -= last.duals[r]! * c.values[k]!));
+    let rest = costOf(c);
+    c.rows.forEach((r, k) => (rest -= duals[r]! * c.values[k]!));
     c.counts.forEach((count, k) => {
-      if (k !== 2) rest -= last.duals[holdRow[k]!]! * count;
+      if (k !== 2) rest -= duals[holdRow[k]!]! * count;
     });
     return rest;
   };
 
-  const self: Master = {
-    menus: () => columns.flatMap(({ menu }) => menu ?? []),
+  return {
+    count: () => columns.length,
+    menuAt: (i) => columns[i]!.menu,
+    find: (menu) => known.get(menuKey(menu)),
     add(menus) {
       const fresh = menus.filter((menu) => !known.has(menuKey(menu)) && !against(menu));
-      for (const menu of fresh) known.add(menuKey(menu));
+      fresh.forEach((menu, i) => known.set(menuKey(menu), columns.length + i));
       if (fresh.length > 0) addColumns(fresh.map(menuColumn));
     },
-    aim(level) {
+    aim(level, tail) {
       goal = level;
-      program.setCosts(columns.map((c) => c.counts[level]!));
+      weights = none();
+      weights[level] = 1;
+      const eaterSlots = grid.slotEaters.reduce((sum, eaters) => sum + eaters.length, 0);
+      const most = [0, eaterSlots, 0, grid.wishTotal, eaterSlots, 40 * eaterSlots];
+      let light = 1;
+      for (const k of tail ? [1, 3, 4, 5].filter((next) => next > level).slice(0, 2) : []) {
+        light /= most[k]! + 1;
+        weights[k] = light;
+      }
+      program.setCosts(columns.map(costOf));
     },
+    cap(value) {
+      if (goal === 2) program.setColumn(worstColumn, 0, value ?? columns[worstColumn]!.upper);
+      else program.setRow(holdRow[goal]!, -Infinity, value ?? Infinity);
+      bounds[holdRow[goal]!] = { lower: -Infinity, upper: goal === 2 ? Infinity : (value ?? Infinity) };
+    },
+    set(i, to) {
+      program.setColumn(i, to === 'in' ? 1 : 0, to === 'in' ? 1 : to === 'out' ? 0 : columns[i]!.upper);
+    },
+    isOut: (i) => columns[i]!.upper === 0,
     hold(level, value) {
       if (level === 2) return program.setColumn(worstColumn, 0, (columns[worstColumn]!.upper = value));
       bounds[holdRow[level]!] = { lower: -Infinity, upper: value };
@@ -270,7 +288,6 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
         const { lower, upper } = bounds[i]!;
         return (y > 0 && lower === -Infinity) || (y < 0 && upper === Infinity) ? 0 : y;
       });
-      last = { value: solution.value, duals };
       // Weak duality, counted here: it holds whatever the solver's tolerances, for any prices of the right sign.
       const bound = (cheapest: (s: number, prices: Prices) => number): number => {
         let sum = 0;
@@ -278,7 +295,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
           if (y !== 0 && i >= slots) sum += y * (y > 0 ? bounds[i]!.lower : bounds[i]!.upper);
         });
         for (let i = 0; i < extras.length; i += 1) {
-          const rest = reduced(i);
+          const rest = reduced(i, duals);
           sum += rest < 0 ? rest * columns[i]!.upper : 0;
         }
         for (let s = 0; s < slots; s += 1) sum += cheapest(s, pricesAt(s, duals));
@@ -289,64 +306,20 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
           const found = cheapest(s, pricesAt(s, duals));
           return found && found.price < duals[s]! - 1e-7 ? [found.menu] : [];
         });
-      return { worth: (s) => duals[s]!, bound, fresh, values: solution.columns };
-    },
-    solveWhole(target, most, limits) {
-      const whole = columns.map((_, i) => i).filter((i) => columns[i]!.menu || i === worstColumn);
-      // A menu whose reduced cost alone lifts the level above the target cannot be part of what is sought.
-      const shut = whole.filter(
-        (i) => columns[i]!.menu && columns[i]!.upper > 0 && last.value + reduced(i) > target + 1e-6,
-      );
-      if (whole.length - shut.length > most) return { state: undefined };
-      for (const i of shut) program.setColumn(i, 0, 0);
-      if (goal === 2) program.setColumn(worstColumn, 0, target);
-      else program.setRow(holdRow[goal]!, -Infinity, target);
-      const solution = program.solveWhole(whole, undefined, limits);
-      for (const i of shut) program.setColumn(i, 0, Infinity);
-      if (goal === 2) program.setColumn(worstColumn, 0, columns[worstColumn]!.upper);
-      else program.setRow(holdRow[goal]!, -Infinity, Infinity);
-      if (solution.columns.length === 0) return { state: undefined };
-      return { state: stateFrom(solution.columns) };
-    },
-    dive(cheapest, skip) {
-      let skipped = 0;
-      const state = emptyState(grid);
-      const open = new Set(grid.slotKeys.keys());
-      const fixed: number[] = [];
-      /** Fixes the menu if what is left still holds it. */
-      const fix = (i: number): boolean => {
-        const { menu } = columns[i]!;
-        if (!menu || !open.has(menu.slot) || !fits(grid, state, menu)) return false;
-        open.delete(menu.slot);
-        fixed.push(i);
-        putMenu(grid, state, menu);
-        program.setColumn(i, 1, 1);
-        return true;
+      return {
+        value: solution.value,
+        reduced: (i) => reduced(i, duals),
+        worth: (s) => duals[s]!,
+        bound,
+        fresh,
+        values: solution.columns,
       };
-      let renewed = false;
-      while (open.size > 0) {
-        const relaxed = self.solve(Infinity);
-        if (!relaxed) break;
-        // New menus for what is left, once after each choice.
-        const before = columns.length;
-        if (!renewed) self.add(relaxed.fresh((s, prices) => (open.has(s) ? cheapest(s, prices) : undefined)));
-        renewed = columns.length > before;
-        if (renewed) continue;
-        const likely = [...relaxed.values.keys()]
-          .filter((i) => relaxed.values[i]! > 1e-6 && columns[i]!.menu && open.has(columns[i]!.menu!.slot))
-          .sort((a, b) => relaxed.values[b]! - relaxed.values[a]! || a - b);
-        const sure = likely.filter((i) => relaxed.values[i]! > 0.999 && fix(i));
-        const doubtful = likely.filter((i) => relaxed.values[i]! <= 0.999);
-        if (doubtful.length > 1 && skipped < skip) {
-          skipped += 1;
-          doubtful.shift();
-        }
-        if (!doubtful.some(fix) && sure.length === 0) break;
-      }
-      for (const i of fixed) program.setColumn(i, 0, columns[i]!.upper);
-      return { state, left: [...open] };
+    },
+    solveWhole(limits) {
+      const whole = [...columns.keys()].filter((i) => columns[i]!.menu || i === worstColumn);
+      const solution = program.solveWhole(whole, undefined, limits);
+      return solution.columns.length > 0 ? solution.columns : undefined;
     },
     dispose: () => program.dispose(),
   };
-  return self;
 }

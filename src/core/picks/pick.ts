@@ -23,6 +23,8 @@ export interface PickLimits {
   readonly nodes: number;
   /** Whole programs in all. */
   readonly programs: number;
+  /** Whole programs over a few slots each, for one level. */
+  readonly corners: number;
   /** How often a level may be taken up again because a later one led to a better plan for it. */
   readonly restarts: number;
 }
@@ -33,6 +35,7 @@ export const usualLimits: PickLimits = {
   proofRounds: 60,
   nodes: 30,
   programs: 6,
+  corners: 6,
   restarts: 2,
 };
 
@@ -71,6 +74,7 @@ export function pickPouches(
       rounds: limits.proofRounds,
       nodes: limits.nodes,
       programs: limits.programs,
+      corners: limits.corners,
       restarts: limits.restarts,
       secondsLeft,
     });

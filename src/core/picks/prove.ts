@@ -1,8 +1,10 @@
 import type { Grid } from './grid.ts';
-import type { Linear } from './linear.ts';
-import { boundable, makeMaster, type Master } from './master.ts';
+import { seeded } from './chance.ts';
+import type { IntegerLimits, Linear } from './linear.ts';
+import { boundable, makeMaster, type Master, type Relaxed } from './master.ts';
 import { compareVectors, measure, type State, unfed } from './measure.ts';
 import { makeMenu, makePricer, type Menu, menuOf, type Pricer } from './menus.ts';
+import { dive, reachWhole } from './reach.ts';
 import type { Found } from './search.ts';
 import type { SlotSolver } from './slot.ts';
 import type { SlotTable } from './table.ts';
@@ -15,6 +17,8 @@ export interface ProofLimits {
   readonly nodes: number;
   /** Whole programs in all. */
   readonly programs: number;
+  /** Whole programs over a few slots each, for one level. */
+  readonly corners: number;
   /** How often a level may be taken up again because a later one led to a better plan for it. */
   readonly restarts: number;
   /** Seconds left on the safety clock. */
@@ -33,6 +37,11 @@ export interface Proof {
  * when it is small; after that the search alone improves the plan. Chosen on the bench's instances.
  */
 const wholeMenus = [400, 400, 400, 400, 400, 400, 250];
+
+/** How many slots a whole program takes up at once when all together are too many. Chosen. */
+const cornerSlots = 8;
+
+type Way = (from: Master, level: number, root: Relaxed) => State | undefined;
 
 /** What needs no program: nothing is below nothing, and no more wishes come true than there are. */
 function plainBound(grid: Grid, level: number, vector: readonly number[]): number {
@@ -65,7 +74,7 @@ export function prove(
   let master: Master | undefined;
 
   const reopen = (upTo: number): Master => {
-    if (master) pool = master.menus();
+    if (master) pool = [...Array(master.count()).keys()].flatMap((i) => master!.menuAt(i) ?? []);
     master?.dispose();
     const opened = makeMaster(grid, linear);
     for (let k = 0; k < upTo; k += 1) opened.hold(k, found.vector[k]!);
@@ -73,24 +82,34 @@ export function prove(
     return opened;
   };
 
+  const within = (): IntegerLimits => ({ nodes: limits.nodes, seconds: limits.secondsLeft() });
   /** Ways to a better plan at a level, cheapest first. */
-  const dive =
-    (skip: number) =>
-    (from: Master): State => {
-      const { state, left } = from.dive(pricer.cheapest, skip);
+  const diveFrom =
+    (skip: number): Way =>
+    (from) => {
+      const { state, left } = dive(grid, from, pricer.cheapest, skip);
       for (const s of left) solver.fill(state, s);
       return state;
     };
-  const ways: readonly ((from: Master, level: number) => State | undefined)[] = [
-    dive(0),
-    dive(1),
-    (from, level) => {
-      if (programs >= limits.programs) return undefined;
-      programs += 1;
-      const within = { nodes: limits.nodes, seconds: limits.secondsLeft() };
-      return from.solveWhole(found.vector[level]! - 1, wholeMenus[level]!, within).state;
-    },
-    dive(2),
+  const oneProgram: Way = (from, level, root) => {
+    if (programs >= limits.programs) return undefined;
+    programs += 1;
+    return reachWhole(grid, from, root, found.vector[level]! - 1, wholeMenus[level]!, within());
+  };
+  const chance = seeded(11);
+  const oneCorner: Way = (from, level, root) => {
+    if (grid.slotKeys.length <= cornerSlots) return undefined;
+    const free = new Set<number>();
+    while (free.size < cornerSlots) free.add(chance.below(grid.slotKeys.length));
+    const around = { state: found.state, free };
+    return reachWhole(grid, from, root, found.vector[level]! - 1, wholeMenus[level]!, within(), around);
+  };
+  const ways: readonly Way[] = [
+    diveFrom(0),
+    diveFrom(1),
+    oneProgram,
+    diveFrom(2),
+    ...Array.from({ length: limits.corners }, () => oneCorner),
   ];
 
   let level = 0;
@@ -101,13 +120,18 @@ export function prove(
     if (found.vector[level]! > bound && canBound && !clockEnded) {
       master ??= reopen(level);
       master.add(menusOf(grid, found));
-      master.aim(level);
+      master.aim(level, false);
       const reached = boundLevel(master, pricer, found.vector[level]!, limits);
       bound = Math.max(bound, reached.bound);
       clockEnded ||= reached.clockEnded;
-      for (const way of ways) {
-        if (bound >= found.vector[level]! || first < level || clockEnded || level >= wholeMenus.length) break;
-        const state = way(master, level);
+      if (bound < found.vector[level]!) master.aim(level, true);
+      const root =
+        bound < found.vector[level]! && level < wholeMenus.length
+          ? master.solve(limits.secondsLeft())
+          : undefined;
+      for (const way of root ? ways : []) {
+        if (bound >= found.vector[level]! || first < level || clockEnded) break;
+        const state = way(master, level, root!);
         if (!state) continue;
         const plain = { state, vector: measure(grid, state) };
         if (compareVectors(plain.vector.slice(0, level + 1), found.vector) >= 0) continue;
