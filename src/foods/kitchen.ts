@@ -11,6 +11,7 @@ import { sauces } from './pantry/sauces.ts';
 import { seasonings } from './pantry/seasonings.ts';
 import { sweets } from './pantry/sweets.ts';
 import { vegetables } from './pantry/vegetables.ts';
+import { unitNamed } from './units.ts';
 import { foldedWords } from './words.ts';
 
 /** States a row may stand for; no state is the plain one, as bought. */
@@ -102,7 +103,13 @@ function weightsOf(text: string, row: string): { weights: Weight[]; drainedFract
     if (!m) throw new Error(`unreadable weight '${part}' in: ${row}`);
     const grams = Number(m[3]);
     if (m[1] === 'drained') drainedFraction = grams;
-    else if (m[1] !== 'ml') weights.push({ unit: m[1]!, how: foldedWords(m[2]!), grams, source: practice });
+    else if (m[1] !== 'ml')
+      weights.push({
+        unit: m[1] === 'each' ? 'each' : (unitNamed(m[1]!)?.name ?? m[1]!),
+        how: foldedWords(m[2]!),
+        grams,
+        source: practice,
+      });
   }
   return { weights, drainedFraction };
 }

@@ -88,7 +88,7 @@ function wordsOf(main: string, aside: readonly string[]): { words: Word[]; slips
     for (const raw of foldedWords(text).slice(0, 40)) {
       if (behind.has(raw)) region = 'behind';
       let word = raw;
-      if (!foodWords.has(raw) && !neutral.has(raw) && region === 'main') {
+      if (!foodWords.has(raw) && !neutral.has(raw) && !Object.hasOwn(stateWords, raw) && region === 'main') {
         const right = mend(raw);
         if (right !== null) {
           word = right;
@@ -105,7 +105,7 @@ function wordsOf(main: string, aside: readonly string[]): { words: Word[]; slips
 
 /** How much a word left over speaks against a name. */
 const against = (word: string) =>
-  /^\d/.test(word) || (neutral.has(word) && !foodWords.has(word))
+  /^\d/.test(word) || ((neutral.has(word) || Object.hasOwn(stateWords, word)) && !foodWords.has(word))
     ? 0
     : foodWords.has(word)
       ? 1
@@ -145,14 +145,20 @@ export function matches(main: string, aside: readonly string[]): Match[] {
         (sum, word) => sum + (neutral.has(word) ? 0.3 : inMain.has(word) ? 1 : 0.6),
         0,
       );
-      const left = [...inMain].reduce((sum, word) => sum + (own.has(word) ? 0 : against(word)), 0);
-      const missesHead = head !== undefined && !own.has(head);
+      const entries = byName.get(name.join(' '))!;
+      // 'penne pasta': a word left over that is itself a name of the same food says nothing new.
+      const isSame = (word: string) => byName.get(word)?.some((entry) => entries.includes(entry)) === true;
+      const left = [...inMain].reduce(
+        (sum, word) => sum + (own.has(word) || isSame(word) ? 0 : against(word)),
+        0,
+      );
+      const missesHead = head !== undefined && !own.has(head) && !isSame(head);
       const stray = name.filter((word) => !inMain.has(word)).length;
       let confidence =
         (covered / (covered + left)) * (missesHead ? 0.8 : 1) * (1 - 0.04 * stray) * 0.92 ** slips;
       // Words in the order of the name, side by side, are surer than words that merely both occur.
       if (name.length > 1 && stray === 0 && !isRun(name, mains)) confidence *= 0.93;
-      found.push({ entries: byName.get(name.join(' '))!, name: name.join(' '), confidence, covered });
+      found.push({ entries, name: name.join(' '), confidence, covered });
     }
   return found.sort(
     (a, b) =>

@@ -26,7 +26,7 @@ const rows: readonly (readonly [Omit<Unit, 'name'>, string])[] = [
   [{ ml: us(768) }, 'tsp tsps teaspoon teaspoons teaspoonful teaspoonfuls tspn tsps'],
   [
     { ml: us(256) },
-    'tbsp tbsps tablespoon tablespoons tablespoonful tablespoonfuls tbs tbl tbls tblsp tblsps tbspn tbspns',
+    'tbsp tbsps tablespoon tablespoons tablespoonful tablespoonfuls tbs tbl tbls tblsp tblsps tbspn tbspns tblspn tblspns tbsb tablesp',
   ],
   [{ ml: us(128) }, 'floz'],
   [{ ml: cupMl }, 'cup cups cupful cupfuls'],
@@ -45,7 +45,7 @@ const rows: readonly (readonly [Omit<Unit, 'name'>, string])[] = [
   [{ ml: 15, loose: true }, 'splash splashes glug glugs'],
   [{ ml: 10, loose: true }, 'drizzle drizzles'],
   [{ ml: 0.05, loose: true }, 'drop drops'],
-  [{ ml: 44.36, loose: true }, 'jigger jiggers shot shots'],
+  [{ ml: 44.36, loose: true }, 'shot shots jigger jiggers'],
   [{ holds: true }, 'tin tins can cans cn'],
   [{ holds: true }, 'jar jars'],
   [{ holds: true }, 'packet packets package packages pack packs pkg pkgs pkt pkts pckg pouch pouches'],
@@ -53,7 +53,8 @@ const rows: readonly (readonly [Omit<Unit, 'name'>, string])[] = [
   [{ holds: true }, 'bag bags'],
   [{ holds: true }, 'box boxes'],
   [{ holds: true }, 'carton cartons'],
-  [{ holds: true }, 'tub tubs container containers pot pots punnet punnets'],
+  [{ holds: true }, 'tub tubs container containers punnet punnets'],
+  [{ holds: true }, 'pot pots'],
   [{ holds: true }, 'bottle bottles'],
   [{ holds: true }, 'tube tubes'],
   [{ holds: true }, 'block blocks brick bricks cake'],
@@ -63,7 +64,8 @@ const rows: readonly (readonly [Omit<Unit, 'name'>, string])[] = [
   [{}, 'stick sticks'],
   [{}, 'slice slices round rounds'],
   [{}, 'rasher rashers strip strips'],
-  [{}, 'head heads heart hearts'],
+  [{}, 'head heads crown crowns'],
+  [{}, 'heart hearts'],
   [{}, 'stalk stalks rib ribs stem stems'],
   [{}, 'ear ears cob cobs'],
   [{}, 'fillet fillets filet filets'],
@@ -92,7 +94,23 @@ const rows: readonly (readonly [Omit<Unit, 'name'>, string])[] = [
   [{}, 'bar bars'],
   [{}, 'half halves'],
   [{}, 'pod pods'],
-  [{}, 'inch inches in cm'],
+  [{}, 'inch inches in'],
+  [{}, 'cm'],
+  [{}, 'rack racks'],
+  [{}, 'log logs'],
+  [{}, 'wheel wheels'],
+  [{}, 'cone cones'],
+  [{}, 'side sides'],
+  [{}, 'pat pats'],
+  [{}, 'grind grinds grinding grindings twist twists'],
+  [{}, 'grating gratings'],
+  [{}, 'lump lumps'],
+  [{}, 'roll rolls'],
+  [{}, 'segment segments'],
+  [{}, 'tail tails'],
+  [{}, 'disc discs disk disks'],
+  [{}, 'tablet tablets'],
+  [{}, 'sleeve sleeves'],
   [{}, 'dozen dozens'],
   [{}, 'scoop scoops'],
   [{}, 'patty patties'],
@@ -136,7 +154,7 @@ export function unitOf(word: string): Unit | undefined {
   if (word === 'c' || word === 'C') return byWord.get('cup');
   if (word === 'EL') return byWord.get('tbsp');
   if (word === 'TL') return byWord.get('tsp');
-  const small = word.toLowerCase();
+  const small = word.toLowerCase().replace(/(.)\1{2,}/g, '$1$1');
   const exact = byWord.get(small);
   if (exact || small.length < 7) return exact;
   const slips = new Set(

@@ -1,8 +1,12 @@
 import type { Food } from './food.ts';
-import { byName, type KitchenFood } from './kitchen.ts';
+import { byName } from './kitchen.ts';
 import type { Amount, ReadLine, Size } from './read.ts';
-import { unitNamed, unitOf, type Unit } from './units.ts';
-import { foldedWords, foldName } from './words.ts';
+import { best, gramsPerMl, type Known, knownWeights, type Scale } from './scales.ts';
+import { unitNamed, type Unit } from './units.ts';
+
+import { foldName } from './words.ts';
+
+export type { Scale } from './scales.ts';
 
 /** What the household taught: it wins over the tables. */
 export interface Learnt {
@@ -17,38 +21,10 @@ export interface Learnt {
   }[];
 }
 
-/** A weight somebody wrote down: for so much of a unit, said this way, so many grams. */
-interface Known {
-  readonly unit: string;
-  readonly how: readonly string[];
-  readonly grams: number;
-  readonly isTable: boolean;
-}
-
-/** '.5 cup, diced' → half a cup, diced; a label that speaks of a yield describes another state and gives nothing. */
-function fromLabel(label: string, grams: number): Known | undefined {
-  if (/yield|serving|refuse/i.test(label) && !/fluid/i.test(label)) return undefined;
-  const m = /^(\d*\.?\d+) (fl oz|[A-Za-z]+)(?: (large|medium|small))?[, ]*(.*)$/.exec(label);
-  if (!m) return undefined;
-  const word = m[2]!.toLowerCase();
-  const unit = word === 'fl oz' ? unitNamed('floz') : unitOf(word);
-  const name = /^(?:large|medium|small)$/.test(word) ? word : (unit?.name ?? 'each');
-  if (unit?.grams !== undefined) return undefined;
-  const rest = m[4]!.replace(/\(.*$/, '').replace(/\bor .*$/, '');
-  const size = m[3] ?? /\b(large|medium|small)\b/.exec(rest)?.[1];
-  if (size && !unit) return { unit: size, how: [], grams: grams / Number(m[1]), isTable: true };
-  return { unit: name, how: foldedWords(rest), grams: grams / Number(m[1]), isTable: true };
-}
-
-/** What one food weighs by its own measures; never by another food's. */
-export interface Scale {
-  readonly food: Food;
-  readonly entry: KitchenFood | null;
-}
-
 const holders = [
   ['packet', 'bag', 'box', 'sachet', 'block'],
-  ['tub', 'carton', 'packet'],
+  ['tub', 'pot', 'carton', 'packet'],
+  ['pot', 'tub'],
   ['bottle', 'carton', 'jar'],
   ['tin', 'jar'],
   ['cube', 'each'],
@@ -86,59 +62,16 @@ const wholes = new Set([
   'nest',
   'ring',
   'clove',
+  'heart',
+  'tail',
+  'side',
+  'roll',
+  'tablet',
+  'disc',
 ]);
 /** Common practice, no source: what a size does where the tables know one size only. */
 const sizeFactor: Readonly<Record<Size, number>> = { small: 0.7, medium: 1, large: 1.35, 'extra large': 1.6 };
 const packFactor: Readonly<Record<Size, number>> = { small: 0.55, medium: 1, large: 2, 'extra large': 2.5 };
-
-function knownWeights({ food, entry }: Scale): Known[] {
-  const own = (entry?.weights ?? []).map(({ unit, how, grams }) => ({ unit, how, grams, isTable: false }));
-  const file = entry?.standsIn
-    ? []
-    : food.measures.flatMap(({ label, grams }) => fromLabel(label, grams) ?? []);
-  // What one tin or packet holds is the same whatever state the row describes.
-  const others = entry ? (byName.get(foldName(entry.called)) ?? []).filter((other) => other !== entry) : [];
-  const packs = others
-    .flatMap((other) => other.weights)
-    .filter(({ unit }) => unitNamed(unit)?.holds === true);
-  return [...own, ...file, ...packs.map(({ unit, how, grams }) => ({ unit, how, grams, isTable: false }))];
-}
-
-const mlOf = (name: string) => unitNamed(name)?.ml;
-
-/** The best of several weights for one unit: the one whose words the line says. */
-function best(list: readonly Known[], said: ReadonlySet<string>): Known | undefined {
-  let top: { known: Known; score: number } | undefined;
-  for (const known of list) {
-    const missing = known.how.filter((word) => !said.has(word)).length;
-    const score = (known.how.length - missing) * 2 - missing * 3 - (known.isTable ? 0.5 : 0);
-    if (!top || score > top.score) top = { known, score };
-  }
-  return top?.known;
-}
-
-/** Grams in a millilitre, from the food's own cups and spoons; the measure nearest in size to the one asked speaks. */
-function gramsPerMl(scale: Scale, ml: number, said: ReadonlySet<string>): number | undefined {
-  const volumes = knownWeights(scale).filter(
-    ({ unit }) => mlOf(unit) !== undefined && unitNamed(unit)?.loose !== true,
-  );
-  if (volumes.length === 0) return undefined;
-  const missing = (known: Known) => known.how.filter((word) => !said.has(word)).length;
-  const hits = (known: Known) => known.how.length - missing(known);
-  const fits = volumes.toSorted(
-    (a, b) =>
-      missing(a) - missing(b) ||
-      hits(b) - hits(a) ||
-      Number(a.isTable) - Number(b.isTable) ||
-      Math.abs(Math.log(mlOf(a.unit)! / ml)) - Math.abs(Math.log(mlOf(b.unit)! / ml)),
-  );
-  // 'sliced' beats the plain cup where the line says so; otherwise the plain one nearest in size.
-  const said1 = volumes
-    .filter((known) => known.how.length > 0 && missing(known) === 0)
-    .toSorted((a, b) => hits(b) - hits(a));
-  const pick = said1[0] ?? fits[0]!;
-  return pick.grams / mlOf(pick.unit)!;
-}
 
 export interface Weighed {
   readonly grams: number;
@@ -165,21 +98,44 @@ function countedG(
   const from = (known: Known | undefined, factor: number, what: string): Weighed | undefined =>
     known && {
       grams: known.grams * factor,
-      remarks: known.isTable && factor === 1 ? [] : [practice(`1 ${what}`, known.grams * factor)],
+      remarks: [
+        known.isTable && factor === 1
+          ? `${what === '' ? 'each' : `1 ${what}`} taken as ${say(known.grams)} (food table)`
+          : practice(what === '' ? 'each' : `1 ${what}`, known.grams * factor),
+      ],
     };
   if (unit === null || unit.name === 'piece') {
-    const name = scale.entry?.called ?? 'piece';
     if (unit) {
       const piece = of('piece');
-      if (piece) return from(piece, 1, `piece of ${name}`);
+      if (piece) return from(piece, 1, 'piece');
     }
     if (size) {
       const exact = of(size);
-      if (exact) return from(exact, 1, `${size} ${name}`);
+      if (exact) return from(exact, 1, `${size} one`);
       const plainOne = of('each') ?? of('medium');
-      return from(plainOne, sizeFactor[size], `${size} ${name}`);
+      return from(plainOne, sizeFactor[size], `${size} one`);
     }
-    return from(of('each') ?? of('medium') ?? of('large') ?? of('small'), 1, name);
+    // '1 garlic bulb', '2 lemon wedges': the unit stands behind the food.
+    for (const part of [
+      'bulb',
+      'head',
+      'clove',
+      'stalk',
+      'sprig',
+      'leaf',
+      'bunch',
+      'slice',
+      'wedge',
+      'floret',
+      'heart',
+      'spear',
+    ])
+      if (said.has(part)) {
+        const known = of(part);
+        if (known && !(scale.entry?.names.some((one) => one.endsWith(part)) && of('each')))
+          return from(known, 1, part);
+      }
+    return from(of('each') ?? of('medium') ?? of('large') ?? of('small'), 1, '');
   }
   const isHolder = unit.holds === true;
   const factor = size === null ? 1 : isHolder ? packFactor[size] : sizeFactor[size];
@@ -198,6 +154,7 @@ function countedG(
         const known = of(other);
         if (known) return from(known, factor, label);
       }
+  if (unit.name === 'cm') return from(of('inch'), 1 / 2.54, 'cm');
   if (unit.name === 'half') return from(of('each') ?? of('medium'), 0.5, 'half');
   if (unit.name === 'tin')
     return {

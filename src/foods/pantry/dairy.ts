@@ -60,14 +60,14 @@ export const dairy = `
 01028 | part skim mozzarella; lowfat mozzarella; light mozzarella | milk ?rennet | cup 113, slice 28
 01029 | low moisture mozzarella; shredded mozzarella; grated mozzarella; pizza cheese; low moisture part skim mozzarella; string cheese; shredded mozzarella cheese; grated mozzarella cheese | milk ?rennet | cup 113, cup diced 132, each 28, handful 30
 01030 | muenster; muenster cheese; munster | milk ?rennet | cup 113, cup diced 132, slice 28
-01032 | grated parmesan dried; parmesan powder; canned parmesan; parmesan dried; green can parmesan | milk ?rennet ?egg | cup 100, tbsp 5
+01032 | grated parmesan; grated parmesan dried; parmesan powder; canned parmesan; parmesan dried; green can parmesan | milk ?rennet ?egg | cup 100, tbsp 5
 01033 | parmesan; parmesan cheese; parmesan reggiano; reggiano; grana padano; parmesan rind; fresh parmesan; freshly grated parmesan; grated parmesan cheese; finely grated parmesan; parmigiano; grana; parmesan wedge | milk rennet ?egg | cup 100, cup grated 100, cup shredded 100, cup shaved 85, tbsp 5, piece 30, handful 25
 01032 | grated parmesan; grated parmesan cheese powder | milk rennet ?egg | cup 100, tbsp 5
 01038 | pecorino; romano; pecorino romano; pecorino cheese; romano cheese; pecorino romano cheese; pecorino toscano; asiago; asiago cheese; kefalotyri; hard sheep cheese; aged pecorino | milk rennet | cup 100, tbsp 5
 01035 | provolone; provolone cheese | milk ?rennet | slice 28, cup 112, cup diced 132
 01036 | ricotta; ricotta cheese; whole milk ricotta; whole milk ricotta cheese; fresh ricotta; homemade ricotta; full fat ricotta | milk | cup 246, tbsp 15.4, tub 250, container 425
 01037 | part skim ricotta; lowfat ricotta; part skim ricotta cheese | milk | cup 246, tbsp 15.4
-01159 | goat cheese; goatcheese; soft goatcheese; chevre; fresh goatcheese; goat s cheese; goat cheese soft; goat cheese log; rindless goatcheese; soft rindless goatcheese; chevre log; crumbled goatcheese; mild goatcheese; goat curd | milk ?rennet | cup 140, log 115, tbsp 14, slice 20
+01159 | goat's cheese; goat cheese; goatcheese; soft goatcheese; chevre; fresh goatcheese; goat s cheese; goat cheese soft; goat cheese log; rindless goatcheese; soft rindless goatcheese; chevre log; crumbled goatcheese; mild goatcheese; goat curd | milk ?rennet | cup 140, log 115, tbsp 14, slice 20
 01156 | hard goatcheese; aged goatcheese; goat gouda | milk ?rennet | cup 113
 01228 | queso fresco; fresh queso fresco; fresh cheese; crumbled queso fresco | milk ?rennet | cup 122, tbsp 8
 01229~ | paneer; halloumi; indian cheese; panela cheese; queso panela; halloumi cheese; queso blanco; bread cheese; grilling cheese | milk ?rennet | block 225, cup 125, packet 225, slice 25
@@ -79,12 +79,12 @@ export const dairy = `
 01115 | whey powder; dried whey | milk | cup 145, tbsp 7.5
 14058 | whey protein; whey protein powder; protein powder; whey protein isolate | milk ?soy | scoop 30, cup 100, tbsp 7
 01225 | dulce de leche; caramel sauce dairy; cajeta; milk caramel; caramel condensed milk | milk | tbsp 19, cup 300, tin 397
-19095 | vanilla icecream; icecream; ice cream | milk ?egg ?wheat ?soy | cup 132, scoop 66, tub 500
+19095 | vanilla ice cream; vanilla icecream; icecream; ice cream | milk ?egg ?wheat ?soy | cup 132, scoop 66, tub 500
 01057 | eggnog | milk egg | cup 254
 42135~ | whipped topping; cool whip; frozen whipped topping; non dairy whipped topping; dessert topping; whipped dessert topping | milk ?soy | cup 75, tub 227, tbsp 4
 01123 | egg; whole egg; fresh egg; hen egg; chicken egg; beaten egg; egg beaten; freerange egg; large egg; raw egg; egg wash; organic egg; brown egg; lightly beaten egg | egg | each 50, small 38, medium 44, large 50, extra large 56, cup 243, tbsp 15
-01124 | eggwhite; egg white; liquid egg white; white of egg | egg | each 33, small 25, medium 29, large 33, cup 243, tbsp 15
-01125 | yolk; egg yolk; yolk of egg | egg | each 17, small 13, medium 15, large 17, cup 243, tbsp 15
+01124 | egg white; eggwhite; egg white; liquid egg white; white of egg | egg | each 33, small 25, medium 29, large 33, cup 243, tbsp 15
+01125 | egg yolk; yolk; egg yolk; yolk of egg | egg | each 17, small 13, medium 15, large 17, cup 243, tbsp 15
 01129 cooked | hard boiled egg; boiled egg; egg; hardboiled egg; hard cooked egg; soft boiled egg | egg | each 50, cup 136
 01132 cooked | scrambled egg | egg milk | each 61, cup 220
 01130 | omelet | egg milk | each 61

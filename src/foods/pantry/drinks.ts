@@ -13,7 +13,7 @@ export const drinks = `
 14355 | tea; black tea; brewed tea; strong tea; hot tea; chai tea; earl grey tea brewed; cold tea; strong black tea; brewed black tea | caffeine | cup 237
 14278 | green tea; brewed green tea | caffeine | cup 245
 14381 | herbal tea; rooibos tea; fruit tea; mint tea; peppermint tea; chamomile tea; hibiscus tea; herb tea | - | cup 237
-14366~ | tea leaf; loose tea; tea bag; teabag; black tea leaf; earl grey tea; earl grey; matcha; matcha powder; green tea powder; green tea bag; green tea leaf; matcha green tea powder; loose leaf tea; lapsang souchong; earl grey tea bag; black tea bag; hojicha; chai tea bag; assam tea; oolong tea leaf; dried hibiscus flower; hibiscus flower; dried hibiscus | caffeine | each 2, bag 2, tbsp 5, tsp 2, cup 60
+14366~ | tea leaves; tea leaf; loose tea; tea bag; teabag; black tea leaf; earl grey tea; earl grey; matcha; matcha powder; green tea powder; green tea bag; green tea leaf; matcha green tea powder; loose leaf tea; lapsang souchong; earl grey tea bag; black tea bag; hojicha; chai tea bag; assam tea; oolong tea leaf; dried hibiscus flower; hibiscus flower; dried hibiscus | caffeine | each 2, bag 2, tbsp 5, tsp 2, cup 60
 14003 | beer; lager; ale; brown ale; pale ale; stout; guinness; pilsner; light beer; dark beer; wheat beer; belgian beer; bitter beer; amber ale; dark ale; porter; belgian ale; pale lager; mexican beer; ipa; amber beer | barley alcohol ?wheat ?sulphites ?fish | cup 237, tin 356, bottle 356, can 356
 14305 | non alcoholic beer; alcohol free beer | barley ?wheat | cup 237, bottle 330
 14003~ | gluten free beer; glutenfree beer | alcohol ?barley | cup 237, bottle 330

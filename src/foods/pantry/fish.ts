@@ -11,7 +11,7 @@ export const fish = `
 15034 cooked | = | fish | fillet 150
 15035 smoked | haddock; finnan haddie; smoked haddock fillet; undyed smoked haddock; haddock fillet; arbroath smokie; smoked cod; smoked white fish; smoked fish | fish | fillet 170, each 170
 15036 | halibut; halibut fillet; halibut steak | fish | fillet 204, each 170, steak 170
-15066 | pollock; pollack; alaska pollock; coley; saithe; white fish; white fish fillet; fish fillet; firm white fish; firm white fish fillet; fish; mixed skinless white fish fillet; skinless white fish fillet; mixed white fish; fish pie mix; firm fish; firm fleshed white fish; fish bone; mixed fish; meaty white fish; white fleshed fish; ling; ling fillet; hoki | fish | fillet 120, each 120, packet 300
+15066 | white fish; pollock; pollack; alaska pollock; coley; saithe; white fish; white fish fillet; fish fillet; firm white fish; firm white fish fillet; fish; mixed skinless white fish fillet; skinless white fish fillet; mixed white fish; fish pie mix; firm fish; firm fleshed white fish; mixed fish; meaty white fish; white fleshed fish; ling; ling fillet; hoki | fish | fillet 120, each 120, packet 300
 15192~ cooked | white fish; fish; white fish fillet; pollock; cooked fish | fish | fillet 100
 15028 | flounder; sole; plaice; lemon sole; dover sole; sole fillet; flounder fillet; plaice fillet; flatfish; dab | fish | fillet 127, each 127
 15039 | herring; fresh herring; herring fillet | fish | fillet 184, each 184

@@ -35,9 +35,9 @@ export const fruit = `
 43382 | cranberry juice; unsweetened cranberry juice | - | cup 253
 09083 | blackcurrant; fresh blackcurrant | - | cup 112
 09084 | redcurrant; red currant; white currant; fresh redcurrant; whitecurrant | - | cup 112, sprig 10
-09085 | currant; dried currant; zante currant; dried blackcurrant; currant dried | ?sulphites | cup 144, tbsp 9
-09298 | raisin; seedless raisin; dark raisin; thompson raisin; jumbo raisin; dried grape | ?sulphites | cup 145, cup packed 165, tbsp 9, handful 40, packet 43
-09297 | golden raisin; sultana; white raisin; blond raisin | sulphites | cup 145, cup packed 165, tbsp 9, handful 40
+09085 | currants; currant; dried currant; zante currant; dried blackcurrant; currant dried | ?sulphites | cup 144, tbsp 9
+09298 | raisins; raisin; seedless raisin; dark raisin; thompson raisin; jumbo raisin; dried grape | ?sulphites | cup 145, cup packed 165, tbsp 9, handful 40, packet 43
+09297 | sultanas; golden raisin; sultana; white raisin; blond raisin | sulphites | cup 145, cup packed 165, tbsp 9, handful 40
 09298 | mixed dried fruit; dried mixed fruit; dried fruit; mixed fruit dried; fruit mix dried | sulphites | cup 145
 09426 | candied peel; mixed peel; candied lemon peel; candied orange peel; candied fruit; candied citron; citron; chopped mixed peel; glace fruit; candied citrus peel; crystallized fruit | ?sulphites | cup 130, tbsp 10
 09087 | date; pitted date; deglet noor date; stoned date; dried date; chopped date | ?sulphites | each 7.1, cup 147, cup chopped 147, tbsp 9

@@ -3,7 +3,7 @@ export const grains = `
 20081 | flour; plain flour; all purpose flour; white flour; wheat flour; unbleached flour; unbleached plain flour; bleached flour; ap flour; 00 flour; tipo 00 flour; cake or plain flour; pastry flour; maida; white plain flour; soft flour; flour unbleached | wheat | cup 125, cup sifted 115, cup unsifted 135, cup packed 150, tbsp 7.8, tsp 2.6, handful 30, bag 1500, ml 0.53
 20083 | bread flour; strong flour; strong white flour; strong white bread flour; white bread flour; high gluten flour; strong bread flour | wheat | cup 128, cup unsifted 137, tbsp 8, bag 1500
 20084 | cake flour; soft cake flour | wheat | cup 115, cup sifted 100, cup unsifted 137, tbsp 7
-20082 | selfrising flour; selfraising flour; self raising flour; self rising flour | wheat | cup 125, tbsp 7.8, bag 1500
+20082 | self-raising flour; selfrising flour; selfraising flour; self raising flour; self rising flour | wheat | cup 125, tbsp 7.8, bag 1500
 20080 | wholewheat flour; whole wheat flour; wholegrain flour; atta; chapati flour; wholewheat pastry flour; white wholewheat flour; graham flour; wholewheat bread flour; brown flour; atta flour; durum flour; durum wheat flour | wheat | cup 120, tbsp 7.5, bag 1500
 20140~ | spelt flour; white spelt flour; wholegrain spelt flour; einkorn flour; emmer flour; kamut flour; khorasan flour; white spelt | wheat | cup 110, tbsp 7
 20063 | dark rye flour; wholegrain rye flour; pumpernickel flour | rye | cup 128, tbsp 8
@@ -13,10 +13,10 @@ export const grains = `
 20011 | buckwheat flour | ?wheat | cup 120, tbsp 7.5
 20061 | rice flour; white rice flour; sweet rice flour; glutinous rice flour; mochiko; rice powder; ground rice | - | cup 158, tbsp 10
 20090 | brown rice flour | - | cup 158, tbsp 10
-20016 | corn flour yellow; maize flour; corn flour; fine cornmeal flour | - | cup 117, tbsp 7
+20016 | maize flour; corn flour yellow; maize flour; corn flour; fine cornmeal flour | - | cup 117, tbsp 7
 20017 | masa harina; masa flour; masa; instant corn masa; corn masa flour; masarepa; nixtamalized corn flour | - | cup 114, cup tamale 123, tbsp 7.1
 20020 | cornmeal; polenta; yellow cornmeal; white cornmeal; fine polenta; medium cornmeal; coarse cornmeal; stone ground cornmeal; quick cook polenta; instant polenta; blue cornmeal; quick polenta; dry polenta; finely ground cornmeal | - | cup 150, cup finely ground 138, tbsp 9, packet 500
-08090 | grit; corn grit; hominy grit; white grit; quick grit; stone ground grit | - | cup 156, tbsp 9.7, packet 28
+08090 | grits; grit; corn grit; hominy grit; white grit; quick grit; stone ground grit | - | cup 156, tbsp 9.7, packet 28
 20027 | cornstarch; cornflour; corn starch; maize starch; maizena; potato starch; starch | - | cup 128, tbsp 8, tsp 2.7
 20003 | arrowroot; arrowroot powder; arrowroot flour; arrowroot starch | - | cup 128, tbsp 8, tsp 2.7
 20068~ | tapioca starch; tapioca flour; cassava flour; sweet potato starch; glutinous tapioca flour | - | cup 120, tbsp 7.5
@@ -49,9 +49,9 @@ export const grains = `
 20142 dry | teff; teff grain | - | cup 193
 20062 | rye berry; rye grain; rye flake | rye | cup 169
 20038 | oat groat; steel cut oat; pinhead oat; oat berry; irish oat; steel cut irish oat; coarse oatmeal | oats | cup 176
-08120 dry | oat; rolled oat; porridge oat; old fashioned oat; oatmeal; quick oat; quick cooking oat; jumbo oat; oat flake; old fashioned rolled oat; porridge; old fashioned whole rolled oat; thick cut oat; instant oat; rolled porridge oat; whole oat; large flake oat | oats | cup 90, tbsp 5.5, handful 30, packet 28
+08120 dry | oats; oat; rolled oat; porridge oat; old fashioned oat; oatmeal; quick oat; quick cooking oat; jumbo oat; oat flake; old fashioned rolled oat; porridge; old fashioned whole rolled oat; thick cut oat; instant oat; rolled porridge oat; whole oat; large flake oat | oats | cup 90, tbsp 5.5, handful 30, packet 28
 08121 cooked | = | oats | cup 234
-08120~ dry | glutenfree oat; gluten free oat; glutenfree rolled oat; gluten free rolled oat; certified glutenfree oat; glutenfree porridge oat | ?oats | cup 90, tbsp 5.5
+08120~ dry | gluten-free oats; glutenfree oat; gluten free oat; glutenfree rolled oat; gluten free rolled oat; certified glutenfree oat; glutenfree porridge oat | ?oats | cup 90, tbsp 5.5
 20033 | oat bran | oats | cup 94, tbsp 5.9
 20077 | wheat bran; bran; natural bran; miller bran | wheat | cup 58, tbsp 3.6, tsp 1.2
 20078 | wheat germ; wheatgerm; raw wheat germ | wheat | cup 115, tbsp 7.2
@@ -80,11 +80,11 @@ export const grains = `
 20091 dry | gluten free pasta; glutenfree pasta; corn pasta; glutenfree spaghetti; rice pasta; glutenfree penne; glutenfree macaroni; quinoa pasta; glutenfree fusilli; brown rice pasta | ?egg ?soy ?lupin | cup 105, packet 454
 20092 cooked | = | ?egg ?soy ?lupin | cup 140
 20093~ | gnocchi; potato gnocchi; fresh gnocchi | nightshade ?wheat ?egg ?milk ?sulphites | cup 150, packet 500
-20109 dry | egg noodle; dried egg noodle; wide egg noodle; medium egg noodle; extra wide egg noodle; broad egg noodle; spaetzle; german egg noodle; kluski noodle | egg wheat | cup 38, nest 62, packet 340, bag 340
+20109 dry | egg noodles; egg noodle; dried egg noodle; wide egg noodle; medium egg noodle; extra wide egg noodle; broad egg noodle; spaetzle; german egg noodle; kluski noodle | egg wheat | cup 38, nest 62, packet 340, bag 340
 20110 cooked | = | egg wheat | cup 160
-20093 fresh | egg noodle; asian egg noodle; chinese egg noodle; wonton noodle; fresh chinese noodle; fresh asian noodle; thin egg noodle; chow mein noodle fresh; hokkien noodle; yakisoba noodle; lo mein noodle; thin asian egg noodle; asian style egg noodle; fresh asian egg noodle; spaetzle; medium egg noodle | egg wheat | packet 400, nest 75, cup 120
+20093 fresh | egg noodles; egg noodle; asian egg noodle; chinese egg noodle; wonton noodle; fresh chinese noodle; fresh asian noodle; thin egg noodle; chow mein noodle fresh; hokkien noodle; yakisoba noodle; lo mein noodle; thin asian egg noodle; asian style egg noodle; fresh asian egg noodle; spaetzle; medium egg noodle | egg wheat | packet 400, nest 75, cup 120
 20120~ dry | wheat noodle; udon noodle dried; dried udon; ramen noodle dried; noodle; dried noodle; asian noodle; chinese noodle; asian wheat noodle; chinese wheat noodle; dried udon noodle | wheat ?egg ?soy | cup 80, nest 60, packet 250
-20121~ cooked | noodle; wheat noodle; udon noodle; udon; ramen noodle; ramen; asian noodle; straight to wok noodle; chinese noodle | wheat ?egg ?soy | cup 160, packet 200
+20121~ cooked | noodles; noodle; wheat noodle; udon noodle; udon; ramen noodle; ramen; asian noodle; straight to wok noodle; chinese noodle | wheat ?egg ?soy | cup 160, packet 200
 20093~ fresh | udon noodle; udon; fresh ramen noodle; fresh udon; fresh udon noodle; fresh ramen; frozen udon; udon noodles | wheat ?egg | packet 200, cup 150, block 200
 06583 | ramen; instant noodle; ramen noodle; instant ramen; instant ramen noodle; packet ramen; ramen noodle soup | wheat ?soy ?milk ?egg ?fish ?crustaceans ?molluscs ?celery ?sesame ?mustard | packet 85, block 80, each 85, cup 80
 20113 | crispy noodle; chow mein noodle; crispy chow mein noodle; fried noodle | wheat ?egg ?soy | cup 45
@@ -92,7 +92,7 @@ export const grains = `
 20115 cooked | = | ?wheat | cup 114
 20116 dry | somen; somen noodle | wheat | packet 250, bunch 90
 20117 cooked | = | wheat | cup 176
-20133 dry | rice noodle; rice vermicelli; rice stick; rice stick noodle; vermicelli rice noodle; pad thai noodle; flat rice noodle; thin rice noodle; rice vermicelli noodle; pho noodle; rice ribbon noodle; dried rice noodle; banh pho; wide rice noodle | - | packet 250, cup 60, nest 50, handful 40
+20133 dry | rice noodles; rice noodle; rice vermicelli; rice stick; rice stick noodle; vermicelli rice noodle; pad thai noodle; flat rice noodle; thin rice noodle; rice vermicelli noodle; pho noodle; rice ribbon noodle; dried rice noodle; banh pho; wide rice noodle | - | packet 250, cup 60, nest 50, handful 40
 20134 cooked | = ; fresh rice noodle | - | cup 176
 16082 dry | cellophane noodle; glass noodle; bean thread noodle; mung bean noodle; bean vermicelli; bean thread; mungbean vermicelli; sweet potato noodle; cellophane mungbean noodle; mungbean noodle; bean thread vermicelli; dangmyeon | - | packet 200, cup 140, bunch 50, nest 40
 20133~ dry | rice paper; rice paper wrapper; spring roll rice paper; rice paper round; rice wrapper; tteok; rice cake korean; rice paper sheet | - | each 8, sheet 8, packet 250
@@ -120,20 +120,20 @@ export const grains = `
 18239 | croissant; butter croissant | wheat milk ?egg ?soy | each 57, small 42, large 67, mini 28
 18024 | cornbread; corn bread; crumbled cornbread | wheat milk egg | piece 65, cup 130, each 65
 18016 | scone; american biscuit; buttermilk biscuit; biscuit us | wheat milk ?egg | each 60
-18079 | breadcrumb; dry breadcrumb; dried breadcrumb; plain breadcrumb; panko; panko breadcrumb; toasted breadcrumb; fine breadcrumb; italian breadcrumb plain; japanese breadcrumb; fine dry breadcrumb; coarse breadcrumb; coarsely ground breadcrumb; golden breadcrumb; rusk crumb; breadcrumbs | wheat ?milk ?egg ?soy ?sesame | cup 108, cup panko 55, tbsp 6.8, handful 30
+18079 | breadcrumbs; breadcrumb; dry breadcrumb; dried breadcrumb; plain breadcrumb; panko; panko breadcrumb; toasted breadcrumb; fine breadcrumb; italian breadcrumb plain; japanese breadcrumb; fine dry breadcrumb; coarse breadcrumb; coarsely ground breadcrumb; golden breadcrumb; rusk crumb; breadcrumbs | wheat ?milk ?egg ?soy ?sesame | cup 108, cup panko 55, tbsp 6.8, handful 30
 18069 | fresh breadcrumb; soft breadcrumb; white breadcrumb; fresh white breadcrumb; wholewheat breadcrumb; soft white breadcrumb; fresh bread breadcrumb; homemade breadcrumb; stale breadcrumb; sourdough breadcrumb; rye breadcrumb | wheat ?milk ?egg ?soy ?rye ?barley | cup 60, cup packed 80, tbsp 4, handful 20
 18376 | italian breadcrumb; seasoned breadcrumb; italian seasoned breadcrumb; italian style breadcrumb | wheat milk ?egg ?soy | cup 120, tbsp 7.5
-28336~ | glutenfree breadcrumb | ?egg ?milk ?soy ?lupin | cup 108
+28336~ | gluten-free breadcrumbs; glutenfree breadcrumb | ?egg ?milk ?soy ?lupin | cup 108
 28336 | gluten free bread; glutenfree bread; glutenfree white bread | ?egg ?milk ?soy ?lupin | slice 34, loaf 500
 18242 | crouton; plain crouton | wheat ?milk | cup 30, handful 15
 18081 | stuffing mix; stuffing; bread stuffing mix; sage and onion stuffing; dry stuffing mix; sage onion stuffing mix | wheat ?milk ?egg ?soy ?celery ?barley ?pork | packet 170, cup 50, box 170
-18228 | saltine; soda cracker; oyster cracker; saltine cracker; cream cracker; cracker; cracker crumb; snack cracker; ritz cracker; butter cracker; club cracker | wheat ?milk ?soy ?barley ?sesame | each 3, cup 70, sleeve 113, cup crushed 70, packet 300
+18228 | crackers; saltine; soda cracker; oyster cracker; saltine cracker; cream cracker; cracker; cracker crumb; snack cracker; ritz cracker; butter cracker; club cracker | wheat ?milk ?soy ?barley ?sesame | each 3, cup 70, sleeve 113, cup crushed 70, packet 300
 28327 | water biscuit; water cracker | wheat ?milk | each 3.5
 18217 | matzo; matzah; matzoh; matza | wheat | each 28, sheet 28
 18217~ | matzo meal; matzah meal; matzo crumb | wheat | cup 125, tbsp 8
 18216 | crispbread; rye crispbread; rye cracker; ryvita | rye ?wheat ?sesame ?milk | each 10
 18224 | rusk; zwieback; melba toast | wheat ?milk ?egg | each 10
-18173 | graham; graham cracker; digestive biscuit; digestive; graham cracker crumb; graham crumb; biscuit; rich tea biscuit; digestive biscuit crumb; tea biscuit; biscuit crumb; marie biscuit; hobnob; plain biscuit; graham wafer; speculoos; lotus biscuit | wheat ?milk ?soy ?oats ?barley | each 14, cup 84, cup crumb 100, sheet 15, packet 400, tbsp 6
+18173 | digestive biscuits; graham; graham cracker; digestive biscuit; digestive; graham cracker crumb; graham crumb; biscuit; rich tea biscuit; digestive biscuit crumb; tea biscuit; biscuit crumb; marie biscuit; hobnob; plain biscuit; graham wafer; speculoos; lotus biscuit | wheat ?milk ?soy ?oats ?barley | each 14, cup 84, cup crumb 100, sheet 15, packet 400, tbsp 6
 18172 | gingersnap; ginger biscuit; ginger nut; ginger cookie | wheat ?milk ?egg ?soy | each 7, cup 100
 18213 | vanilla wafer; nilla wafer; wafer; wafer cookie; vanilla wafer cookie | wheat ?milk ?egg ?soy | each 4, cup 80
 18192 | shortbread; shortbread biscuit; shortbread cookie; butter cookie; butter biscuit | wheat milk ?egg ?soy | each 12, cup 100
@@ -149,12 +149,12 @@ export const grains = `
 18368 | wonton wrapper; egg roll wrapper; wonton skin; spring roll wrapper; gyoza wrapper; dumpling wrapper; gyoza skin; potsticker wrapper; eggroll wrapper; dumpling skin; wonton sheet | wheat egg | each 8, packet 340, sheet 8
 18970~ | pizza dough; pizza base; bread dough; fresh pizza dough; flatbread dough; pizza crust | wheat ?milk ?soy | each 400, packet 400, ball 250
 08084 | toasted wheatgerm; toasted wheat germ | wheat | cup 113, tbsp 7
-08020 | corn flake; cornflake; cornflake crumb; corn flakes; cornflakes; cornflake cereal | barley ?wheat | cup 28, cup crushed 100
+08020 | cornflakes; corn flake; cornflake; cornflake crumb; corn flakes; cornflakes; cornflake cereal | barley ?wheat | cup 28, cup crushed 100
 08037 | granola; muesli; granola cereal; toasted muesli | oats ?wheat ?milk ?soy ?almond ?hazelnut ?walnut ?pecan ?cashew ?peanut ?sesame ?coconut ?sulphites | cup 110, tbsp 7, handful 40
 08157 | puffed wheat; puffed wheat cereal | wheat | cup 12
 08029 | bran flake; bran cereal; all bran; bran cereal flake; oat bran cereal; cracklin oat bran cereal; oat cereal; shredded wheat; weetabix; wheat cereal; wheat biscuit cereal; wheat flake cereal; cereal; breakfast cereal | wheat ?barley ?oats ?milk | cup 45, each 20
 19056 | tortilla chip; corn chip; nacho chip; nacho; plain tortilla chip; totopos; corn tortilla chip | ?wheat ?milk ?soy | cup 26, bag 213, packet 200, handful 25, each 2.5
-19411 | potato chip; crisp; potato crisp; plain potato chip; kettle chip; plain crisp; ready salted crisp | nightshade ?milk ?wheat ?soy | cup 25, bag 150, packet 25, handful 20
+19411 | potato crisps; potato chip; crisp; potato crisp; plain potato chip; kettle chip; plain crisp; ready salted crisp | nightshade ?milk ?wheat ?soy | cup 25, bag 150, packet 25, handful 20
 19047 | pretzel; hard pretzel; pretzel stick; pretzel twist; mini pretzel | wheat ?barley ?milk ?soy | cup 45, each 6, handful 25
 19034 | popcorn; popped popcorn; air popped popcorn; popped corn | - | cup 8
 19034~ | popcorn kernel; popping corn; unpopped popcorn; corn kernel unpopped | - | cup 200, tbsp 13

@@ -9,7 +9,7 @@ export const meat = `
 05075 | chicken leg; chicken quarter; chicken leg quarter; whole chicken leg; chicken maryland; chicken leg with skin | poultry | each 250, leg 250, piece 250
 05066 | chicken drumstick; drumstick; chicken drum | poultry | each 110, drumstick 110, piece 110
 05100 | chicken wing; chicken wings; wing; chicken wingette | poultry | each 90, wing 90, piece 90
-05006 | whole chicken; chicken whole; chicken jointed; chicken portion; chicken piece; mixed chicken piece; roasting chicken; broiler chicken; chicken with skin; frying chicken; stewing chicken; chicken carcass; chicken bone; chicken joint; fryer chicken; stewing hen; broiler fryer | poultry | each 1500, small 1200, medium 1500, large 2000, piece 180
+05006 | whole chicken; chicken whole; chicken jointed; chicken portion; chicken piece; mixed chicken piece; roasting chicken; broiler chicken; chicken with skin; frying chicken; stewing chicken; chicken joint; fryer chicken; stewing hen; broiler fryer | poultry | each 1500, small 1200, medium 1500, large 2000, piece 180
 05332 | ground chicken; chicken mince; minced chicken; lean ground chicken | poultry | cup 225, packet 500
 05333 cooked | = | poultry | cup 140
 05027 | chicken liver; chicken livers; poultry liver; duck liver | poultry | each 44, cup 225, tub 400
@@ -36,7 +36,7 @@ export const meat = `
 23557 | 95% lean ground beef; 5% fat mince; 5% fat beef mince; 95% lean beef; 5% beef mince | beef | packet 500
 23567 | 85% lean ground beef; 15% fat mince; 85% lean beef | beef | packet 500
 23095 | stewing beef; stew beef; stew meat; beef stew meat; braising steak; stewing steak; casserole beef; diced beef; beef chuck; chuck roast; chuck steak; beef; braising beef; boneless beef chuck; shin of beef; beef shin; chuck; cross rib; boneless beef; beef shoulder; beef cube; beef shank; pot roast; beef cheek; paleron of beef; beef chuck roast; paleron; beef pot roast; beef stew; stewing meat; beef stewing meat; boneless chuck; beef meat; boneless beef chuck roast; beef chuck steak; ox cheek; beef for stew; blade steak; well marbled boneless beef chuck; beef strip; lean beef; lean stewing beef | beef | packet 500, cup 225, each 1000, steak 225
-13815~ cooked | roast beef homemade; beef; pot roast; stewing beef; beef chuck; oxtail meat; cooked beef; beef brisket; roast beef; leftover roast beef; shredded beef | beef | cup 140
+13815~ cooked | cooked beef; roast beef homemade; beef; pot roast; stewing beef; beef chuck; oxtail meat; cooked beef; beef brisket; roast beef; leftover roast beef; shredded beef | beef | cup 140
 13803 | beef brisket; brisket; brisket of beef | beef | each 1500
 13346 | corned beef brisket; salt beef; raw corned beef; corned beef raw | beef | each 1500
 13348 canned | corned beef; canned corned beef; tinned corned beef; bully beef | beef | tin 340, slice 21, cup 160
@@ -54,7 +54,7 @@ export const meat = `
 13335 | suet; beef suet; shredded suet; fresh suet; atora | beef ?wheat | cup 120, tbsp 7.5, packet 200
 13339 | beef tongue; ox tongue | beef | each 1300
 13341 | tripe; beef tripe; honeycomb tripe | beef | cup 150
-23095~ | oxtail; ox tail; marrow bone; beef bone; soup bone; beef marrow bone; beef knuckle; beef neck bone | beef | each 150, piece 150
+23095~ | oxtail; ox tail | beef | each 150, piece 150
 17089 | veal; veal cutlet; veal escalope; veal shoulder; veal stew meat; stewing veal; veal shank; osso buco; boneless veal shoulder; veal scallopine; diced veal; veal chop; veal loin; veal breast; veal leg; scallopine of veal | beef | each 110, cutlet 55, shank 350, chop 200
 17142 | ground veal; veal mince; minced veal | beef | packet 500
 17330 | ground bison; bison; buffalo; bison mince; buffalo meat | beef game | packet 454
@@ -80,7 +80,7 @@ export const meat = `
 10004 | pork back fat; pork fat; fatback; back fat; pork fatback | pork | cup 205, slice 30
 10110 | pork liver; pig liver | pork | slice 50
 10106 | pork kidney | pork | each 233
-10165~ | pig trotter; pig foot; ham hock; smoked ham hock; pork hock; ham bone; ham shank; pig feet; pork trotter; gammon hock; pork bone; pork knuckle | pork | each 450
+10165~ | ham hock; pig trotter; pig foot; ham hock; smoked ham hock; pork hock; ham bone; ham shank; pig feet; pork trotter; gammon hock; pork knuckle | pork | each 450
 10123 | bacon; streaky bacon; back bacon; bacon rasher; smoked bacon; thick cut bacon; unsmoked bacon; bacon lardon; lardon; bacon strip; sliced bacon; slab bacon; smoked streaky bacon; smoked back bacon; bacon slice; bacon bit; lardons; uncooked bacon; applewood smoked bacon; center cut bacon; thick sliced bacon; rindless bacon; smoky bacon | pork ?sulphites | slice 28, rasher 28, each 28, strip 28, slice thick 35, cup 145, packet 340, slab 500
 10862 cooked | bacon; crispy bacon; bacon bit; crumbled bacon; bacon slice; cooked bacon | pork ?sulphites | slice 8, rasher 8, each 8, cup 80, tbsp 7
 10123 | pancetta; guanciale; diced pancetta; sliced pancetta; cubed pancetta; smoked pancetta; speck | pork ?sulphites ?milk | slice 12, cup 140, packet 150
@@ -91,8 +91,9 @@ export const meat = `
 07071~ | prosciutto; serrano ham; parma ham; jamon serrano; jamon; iberico ham; bayonne ham; cured ham; prosciutto di parma; dry cured ham; jamon iberico; bresaola; coppa; capicola | pork | slice 15, each 15, packet 80
 07019 | chorizo; cooking chorizo; spanish chorizo; chorizo sausage; cured chorizo; smoked chorizo; dry chorizo; chorizo ring; firm smoked chorizo; linguica; andouille cured; spanish chorizo sausage | pork nightshade ?milk ?soy ?wheat ?sulphites ?beef | each 60, link 60, slice 5, ring 225, cup 120, piece 60, sausage 60
 07019~ | mexican chorizo; fresh chorizo; bulk pork chorizo; fresh chorizo sausage; raw chorizo; pork chorizo; raw chorizo sausage | pork nightshade ?milk ?soy ?wheat ?sulphites | each 60, link 60
-07036 | italian sausage; hot italian sausage; sweet italian sausage; mild italian sausage; pork sausage; sausage; sausage meat; sausagemeat; pork sausage meat; breakfast sausage; bulk pork sausage; cumberland sausage; bulk sausage; raw sausage; chipolata; lincolnshire sausage; toulouse sausage; fresh sausage; banger; bulk italian sausage; breakfast sausage link; salsiccia; country sausage; spicy italian sausage | pork ?wheat ?milk ?soy ?sulphites ?mustard ?celery ?egg ?barley | each 67, link 75, large 91, small 28, sausage 67, packet 454, patty 45
-07089 cooked | = | pork ?wheat ?milk ?soy ?sulphites ?mustard ?celery ?egg ?barley | each 67, link 67, cup 130
+07036 | pork sausage; italian sausage; hot italian sausage; sweet italian sausage; mild italian sausage; pork sausage; sausage; sausage meat; sausagemeat; pork sausage meat; breakfast sausage; bulk pork sausage; cumberland sausage; bulk sausage; raw sausage; lincolnshire sausage; toulouse sausage; fresh sausage; banger; bulk italian sausage; salsiccia; country sausage; spicy italian sausage | pork ?wheat ?milk ?soy ?sulphites ?mustard ?celery ?egg ?barley | each 67, link 75, large 91, small 28, sausage 67, packet 454, patty 45
+07036 | chipolata; breakfast sausage link; breakfast link; pig in blanket sausage | pork ?wheat ?milk ?soy ?sulphites ?mustard ?celery ?egg ?barley | each 30, link 30
+07089 cooked | pork sausage; italian sausage; sausage; hot italian sausage; sweet italian sausage; breakfast sausage | pork ?wheat ?milk ?soy ?sulphites ?mustard ?celery ?egg ?barley | each 67, link 67, cup 130
 07955 | turkey sausage; chicken sausage; chicken sausage raw; turkey italian sausage; chicken apple sausage; italian turkey sausage; italian chicken sausage | poultry ?pork ?wheat ?milk ?soy ?sulphites ?mustard ?celery | each 85, link 85
 17224~ | merguez; lamb sausage; merguez sausage | lamb nightshade ?beef ?wheat ?milk ?soy ?sulphites ?mustard | each 60, link 60
 07970 | kielbasa; polish sausage; smoked sausage; smoked kielbasa; andouille; andouille sausage; smoked pork sausage; cabanossi; kabanos; cajun sausage; andouille or kielbasa sausage; kielbasa sausage; farmers sausage | pork ?beef ?poultry ?wheat ?milk ?soy ?sulphites ?mustard ?celery | each 340, link 340, slice 10, ring 340, cup 135

@@ -4,8 +4,8 @@ export const nuts = `
 12062 | blanched almond; slivered almond; flaked almond; sliced almond; almond flake; almond sliver; toasted flaked almond; toasted slivered almond; blanched slivered almond | almond | each 1.2, cup 145, cup slivered 108, cup flaked 92, cup sliced 92, cup chopped 130, tbsp 7, handful 25
 12062 | almond flour; ground almond; almond meal; blanched almond flour; almond powder; superfine almond flour | almond | cup 96, tbsp 6
 12195 | almond butter; smooth almond butter; almond paste spread | almond | tbsp 16, cup 250, jar 340
-12071 | almond paste; marzipan; mandelmassa | almond ?egg ?wheat | cup 227, packet 227, tbsp 14
-12078 | brazilnut; brazil nut; brazil | brazil-nut | each 5, cup 133
+12071 | marzipan; almond paste; marzipan; mandelmassa | almond ?egg ?wheat | cup 227, packet 227, tbsp 14
+12078 | brazil nut; brazilnut; brazil nut; brazil | brazil-nut | each 5, cup 133
 12087 | cashew; raw cashew; cashew nut; whole cashew; unsalted cashew; cashew piece; cashew nuts; toasted cashew | cashew | each 1.5, cup 138, tbsp 8.6, handful 30
 12085 roasted | cashew; roasted cashew; dry roasted cashew; salted cashew | cashew | each 1.5, cup 137, handful 30
 12088 | cashew butter; cashew paste; cashew cream | cashew | tbsp 16, cup 256
@@ -30,11 +30,11 @@ export const nuts = `
 19125 | chocolate hazelnut spread; nutella; hazelnut spread; chocolate spread; hazelnut chocolate spread; chocolate hazelnut butter | hazelnut milk ?soy | tbsp 18.5, cup 300, jar 400
 12131 | macadamia; macadamia nut; raw macadamia; roasted macadamia; unsalted macadamia | macadamia | each 2.6, cup 134, handful 30
 12142 | pecan; pecan half; chopped pecan; raw pecan; toasted pecan; pecan nut; pecan piece; candied pecan | pecan | each 1.5, half 1.5, cup 109, cup halves 99, cup chopped 109, tbsp 7, handful 25
-12147 | pinenut; pine nut; pine kernel; pignoli; pinon; toasted pinenut; pignoli nut; pinoli | pine-nut | cup 135, tbsp 8.6, handful 30
+12147 | pine nut; pinenut; pine nut; pine kernel; pignoli; pinon; toasted pinenut; pignoli nut; pinoli | pine-nut | cup 135, tbsp 8.6, handful 30
 12151 | pistachio; shelled pistachio; raw pistachio; unsalted pistachio; pistachio nut; shelled unsalted pistachio; green pistachio; slivered pistachio; roasted pistachio; pistachio kernel; salted pistachio; chopped pistachio | pistachio | each 0.6, cup 123, tbsp 7.7, handful 30
 12155 | walnut; walnut half; chopped walnut; walnut piece; english walnut; toasted walnut; walnut nut; raw walnut; ground walnut; finely chopped walnut | walnut | each 4, half 2, cup 110, cup halves 100, cup chopped 117, cup ground 80, tbsp 7, handful 25
 12154 | black walnut | walnut | cup 125
-12137 | mixed nut; nut; assorted nut; chopped nut; unsalted mixed nut; chopped mixed nut; toasted nut; nuts | ?almond ?brazil-nut ?cashew ?hazelnut ?macadamia ?pecan ?pistachio ?walnut ?peanut | cup 134, cup chopped 125, tbsp 8, handful 30
+12137 | mixed nuts; mixed nut; nut; assorted nut; chopped nut; unsalted mixed nut; chopped mixed nut; toasted nut; nuts | ?almond ?brazil-nut ?cashew ?hazelnut ?macadamia ?pecan ?pistachio ?walnut ?peanut | cup 134, cup chopped 125, tbsp 8, handful 30
 12130 | hickory nut; butternut nut; hickorynut | ?walnut ?pecan | cup 120
 12127 | ginkgo nut; gingko nut | - | each 2
 16087 | peanut; raw peanut; groundnut; monkey nut; skinless peanut; blanched peanut; unsalted peanut; peanut kernel; red skin peanut | peanut | cup 146, tbsp 9, handful 30, each 1
@@ -42,13 +42,13 @@ export const nuts = `
 16398 | peanut butter; smooth peanut butter; creamy peanut butter; natural peanut butter; unsweetened peanut butter; organic peanut butter; smooth or chunky peanut butter; natural creamy peanut butter; unsalted peanut butter; smooth natural peanut butter | peanut | tbsp 16, tsp 5.3, cup 258, jar 340
 16397 | crunchy peanut butter; chunky peanut butter; extra crunchy peanut butter | peanut | tbsp 16, cup 258, jar 340
 16099 | peanut flour; powdered peanut butter; peanut butter powder; pb2; peanut powder; defatted peanut flour | peanut | cup 90, tbsp 6
-12006 | chia seed; chia; black chia seed; white chia seed | - | cup 170, tbsp 11, tsp 3.7
+12006 | chia seeds; chia seed; chia; black chia seed; white chia seed | - | cup 170, tbsp 11, tsp 3.7
 12220 | flaxseed; linseed; whole flaxseed; golden flaxseed; golden linseed | - | cup 168, tbsp 10.3
 12220 | ground flaxseed; flax meal; milled flaxseed; flaxseed meal; ground flax; ground linseed; finely ground flaxseed; flax; ground flax meal; milled linseed | - | cup 112, tbsp 7, tsp 2.4
 12012 | hemp seed; hemp heart; hulled hemp seed; shelled hemp seed; hemp | - | cup 160, tbsp 10
 12014 | pumpkin seed; pepita; hulled pumpkin seed; raw pumpkin seed; green pumpkin seed; shelled pumpkin seed; pumpkin seed kernel; toasted pumpkin seed; raw pepita | - | cup 135, tbsp 8.5, handful 30
 12016 roasted | pumpkin seed; pepita; roasted pumpkin seed; roasted pepita | - | cup 125, tbsp 8
-12023 | sesame seed; sesame; black sesame seed; white sesame seed; unhulled sesame seed; toasted sesame seed; roasted sesame seed; benne seed; hulled sesame seed | sesame | cup 144, tbsp 9, tsp 3
+12023 | sesame seeds; sesame seed; sesame; black sesame seed; white sesame seed; unhulled sesame seed; toasted sesame seed; roasted sesame seed; benne seed; hulled sesame seed | sesame | cup 144, tbsp 9, tsp 3
 12166 | tahini; tahini paste; sesame paste; light tahini; sesame butter; raw tahini; chinese sesame paste; raw tahini paste; sesame tahini; roasted tahini; dark tahini; hulled tahini; stirred tahini | sesame | tbsp 15, cup 240, jar 300
 19117 | halva; halvah; halwa sesame | sesame ?pistachio ?milk ?almond | piece 30, tbsp 15
 12036 | sunflower seed; hulled sunflower seed; sunflower kernel; raw sunflower seed; shelled sunflower seed; toasted sunflower seed; sunflower heart | - | cup 140, tbsp 9, handful 30

@@ -25,11 +25,11 @@ export const seasonings = `
 02044~ | tarragon; fresh tarragon; tarragon leaf; french tarragon; fresh chervil; chervil; lovage; sorrel; perilla; shiso; shiso leaf; perilla leaf; fresh savory; summer savory fresh; curry leaf fresh; lemon balm | - | sprig 1, tbsp 2, bunch 25, cup 20, leaf 0.5, handful 8
 02008 dried | chervil | - | tsp 0.6, tbsp 1.9
 02039 dried | savory; summer savory; winter savory | - | tsp 1.4, tbsp 4.4
-02004 | bayleaf; bay; bay leaf; dried bayleaf; fresh bayleaf; turkish bayleaf; indian bayleaf; tej patta | - | leaf 0.2, each 0.2, small 0.1, large 0.3, tsp 0.6
+02004 | bay leaf; bayleaf; bay; bay leaf; dried bayleaf; fresh bayleaf; turkish bayleaf; indian bayleaf; tej patta | - | leaf 0.2, each 0.2, small 0.1, large 0.3, tsp 0.6
 02004~ | curry leaf; fresh curry leaf; curry leaves; makrut lime leaf; kaffir lime leaf; lime leaf; makrut leaf; dried curry leaf | - | leaf 0.3, each 0.3, sprig 3, handful 3, tbsp 1, cup 15
 11984 | epazote | - | sprig 2, tbsp 0.8
 02047 | salt; table salt; fine salt; sea salt; fine sea salt; iodized salt; cooking salt; himalayan salt; rock salt; pink salt; himalayan pink salt; curing salt; black salt; kala namak; pickling salt; celtic salt; salt fine | - | tsp 6, tbsp 18, cup 292, pinch 0.4
-02047 | kosher salt; coarse salt; coarse sea salt; morton kosher salt; kosher or sea salt; coarse kosher salt; rock salt coarse | - | tsp 4.8, tbsp 14.4, cup 230, pinch 0.3
+02047 | kosher salt; coarse salt; coarse sea salt; morton kosher salt; kosher or sea salt; coarse kosher salt; rock salt coarse | - | tsp 4.3, tbsp 13, cup 208, pinch 0.3
 02047 | flaky salt; flaky sea salt; sea salt flake; maldon salt; diamond crystal kosher salt; diamond crystal salt; fleur de sel; maldon; flaked salt; diamond crystal | - | tsp 2.8, tbsp 8.4, cup 135, pinch 0.25
 02047 | salt and pepper; salt pepper; seasoning salt and pepper; salt and black pepper; salt and freshly ground black pepper; sea salt and black pepper; salt and ground black pepper; salt and white pepper; kosher salt and black pepper; kosher salt and freshly ground black pepper; sea salt and freshly ground black pepper; salt and freshly ground pepper; kosher salt and freshly ground pepper | - | tsp 6, pinch 0.4
 02047~ | celery salt | celery | tsp 4.8, tbsp 14
@@ -40,13 +40,13 @@ export const seasonings = `
 02030~ | sichuan pepper; sichuan peppercorn; sansho; sansho pepper | - | tsp 1.8, tbsp 5.4
 02001 | allspice; ground allspice; pimento berry; allspice berry; jamaica pepper | - | tsp 1.9, tbsp 6, each 0.1
 02002 | anise seed; aniseed; anise | - | tsp 2.1, tbsp 6.7
-02002~ | staranise; star anise | - | each 1.5, tsp 2, piece 1.5
+02002~ | star anise; staranise; star anise | - | each 1.5, tsp 2, piece 1.5
 02005 | caraway; caraway seed; nigella; nigella seed; kalonji; black onion seed; ajwain; carom seed | - | tsp 2.1, tbsp 6.7
 02006 | cardamom; ground cardamom; cardamom powder; cardamom seed; green cardamom; black cardamom; cardamom pod; green cardamom pod; black cardamom pod | - | tsp 2, tbsp 5.8, each 0.2, pod 0.2
 02007 | celery seed; ground celery seed | celery | tsp 2, tbsp 6.5
 02009 | chili powder; mexican chili powder; mild chili powder; hot chili powder; chipotle chili powder; chipotle powder; ancho chili powder; ancho powder; red chili powder; kashmiri chili powder; deggi mirch; chili powder blend | nightshade ?celery ?mustard | tsp 2.7, tbsp 8, pinch 0.15
 02031 | cayenne; cayenne pepper; ground cayenne; ground cayenne pepper; ground red pepper; hot pepper powder; ground red chili; ground chili; cayenne powder; ground chipotle; kashmiri powder | nightshade | tsp 1.8, tbsp 5.3, pinch 0.1
-02031 | chili flake; red pepper flake; crushed red pepper; dried chili flake; red chili flake; crushed red pepper flake; hot pepper flake; aleppo pepper; gochugaru; crushed chili; korean chili flake; pepper flake; hot red pepper flake; pul biber; urfa biber; dried red pepper flake; crushed chili flake; piment d espelette; espelette pepper; korean red pepper flake | nightshade | tsp 1.8, tbsp 5.3, pinch 0.15
+02031 | chilli flakes; chili flake; red pepper flake; crushed red pepper; dried chili flake; red chili flake; crushed red pepper flake; hot pepper flake; aleppo pepper; gochugaru; crushed chili; korean chili flake; pepper flake; hot red pepper flake; pul biber; urfa biber; dried red pepper flake; crushed chili flake; piment d espelette; espelette pepper; korean red pepper flake | nightshade | tsp 1.8, tbsp 5.3, pinch 0.15
 02010 | cinnamon; ground cinnamon; cinnamon powder; ceylon cinnamon | - | tsp 2.6, tbsp 7.9, pinch 0.15
 02010 | cinnamon stick; stick of cinnamon; cinnamon quill; cassia bark; cassia; cinnamon bark; stick cinnamon | - | each 3, stick 3, inch 1, piece 2, small 2, large 5
 02011 | cloves; ground cloves; whole clove; whole cloves; clove spice; ground clove; clove | - | tsp 2.1, tbsp 6.5, each 0.08, clove 0.08
@@ -54,7 +54,7 @@ export const seasonings = `
 02014 | cumin; ground cumin; cumin seed; whole cumin; cumin powder; jeera; jeera powder; roasted cumin; ground roasted cumin; shahi jeera; black cumin | - | tsp 2.1, tbsp 6, pinch 0.1
 02015 | curry powder; madras curry powder; mild curry powder; medium curry powder; hot curry powder; jamaican curry powder; vadouvan | ?mustard ?celery ?wheat | tsp 2, tbsp 6.3
 02015~ | garam masala; ras el hanout; berbere; baharat; tandoori masala; chaat masala; tikka masala powder; sambar powder; rasam powder; chana masala powder; biryani masala; masala powder; spice mix; moroccan spice mix | ?mustard ?celery ?wheat | tsp 2, tbsp 6.3
-02001~ | fivespice; fivespice powder; chinese fivespice; chinese fivespice powder; quatre epice; mixed spice; apple pie spice; gingerbread spice; speculaas spice; lebkuchen spice | - | tsp 2, tbsp 6
+02001~ | five-spice powder; fivespice; fivespice powder; chinese fivespice; chinese fivespice powder; quatre epice; mixed spice; apple pie spice; gingerbread spice; speculaas spice; lebkuchen spice | - | tsp 2, tbsp 6
 02035 | pumpkin pie spice; pumpkin spice | - | tsp 1.7, tbsp 5.6
 02016 | dill seed | - | tsp 2.1, tbsp 6.6
 02018 | fennel seed; fennel seed ground; ground fennel; ground fennel seed; fennel pollen | - | tsp 2, tbsp 5.8

@@ -11,12 +11,12 @@ export const vegetables = `
 11287 frozen | onion; chopped onion | allium | cup 160
 11285 | pearl onion; cocktail onion; baby onion; button onion; silverskin onion; boiling onion; cipollini; cipollini onion; pickling onion | allium | each 12, cup 140, packet 283, jar 200
 11284 | dried onion; onion flake; dried onion flake; dehydrated onion; dried minced onion; instant onion | allium ?sulphites | tbsp 5
-11291 | springonion; scallion; spring onions; green onions; welsh onion; salad onion; escallion | allium | each 15, small 5, medium 15, large 25, bunch 100, stalk 15, cup 100, cup sliced 65, tbsp 6
+11291 | spring onion; springonion; scallion; spring onions; green onions; welsh onion; salad onion; escallion | allium | each 15, small 5, medium 15, large 25, bunch 100, stalk 15, cup 100, cup sliced 65, tbsp 6
 11677 | shallot; eschalot; banana shallot; asian shallot | allium | each 30, small 15, medium 30, large 45, clove 15, cup 160, tbsp 10
 11246 | leek; baby leek | allium | each 150, small 90, medium 150, large 250, stalk 150, cup 89
 11247 cooked | = | = | cup 104
 11215 | garlic; garlic clove; clove of garlic; minced garlic; crushed garlic; garlic paste; garlic puree | allium | clove 4, each 4, small 3, medium 4, large 6, head 50, bulb 50, tsp 3.3, tbsp 10, cup 136
-11156 | chive | allium | bunch 20, tbsp 3, sprig 0.5, cup 48, handful 10, each 0.5
+11156 | chives; chive | allium | bunch 20, tbsp 3, sprig 0.5, cup 48, handful 10, each 0.5
 11615 dried | = | = | tbsp 0.4
 11124 | carrot; orange carrot; rainbow carrot; heirloom carrot; carrot stick | - | each 61, small 50, medium 61, large 90, bunch 400, cup 128, cup chopped 128, cup grated 110, cup sliced 122, cup diced 128, cup shredded 110, cup julienned 110
 11125 cooked | = | - | medium 46, cup 156
@@ -50,11 +50,11 @@ export const vegetables = `
 11529 | plum tomato; roma tomato; roma; san marzano tomato fresh; paste tomato | nightshade | each 62, small 50, medium 62, large 85, cup 180
 11529 | cherry tomato; grape tomato; baby plum tomato; baby tomato; cocktail tomato | nightshade | each 15, cup 149, pint 298, punnet 250, packet 250, tub 250, handful 75
 11530 cooked | tomato; roasted tomato; stewed fresh tomato | nightshade | cup 240
-11531 canned | tomato; plum tomato; cherry tomato; canned tomato; tinned tomato; chopped tomato canned; diced tomato; chopped tinned tomato; peeled plum tomato; san marzano tomato; whole peeled tomato | nightshade | tin 400, jar 680, carton 390, cup 240, drained 0.6
+11531 canned | tomato; plum tomato; cherry tomato; canned tomato; tinned tomato; chopped tomato canned; chopped tinned tomato; peeled plum tomato; san marzano tomato; whole peeled tomato | nightshade | tin 400, jar 680, carton 390, cup 240, drained 0.6
 11537 | fire roasted tomato; diced tomato with green chili; rotel | nightshade | tin 411, cup 241
 11533 | stewed tomato | nightshade ?celery | tin 411, cup 255
 11693 | crushed tomato; polpa; crushed canned tomato | nightshade | tin 400, cup 242
-11547 | tomato puree us; passata; strained tomato; tomato passata; sieved tomato; pureed tomato | nightshade | jar 680, bottle 680, carton 500, tin 400, cup 250
+11547 | passata; tomato puree us; passata; strained tomato; tomato passata; sieved tomato; pureed tomato | nightshade | jar 680, bottle 680, carton 500, tin 400, cup 250
 11546 | tomato paste; tomato puree; concentrated tomato; tomato concentrate; double concentrate tomato; double concentrated tomato puree | nightshade | tbsp 16, tsp 5.4, cup 262, tin 170, tube 130, jar 190
 11549 | tomato sauce | nightshade | cup 245, tin 425, jar 400
 11548 | tomato powder | nightshade | tbsp 7, cup 112
@@ -90,10 +90,10 @@ export const vegetables = `
 11413 | potato flour | nightshade ?sulphites | cup 160
 31021 | hashbrown; frozen hashbrown; shredded potato frozen | nightshade | cup 105, each 64, packet 850
 11402 | french fry; frozen chip; oven chip; frozen french fry | nightshade | packet 900, cup 100
-11507 | sweetpotato; sweet potato; orange sweetpotato; kumara; boniato | - | each 200, small 130, medium 200, large 350, cup 133
+11507 | sweet potato; sweetpotato; sweet potato; orange sweetpotato; kumara; boniato | - | each 200, small 130, medium 200, large 350, cup 133
 11510 cooked | = ; mashed sweetpotato | - | cup 328, medium 151
 11508 roasted | = ; baked sweetpotato | - | cup 200, medium 114, large 180
-11514 canned | sweetpotato; sweetpotato puree | - | tin 425, cup 255
+11514 canned | sweet potato; sweetpotato; sweetpotato puree | - | tin 425, cup 255
 11601 | yam; white yam | - | each 450, cup 150
 11518 | taro; eddo; taro root; dasheen | - | each 200, cup 104
 11134 | cassava; yuca; manioc; cassava root; yuca root | - | each 408, cup 206
@@ -114,7 +114,7 @@ export const vegetables = `
 11112 | red cabbage; purple cabbage | - | each 840, small 570, medium 840, large 1130, head 840, cup 89, cup shredded 70
 11114 | savoy cabbage; savoy | - | each 700, head 700, cup 70
 11119 | napa cabbage; chinese cabbage; chinese leaf; nappa cabbage; wombok; pe tsai | - | each 840, head 840, small 500, cup 76, leaf 20
-11116 | bokchoy; baby bokchoy; pak choi; chinese chard | - | each 150, small 100, medium 150, large 840, head 840, bunch 400, cup 70
+11116 | bok choy; bokchoy; baby bokchoy; pak choi; chinese chard | - | each 150, small 100, medium 150, large 840, head 840, bunch 400, cup 70
 11118 | kimchi; kimchee; cabbage kimchi | ?fish ?crustaceans ?molluscs ?wheat ?soy | cup 150, jar 400, tbsp 10
 11439 | sauerkraut | ?sulphites | cup 142, jar 680, tin 411
 11098 | brussels sprout; brussel sprout; brussels; sprout brussels | - | each 19, cup 88, bag 454, packet 454
@@ -152,12 +152,12 @@ export const vegetables = `
 11952 | radicchio; treviso; treviso radicchio | - | each 200, head 200, cup 40, leaf 8
 11011 | asparagus; asparagus spear; asparagus tip; green asparagus; white asparagus | - | each 16, small 12, medium 16, large 20, spear 16, bunch 400, cup 134
 11012 cooked | = | - | cup 180, spear 15
-11052 | green bean; french bean; string bean; runner bean; haricot vert; snap bean; fine bean; bobby bean; fine green bean; dwarf bean; wax bean; yellow bean; long bean; yardlong bean; flat bean | - | each 5.5, cup 100, cup chopped 110, handful 60, bag 340, packet 200
+11052 | green beans; green bean; french bean; string bean; runner bean; haricot vert; snap bean; fine bean; bobby bean; fine green bean; dwarf bean; wax bean; yellow bean; long bean; yardlong bean; flat bean | - | each 5.5, cup 100, cup chopped 110, handful 60, bag 340, packet 200
 11053 cooked | = | - | cup 125
 11060 frozen | = | - | cup 121
 11054 canned | = | - | tin 411, drained 0.6
 11056 drained | = | - |
-11304 | pea; green pea; fresh pea; garden pea; shelled pea; english pea; petit pois; petits pois; shelled english pea | legume | cup 145, tbsp 9
+11304 | peas; pea; green pea; fresh pea; garden pea; shelled pea; english pea; petit pois; petits pois; shelled english pea | legume | cup 145, tbsp 9
 11305 cooked | = | legume | cup 160
 11312 frozen | = ; frozen pea | legume | cup 134, bag 450, packet 450, handful 40
 11306 canned | = ; marrowfat pea; mushy pea | legume | tin 425, drained 0.6
@@ -207,7 +207,7 @@ export const vegetables = `
 11254 | lotus root; renkon | - | each 115, slice 8, cup 120
 11026 | fresh bamboo shoot | - | cup 151
 11028 | bamboo shoot; sliced bamboo shoot; canned bamboo shoot | - | tin 227, cup 131, drained 0.62
-11590 | waterchestnut; canned waterchestnut; sliced waterchestnut; water chestnut | - | tin 227, cup 140, each 7, drained 0.6
+11590 | water chestnut; waterchestnut; canned waterchestnut; sliced waterchestnut; water chestnut | - | tin 227, cup 140, each 7, drained 0.6
 11043 | bean sprout; mung bean sprout; beansprout; mungbean sprout; bean shoot; sprouted mungbean | legume | cup 104, packet 300, bag 300, handful 50
 11001 | alfalfa sprout; alfalfa; broccoli sprout; sprout | legume | cup 33, handful 15
 11248 | sprouted lentil; lentil sprout; sprouted green lentil; sprouted brown lentil | legume | cup 77

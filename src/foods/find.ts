@@ -1,0 +1,218 @@
+import type { Contents } from '#core/allergens.ts';
+import type { FoodTable } from './food.ts';
+import { kitchen, type KitchenFood } from './kitchen.ts';
+import { looseMatch, plainContents } from './loose.ts';
+import { inState, matches, type Match, wantedStates } from './match.ts';
+import type { ReadLine } from './read.ts';
+import { neutral, stateWords } from './vocabulary.ts';
+import type { Learnt, Scale } from './weigh.ts';
+import { foldedWords, foldName } from './words.ts';
+
+/** From here on a match is taken without asking; chosen on lines of many cooks. */
+export const sureFrom = 0.55;
+
+/** A food found for a line's words. */
+export interface Found {
+  readonly scale: Scale;
+  readonly called: string;
+  readonly contents: Contents | null;
+  readonly confidence: number;
+  readonly remarks: readonly string[];
+}
+
+/** 'lentils, dry': the short name with the state it is in. */
+export const calledAs = (entry: KitchenFood) =>
+  entry.state === null || entry.called.includes(entry.state)
+    ? entry.called
+    : `${entry.called}, ${entry.state}`;
+
+/** Everything known of one number of the table, whatever name led there: the widest of its contents. */
+function contentsByNdb(ndb: string): Contents | null {
+  const rows = kitchen.filter((entry) => entry.ndb === ndb && !entry.standsIn);
+  if (rows.length === 0) return null;
+  const contains = [...new Set(rows.flatMap(({ contents }) => contents.contains))];
+  const kinds = [...new Set(rows.flatMap(({ contents }) => contents.kinds))];
+  return {
+    contains,
+    kinds,
+    check: [...new Set(rows.flatMap(({ contents }) => contents.check))].filter(
+      (tag) => !contains.includes(tag),
+    ),
+    checkKinds: [...new Set(rows.flatMap(({ contents }) => contents.checkKinds))].filter(
+      (kind) => !kinds.includes(kind),
+    ),
+  };
+}
+
+/** The words that name a food, without those that do not. */
+export const stripped = (words: string) =>
+  foldedWords(words)
+    .filter((word) => !neutral.has(word))
+    .join(' ');
+
+function learntFood(words: string, table: FoodTable, learnt: Learnt): Found | undefined {
+  const ndb = learnt.foods.get(foldName(words)) ?? learnt.foods.get(stripped(words));
+  const food = ndb === undefined ? undefined : table.byNdb(ndb);
+  if (!food) return undefined;
+  const rows = kitchen.filter((entry) => entry.ndb === food.ndb && !entry.standsIn);
+  const entry =
+    rows.find((row) => row.names.some((name) => foldName(name) === foldName(words))) ?? rows[0] ?? null;
+  return {
+    scale: { food, entry },
+    called: words,
+    contents: contentsByNdb(food.ndb) ?? plainContents(food),
+    confidence: 1,
+    remarks: [],
+  };
+}
+
+/** 'washed and dried' says nothing of the food's state. */
+const asState = (text: string) =>
+  /\b(?:wash|rins|pat|spun|spin|blot|towel|soak|scrub|clean|not)/i.test(text)
+    ? text.replace(/\bdr(?:y|ied)\b/gi, ' ')
+    : text;
+
+/** What the line says of the food's state; brackets ('canned is fine') speak only where nothing else does. */
+function statesSaid(line: ReadLine): Set<string> {
+  const outside = [line.words, ...line.aside].flatMap((text) => foldedWords(asState(text)));
+  const has = outside.some((word) => Object.hasOwn(stateWords, word) && word !== 'drained');
+  return new Set(
+    has ? outside : [...outside, ...line.brackets.flatMap((text) => foldedWords(asState(text)))],
+  );
+}
+
+/** Everything a line's words say, for manners of cutting and measuring. */
+export function saidOf(line: ReadLine): Set<string> {
+  return new Set(
+    [line.words, ...line.aside, ...line.brackets, line.amountText].flatMap((text) => foldedWords(text)),
+  );
+}
+
+function fromMatch(
+  match: Match,
+  line: ReadLine,
+  said: ReadonlySet<string>,
+  table: FoodTable,
+): Found | undefined {
+  const unit = line.amounts[0]?.unit ?? null;
+  const own = new Set(match.name.split(' '));
+  const names = new Set([...said].filter((word) => !own.has(word)));
+  const isTin = unit?.name === 'tin' || unit?.name === 'jar';
+  const isVolume = unit?.ml !== undefined || unit?.grams !== undefined;
+  const wanted = wantedStates(names, { isTin, isVolume, isSpoon: unit?.name === 'tsp' });
+  const { food: entry, isAsAsked } = inState(
+    match.entries,
+    wanted,
+    unit?.name === 'tsp' || unit?.name === 'pinch',
+  );
+  const food = table.byNdb(entry.ndb);
+  if (!food) return undefined;
+  const remarks = entry.standsIn ? [`the table has no ${calledAs(entry)}; counted as "${food.name}"`] : [];
+  const state = wanted[0];
+  let { confidence } = match;
+  if (
+    !isAsAsked &&
+    state &&
+    state !== 'fresh' &&
+    state !== 'canned' &&
+    state !== 'drained' &&
+    state !== 'roasted' &&
+    state !== 'fried'
+  ) {
+    confidence *= state === 'smoked' || state === 'dried' ? 0.5 : 0.85;
+    remarks.push(`counted as ${calledAs(entry)}, not ${state}`);
+  }
+  return { scale: { food, entry }, called: calledAs(entry), contents: entry.contents, confidence, remarks };
+}
+
+const alternative = / +(?:and\/)?or +|(?<=\p{L}) *\/ *(?=\p{L})/iu;
+
+/** 'beef or chicken stock' → 'beef stock'; 'butter or oil' → 'butter'; what was left out, to be said. */
+function firstOf(line: ReadLine): { words: string; other: string | null; shared: string | null }[] {
+  const [first = '', second = ''] = line.words.split(alternative);
+  if (second === '') return [{ words: line.words, other: null, shared: null }];
+  const rest = line.words.slice(first.length).replace(/^ *(?:or|\/|and\/or) */i, '');
+  const others = foldedWords(second).filter((word) => !/^\d/.test(word));
+  const out: { words: string; other: string | null; shared: string | null }[] = [];
+  const plainSecond = second.replace(/[\d½¼¾⅓⅔].*$/, '').trim();
+  const tokens = plainSecond.split(/\s+/);
+  if (others.filter((word) => !neutral.has(word)).length > 1 || tokens.length > 1)
+    for (let take = Math.min(3, tokens.length - 1); take >= 1; take--)
+      out.push({
+        words: `${first} ${tokens.slice(-take).join(' ')}`,
+        other: rest,
+        shared: tokens.slice(-take).join(' '),
+      });
+  out.push({ words: first, other: rest, shared: null });
+  if (stripped(first) === '')
+    out.push({ words: `${first} ${plainSecond}`, other: rest, shared: plainSecond });
+  return out;
+}
+
+/** Foods the words of a line may mean, surest first. */
+export function findFood(line: ReadLine, table: FoodTable, learnt: Learnt): Found[] {
+  const known = learntFood(line.words, table, learnt);
+  if (known) return [known];
+  // '1 chicken' is a bird; '200 g chicken' is its meat.
+  const isCounted = line.amounts.length === 1 && line.amounts[0]!.unit === null;
+  if (
+    isCounted &&
+    stripped(line.words) === 'chicken' &&
+    foldName(line.words).endsWith('chicken') &&
+    !/\b(?:breast|boneless|diced|cooked|strip|cube)/i.test([line.words, ...line.aside].join(' '))
+  )
+    return findFood(
+      {
+        ...line,
+        words: `whole ${line.words}`,
+        amounts: [{ value: line.amounts[0]!.value, unit: { name: 'each' } }],
+      },
+      table,
+      learnt,
+    );
+  const found: Found[] = [];
+  for (const { words, other, shared } of firstOf(line)) {
+    // What stands behind the 'or' says nothing of the food in front of it.
+    const states = statesSaid(other === null ? line : { ...line, words, brackets: [] });
+    const remark = other === null ? [] : [`the first of ${line.words}`.slice(0, 80)];
+    for (const match of matches(words, line.aside).slice(0, 6)) {
+      // A shared last word counts only when the joined name is one that people use: 'beef stock', not 'butter milk'.
+      const isWhole = match.name.split(' ').length > 1 && match.confidence > 0.9;
+      if (shared !== null && !isWhole && stripped(words) !== '' && shared !== words) continue;
+      const one = fromMatch(match, line, states, table);
+      if (one)
+        found.push({
+          ...one,
+          confidence: one.confidence * (other !== null && shared === null ? 0.97 : 1),
+          remarks: [...one.remarks, ...remark],
+        });
+    }
+  }
+  if (!found.some(({ confidence }) => confidence >= sureFrom)) {
+    // The name may stand in brackets, behind a comma or as an example: 'firm fish, such as cod'.
+    const states = statesSaid(line);
+    const hidden = [
+      ...line.brackets,
+      ...line.aside,
+      line.words.replace(/^.*?\b(?:such as|like|preferably)\b/i, ''),
+    ];
+    for (const text of hidden.slice(0, 6))
+      for (const match of matches(
+        text.replace(/^(?:such as|like|preferably|or|about)\b/i, '').split(/\bor\b/i)[0]!,
+        [],
+      ).slice(0, 2)) {
+        const one = match.confidence > 0.8 ? fromMatch(match, line, states, table) : undefined;
+        if (one) found.push({ ...one, confidence: one.confidence * 0.75 });
+      }
+    const loose = looseMatch(line.words, table);
+    if (loose)
+      found.push({
+        scale: { food: loose.food, entry: null },
+        called: loose.food.name,
+        contents: plainContents(loose.food),
+        confidence: loose.confidence,
+        remarks: [`counted as "${loose.food.name}"`],
+      });
+  }
+  return found.sort((a, b) => b.confidence - a.confidence);
+}
