@@ -1,14 +1,20 @@
 import { randomInt } from 'node:crypto';
 import { dirname, join } from 'node:path';
-import { answer, type Answerer } from '#chat/answer.ts';
+import { arrival } from '#chat/admission.ts';
+import { answer, type Answerer, resume } from '#chat/answer.ts';
+import { menu } from '#chat/help.ts';
 import { readCommands } from '#chat/registry.ts';
-import { readConfig } from '#config.ts';
+import { type Config, readConfig } from '#config.ts';
 import { defaultSettings } from '#core/settings.ts';
+import { sayError } from '#doors/telegram-refused.ts';
+import { openTelegram } from '#doors/telegram.ts';
 import { openTerminal } from '#doors/terminal.ts';
 import { openSolver } from '#solver.ts';
+import { deliveryStore } from '#store/deliveries.ts';
 import { openFoods } from '#store/foods.ts';
 import { openStores } from '#store/house.ts';
-import { openDatabase } from '#store/open.ts';
+import { lockHousehold } from '#store/lock.ts';
+import { type Db, openDatabase } from '#store/open.ts';
 
 const log = (line: string) => void process.stderr.write(`${line}\n`);
 
@@ -16,6 +22,7 @@ async function start(): Promise<void> {
   const config = readConfig(process.env);
   const inMemory = config.databasePath === ':memory:';
   const folder = inMemory ? process.cwd() : dirname(config.databasePath);
+  const unlock = config.telegramToken === null ? undefined : lockHousehold(config.databasePath);
   const db = openDatabase(config.databasePath);
   const foods = openFoods(inMemory ? ':memory:' : join(folder, 'foods.db'));
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -31,6 +38,7 @@ async function start(): Promise<void> {
   const close = () => {
     foods.close();
     db.close();
+    unlock?.();
   };
   if (config.telegramToken === null) {
     let fixedMs = config.fixedNowMs;
@@ -49,7 +57,41 @@ async function start(): Promise<void> {
       welcome: `This household's records are in ${config.databasePath}. "Name: text" speaks as that person; /help lists the requests.\nA recipe goes on over lines that start with two spaces; an empty line sends it. Ctrl+D ends.`,
     });
     close();
+    return;
   }
+  const code = await startTelegram(house, db, config);
+  close();
+  // Open connections and threads would hold the process for a while.
+  process.exit(code);
+}
+
+async function startTelegram(house: Answerer, db: Db, config: Config): Promise<number> {
+  // Node itself would print the error whole, and errors of calls hold the token.
+  process.on('uncaughtException', (error) => {
+    log(`The program broke: ${sayError(error)}`);
+    process.exit(1);
+  });
+  const stopping = new AbortController();
+  for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => stopping.abort());
+  const deliveries = deliveryStore(db);
+  // The platform repeats nothing for longer than a day.
+  if (config.fixedNowMs === null) deliveries.forget('telegram', Date.now() - 30 * 24 * 3_600_000);
+  let named: Answerer = house;
+  return openTelegram({
+    token: config.telegramToken!,
+    apiRoot: config.telegramApiRoot,
+    handle: (message) => answer(named, message),
+    takeUp: () => resume(named, 'telegram'),
+    arrived: (message) => arrival(house.stores, message),
+    deliveries,
+    named: (username) => void (named = { ...house, chatLink: `https://t.me/${username}?start=` }),
+    menu: menu(house.commands),
+    admitCode: house.admitCode!,
+    fixedNowMs: config.fixedNowMs,
+    print: (line) => void process.stdout.write(`${line}\n`),
+    log,
+    stop: stopping.signal,
+  });
 }
 
 /** Six characters that cannot be mistaken for one another when read aloud. */

@@ -18,7 +18,10 @@ export function address(text: string, addressed: boolean, commands: readonly Com
     const typed = slash[1]!.toLowerCase();
     const words = slash[2]!.replace(/^[\s,:;.]+/, '');
     const command = called(typed, commands);
-    if (command) return { is: 'request', command, words };
+    const linked = typed === 'start' ? called('pouch', commands) : undefined;
+    // Behind /start stands what a link carried: a pouch's code, or nothing that was made here.
+    if (linked && /^b\d+-\d+$/i.test(words)) return { is: 'request', command: linked, words };
+    if (command) return { is: 'request', command, words: typed === 'start' ? '' : words };
     return addressed
       ? { is: 'unknown', typed: `/${slash[1]!}`, near: nearest(typed, commands) }
       : { is: 'talk' };

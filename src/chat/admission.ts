@@ -2,6 +2,8 @@ import { timingSafeEqual } from 'node:crypto';
 import type { Message, Reply } from '#core/talk.ts';
 import type { Stores } from '#store/house.ts';
 
+const notAdmitted = 'This group is not admitted yet. Whoever runs this bot has the code: /admit CODE';
+
 function same(a: string, b: string): boolean {
   const [x, y] = [Buffer.from(a), Buffer.from(b)];
   return x.length === y.length && timingSafeEqual(x, y);
@@ -20,7 +22,7 @@ export function admission(stores: Stores, message: Message, code: string): Reply
   const typed = asked[2]!.trim();
   if (message.isPrivate) return privately(stores, message);
   if (asked[1]!.toLowerCase() !== 'admit') {
-    return { group: 'This group is not admitted yet. Whoever runs this bot has the code: /admit CODE' };
+    return { group: notAdmitted };
   }
   if (households.tooManyTries(message)) return undefined;
   if (!same(typed.toLowerCase(), code.toLowerCase())) {
@@ -33,6 +35,18 @@ export function admission(stores: Stores, message: Message, code: string): Reply
     group:
       'Admitted. This group is a household now, and everything it records stays here.\nStart with a recipe, for example:\n/recipe Barley soup, 6 servings\n300 g pearl barley\n4 carrots\n1 l vegetable stock',
   };
+}
+
+/** The bot came into a group: one line, once. */
+export function arrival(stores: Stores, message: Message): void {
+  stores.together(() => {
+    if (!stores.messages.firstSight(message.door, message.deliveryKey, message.sentAtMs)) return;
+    const isAdmitted = stores.households.of(message.door, message.chatKey) !== undefined;
+    const group = isAdmitted
+      ? 'Back. All records of this group are still here; /stock shows what there is.'
+      : notAdmitted;
+    stores.messages.put(message, null, { group }, message.sentAtMs);
+  });
 }
 
 function privately(stores: Stores, message: Message): Reply | undefined {

@@ -1,0 +1,109 @@
+import type { FileOut, Outgoing } from '#core/talk.ts';
+import { type Entity, type Line, cleaned, cutTo, intoPieces, isolated } from './telegram-text.ts';
+
+export interface Key {
+  readonly text: string;
+  readonly callback_data: string;
+}
+
+/** One call to the platform. An answer is one or several, always the same ones in the same order. */
+export type Part =
+  | {
+      readonly is: 'text';
+      readonly text: string;
+      readonly entities: readonly Entity[];
+      /** Rows of buttons; none for no keyboard. */
+      readonly keys: readonly (readonly Key[])[];
+    }
+  | {
+      readonly is: 'photo' | 'document';
+      readonly name: string;
+      readonly bytes: Buffer;
+      readonly caption: string;
+    };
+
+const mostButtons = 8;
+/** A button alone in its row is cut by phones at about this many units (from memory). */
+const mostLabelUnits = 32;
+const mostUnitsSideBySide = 20;
+const mostCaptionUnits = 1024;
+
+/** An answer as the platform shows it: plain text and entities, then its files. */
+export function draw({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>): Part[] {
+  const lines: Line[] = cleaned(reply.group)
+    .split('\n')
+    .map((text) => ({ text, inQuote: false }));
+  if (buttons.length > mostButtons) {
+    lines.push({
+      text: `(${mostButtons} of ${buttons.length} choices fit below; the others can be typed.)`,
+      inQuote: false,
+    });
+  }
+  for (const { who, text } of reply.notes ?? []) {
+    const [first, ...more] = cleaned(text).split('\n');
+    lines.push({ text: `${isolated(cleaned(who))}: ${first!}`, inQuote: true });
+    for (const line of more) lines.push({ text: line, inQuote: true });
+  }
+  const files = (reply.files ?? []).map(drawFile);
+  const keys = keyboard(buttons);
+  const pieces = intoPieces(lines);
+  // An answer of a file alone needs no text; one with buttons, or with nothing at all, has to have some.
+  if (pieces.length === 0 && (keys.length > 0 || files.length === 0))
+    pieces.push({ text: '…', entities: [] });
+  return [
+    ...pieces.map((piece, i): Part => ({ is: 'text', ...piece, keys: i === pieces.length - 1 ? keys : [] })),
+    ...files,
+  ];
+}
+
+/** Rows of buttons: short labels two a row, long ones alone. The data is the button's row in the database. */
+export function keyboard(buttons: Outgoing['buttons']): Key[][] {
+  const shown = buttons.slice(0, mostButtons);
+  const labels = shown.map(({ label }) => cleaned(label).replace(/\s+/gu, ' ').trim() || '…');
+  const cut = labels.map((label) => cutTo(label, mostLabelUnits));
+  const rows: Key[][] = [];
+  shown.forEach(({ id }, i) => {
+    // Two labels that differ only past the cut would look the same: those lose their middle instead.
+    const isTwin = cut.some((other, j) => j !== i && other === cut[i]);
+    const text = isTwin ? withoutMiddle(labels[i]!, mostLabelUnits) : cut[i]!;
+    const last = rows.at(-1);
+    const fits = text.length <= mostUnitsSideBySide;
+    if (fits && last?.length === 1 && last[0]!.text.length <= mostUnitsSideBySide)
+      last.push({ text, callback_data: String(id) });
+    else rows.push([{ text, callback_data: String(id) }]);
+  });
+  return rows;
+}
+
+function withoutMiddle(label: string, most: number): string {
+  const characters = [...label];
+  if (label.length <= most) return label;
+  const half = Math.floor((most - 1) / 4);
+  return `${characters.slice(0, half).join('')}…${characters.slice(-half * 2).join('')}`;
+}
+
+function drawFile({ name, type, base64, caption }: FileOut): Part {
+  const bytes = Buffer.from(base64, 'base64');
+  const said = cutTo(cleaned(caption).trim(), mostCaptionUnits);
+  // The platform refuses empty files.
+  if (bytes.length === 0)
+    return { is: 'text', text: `${said || name} (nothing in it)`, entities: [], keys: [] };
+  const safeName =
+    cleaned(name)
+      .replace(/[/\\\n]+/g, '-')
+      .trim() || 'file';
+  return {
+    is: type === 'image/png' && isPhoto(bytes) ? 'photo' : 'document',
+    name: safeName,
+    bytes,
+    caption: said,
+  };
+}
+
+/** A picture small enough to be shown without being shrunk; larger ones go as files, untouched. */
+function isPhoto(bytes: Buffer): boolean {
+  if (bytes.length < 24 || bytes.toString('latin1', 1, 4) !== 'PNG') return false;
+  const [widthPx, heightPx] = [bytes.readUInt32BE(16), bytes.readUInt32BE(20)];
+  const [short, long] = [Math.min(widthPx, heightPx), Math.max(widthPx, heightPx)];
+  return short > 0 && long < 1280 && long / short <= 20;
+}

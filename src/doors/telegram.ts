@@ -1,0 +1,197 @@
+import type { Bot } from 'grammy';
+import type { Message } from '#core/talk.ts';
+import type { Handled } from '#chat/answer.ts';
+import { type MenuEntry, askName, connect, setMenu, whyEnded } from './telegram-connection.ts';
+import { type Heard, hear, wanted } from './telegram-hear.ts';
+import { failureOf, sayError, withoutToken } from './telegram-refused.ts';
+import { type Outbox, openSender } from './telegram-sender.ts';
+
+/** What the door keeps in the database. */
+export interface Deliveries extends Outbox {
+  /** Nothing is sent to this chat until it is resumed. */
+  readonly pause: (door: 'telegram', chatKey: string) => void;
+  readonly resume: (door: 'telegram', chatKey: string) => void;
+  /** @returns false when the new chat is a household of its own by now */
+  readonly moveChat: (door: 'telegram', from: string, to: string) => boolean;
+  /** Whether a button of this chat has done its work. */
+  readonly isSpent: (door: 'telegram', button: number, chatKey: string) => boolean;
+}
+
+export interface TelegramDoor {
+  readonly token: string;
+  /** Another address than the platform's own; null for that. */
+  readonly apiRoot: string | null;
+  /** Handles one message; the answer waits in the outbox afterwards. */
+  readonly handle: (message: Message) => Handled;
+  /** Takes up the long sums that an earlier process did not end. */
+  readonly takeUp: () => readonly Promise<void>[];
+  /** The bot came into a group: puts a line for it in the outbox. */
+  readonly arrived: (message: Message) => void;
+  readonly deliveries: Deliveries;
+  /** The bot's public name, once the platform has told it. */
+  readonly named: (username: string) => void;
+  readonly menu: readonly MenuEntry[];
+  readonly admitCode: string;
+  /** A clock fixed from outside, ms; null for the real one. */
+  readonly fixedNowMs: number | null;
+  readonly print: (line: string) => void;
+  readonly log: (line: string) => void;
+  /** Asks the door to stop. */
+  readonly stop: AbortSignal;
+}
+
+const stopLimitMs = 5000;
+const mostToastUnits = 200;
+const firstSignAfterMs = 700;
+/** The platform shows a sign of work for 5 s. */
+const signEveryMs = 4500;
+
+/**
+ * The chat on the platform, by long polling. Ends when asked to stop, or when the platform refuses this bot.
+ * Handlers never wait for the network: what is to be said goes through the outbox.
+ * @returns the process's exit code
+ */
+export async function openTelegram(door: TelegramDoor): Promise<number> {
+  const { deliveries, stop } = door;
+  const log = withoutToken(door.token, door.log);
+  const bot = connect(door.token, door.apiRoot);
+  const sender = openSender({ api: bot.api, outbox: deliveries, moved, log });
+  /** Calls that nothing waits for: signs of work, answers to presses. */
+  const loose = new Set<Promise<unknown>>();
+  const later = (call: Promise<unknown>, isFine: (error: unknown) => boolean = () => false) => {
+    const ended: Promise<unknown> = call
+      .catch((error: unknown) => (isFine(error) ? undefined : log(sayError(error))))
+      .finally(() => loose.delete(ended));
+    loose.add(ended);
+  };
+  const place = ({ chatKey, topicKey }: Message) => ({
+    chat_id: Number(chatKey),
+    ...(topicKey === null ? {} : { message_thread_id: Number(topicKey) }),
+  });
+  function handle(message: Message): Handled {
+    const handled = door.handle(
+      door.fixedNowMs === null ? message : { ...message, sentAtMs: door.fixedNowMs },
+    );
+    sender.wake();
+    if (handled.pending) later(working(message, handled.pending));
+    return handled;
+  }
+
+  /** Long sums run beside the chat, which hears that they do; nobody waits behind them. */
+  async function working(message: Message, pending: Promise<void>): Promise<void> {
+    let sign = setTimeout(function show() {
+      later(bot.api.raw.sendChatAction({ ...place(message), action: 'typing' }));
+      sign = setTimeout(show, signEveryMs);
+    }, firstSignAfterMs);
+    await pending.finally(() => clearTimeout(sign));
+    sender.wake();
+  }
+
+  /** Our own fault, and not one of a request: nothing could be stored, so this goes out directly. */
+  function apologise(message: Message, error: unknown): void {
+    log(`delivery ${message.deliveryKey} in chat ${message.chatKey} failed: ${sayError(error)}`);
+    if (message.chatKey === '' || (!message.addressed && !message.text.startsWith('/'))) return;
+    const text = 'Something broke on my side; nothing was recorded. Please send it again in a while.';
+    later(bot.api.raw.sendMessage({ ...place(message), text }));
+  }
+
+  function moved(from: string, to: string): void {
+    if (!deliveries.moveChat('telegram', from, to)) {
+      log(`chat ${from} became ${to}, which has records of its own already: both stay as they are`);
+    }
+  }
+
+  function take(heard: Heard): void {
+    switch (heard.is) {
+      case 'nothing':
+        return;
+      case 'message':
+        deliveries.resume('telegram', heard.message.chatKey);
+        handle(heard.message);
+        return;
+      case 'press':
+        return press(heard);
+      case 'moved':
+        moved(heard.from, heard.to);
+        return sender.wake();
+      case 'left':
+        return deliveries.pause('telegram', heard.chatKey);
+      case 'joined':
+        deliveries.resume('telegram', heard.message.chatKey);
+        if (!heard.message.isPrivate) door.arrived(heard.message);
+        return sender.wake();
+    }
+  }
+
+  function press({ message, pressKey, carrier }: Extract<Heard, { is: 'press' }>): void {
+    let handled: Handled = {};
+    try {
+      handled = handle(message);
+    } finally {
+      const text = handled.toast === undefined ? {} : { text: handled.toast.slice(0, mostToastUnits) };
+      // A press from while the bot was away can no longer be answered; what it asked for is done all the same.
+      later(bot.api.raw.answerCallbackQuery({ callback_query_id: pressKey, ...text }), isRefused);
+    }
+    if (carrier === null || !deliveries.isSpent('telegram', message.button!, carrier.chatKey)) return;
+    const where = { chat_id: Number(carrier.chatKey), message_id: carrier.messageId };
+    // Without buttons already, or gone: just as well.
+    later(bot.api.raw.editMessageReplyMarkup(where), isRefused);
+  }
+
+  function attempt(heard: Heard): void {
+    try {
+      take(heard);
+    } catch (error) {
+      if (!('message' in heard)) throw error;
+      apologise(heard.message, error);
+    }
+  }
+
+  bot.use(({ update, me }) => attempt(hear(update, me, door.fixedNowMs ?? Date.now())));
+  bot.catch(({ error, ctx }) => log(`update ${ctx.update.update_id} failed: ${sayError(error)}`));
+
+  sender.wake();
+  let polling: Promise<void> = Promise.resolve();
+  const run = async () => {
+    await askName(bot, stop, log);
+    if (stop.aborted) return;
+    greet(door, bot);
+    for (const begun of door.takeUp()) later(begun.then(sender.wake));
+    later(setMenu(bot, door.menu));
+    polling = bot.start({ allowed_updates: wanted });
+    await polling;
+  };
+  let exitCode = 0;
+  const ended = run().catch((error: unknown) => {
+    if (stop.aborted) return;
+    exitCode = 1;
+    log(whyEnded(error));
+  });
+  const stopped = new Promise<void>((resolve) => {
+    if (stop.aborted) resolve();
+    stop.addEventListener('abort', () => resolve(), { once: true });
+  });
+  await Promise.race([stopped, ended]);
+
+  // Stops asking, ends what is at hand, confirms it to the platform and sends what waits; 5 s in all.
+  const endsAtMs = Date.now() + stopLimitMs;
+  const asked = bot.isRunning() ? bot.stop() : undefined;
+  const quiet = Promise.allSettled([asked, polling, ...loose]);
+  await Promise.race([quiet, new Promise((resolve) => setTimeout(resolve, stopLimitMs).unref())]);
+  await sender.flush(Math.max(0, endsAtMs - Date.now()));
+  return exitCode;
+}
+
+const isRefused = (error: unknown) => failureOf(error).is === 'refused';
+
+function greet({ print, named, admitCode }: TelegramDoor, { botInfo }: Bot): void {
+  named(botInfo.username);
+  print(
+    `This is @${botInfo.username}. To admit a group, add the bot to it and write there: /admit ${admitCode}`,
+  );
+  print(
+    botInfo.can_read_all_group_messages
+      ? 'Privacy mode is off: the bot hears everything in its groups, and answers only what is meant for it.'
+      : 'Privacy mode is on: in groups the bot hears requests with a slash, mentions and replies to it. That is enough.',
+  );
+}

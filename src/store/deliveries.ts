@@ -1,0 +1,123 @@
+import type { Outgoing } from '#core/talk.ts';
+import type { Db } from './open.ts';
+
+/** Later than any clock: an answer to a chat that the bot cannot reach at present. */
+const pausedMs = 9_000_000_000_000_000;
+
+type Head = Outgoing & { readonly nextTryAtMs: number };
+
+/** What a door needs that delivers over a network: its answers in order, and chats that come, go and move. */
+export function deliveryStore(db: Db) {
+  const heads = db.prepare(
+    `SELECT outbox.chat_key AS chatKey, next_try_at_ms AS nextTryAtMs FROM outbox JOIN
+       (SELECT min(id) AS first FROM outbox WHERE state = 'waiting' AND door = ? GROUP BY chat_key) ON id = first
+     ORDER BY id`,
+  );
+  const head = db.prepare(
+    `SELECT id, door, chat_key AS chatKey, topic_key AS topicKey, reply_to_key AS replyToKey, reply_json AS replyJson,
+       parts_sent AS partsSent, tries, next_try_at_ms AS nextTryAtMs FROM outbox
+     WHERE state = 'waiting' AND door = ? AND chat_key = ? ORDER BY id LIMIT 1`,
+  );
+  const buttonsOf = db.prepare('SELECT id, label FROM button WHERE outbox = ? ORDER BY id');
+  const sent = db.prepare("UPDATE outbox SET state = 'sent' WHERE id = ?");
+  const sentPart = db.prepare('UPDATE outbox SET parts_sent = ?, tries = 0, next_try_at_ms = 0 WHERE id = ?');
+  const tried = db.prepare('UPDATE outbox SET tries = tries + 1, next_try_at_ms = ? WHERE id = ?');
+  const dropped = db.prepare("UPDATE outbox SET state = 'dropped', why_dropped = ? WHERE id = ?");
+  const dropChat = db.prepare(
+    `UPDATE outbox SET state = 'dropped', why_dropped = ? WHERE door = ? AND chat_key = ? AND state = 'waiting'`,
+  );
+  const leaveTopic = db.prepare(
+    `UPDATE outbox SET topic_key = NULL, reply_to_key = NULL,
+       reply_json = json_set(reply_json, '$.group', ? || char(10) || (reply_json ->> '$.group')) WHERE id = ?`,
+  );
+  const pause = db.prepare(
+    `UPDATE outbox SET next_try_at_ms = ${pausedMs} WHERE door = ? AND chat_key = ? AND state = 'waiting'`,
+  );
+  const resume = db.prepare(
+    `UPDATE outbox SET next_try_at_ms = 0
+     WHERE door = ? AND chat_key = ? AND state = 'waiting' AND next_try_at_ms = ${pausedMs}`,
+  );
+  const isSpent = db
+    .prepare(
+      `SELECT used_at_ms IS NOT NULL FROM button JOIN outbox ON outbox.id = button.outbox
+       WHERE button.id = ? AND outbox.door = ? AND outbox.chat_key = ?`,
+    )
+    .pluck();
+  const forget = db.prepare('DELETE FROM seen WHERE door = ? AND at_ms < ?');
+
+  const householdOf = db.prepare('SELECT household FROM chat WHERE door = ? AND chat_key = ?').pluck();
+  const hasRecords = db.prepare('SELECT 1 FROM entry WHERE household = ?').pluck();
+  const removeChat = db.prepare('DELETE FROM chat WHERE door = ? AND chat_key = ?');
+  const rename = ['chat', 'entry', 'wrong_code'].map((table) =>
+    db.prepare(`UPDATE ${table} SET chat_key = ? WHERE door = ? AND chat_key = ?`),
+  );
+  // Message numbers start over in the new chat, so the old ones must not be replied to.
+  const moveOutbox = db.prepare(
+    `UPDATE outbox SET chat_key = ?, reply_to_key = NULL, topic_key = NULL,
+       next_try_at_ms = CASE next_try_at_ms WHEN ${pausedMs} THEN 0 ELSE next_try_at_ms END
+     WHERE door = ? AND chat_key = ?`,
+  );
+  const moveUnfinished = db.prepare(
+    `UPDATE unfinished SET message_json = json_set(message_json, '$.chatKey', ?)
+     WHERE door = ? AND message_json ->> '$.chatKey' = ?`,
+  );
+  const moveStandIn = db.prepare(
+    'UPDATE OR IGNORE member SET person_key = ? WHERE door = ? AND person_key = ?',
+  );
+
+  return {
+    /** The oldest waiting answer of each chat: when it may be tried. */
+    heads: (door: string) => heads.all(door) as { chatKey: string; nextTryAtMs: number }[],
+    /** The oldest answer that waits for a chat. */
+    head(door: string, chatKey: string): Head | undefined {
+      const row = head.get(door, chatKey) as
+        (Omit<Head, 'reply' | 'buttons'> & { replyJson: string }) | undefined;
+      if (!row) return undefined;
+      const { replyJson, ...rest } = row;
+      return {
+        ...rest,
+        reply: JSON.parse(replyJson) as Outgoing['reply'],
+        buttons: buttonsOf.all(row.id) as { id: number; label: string }[],
+      };
+    },
+    sent: (id: number): void => void sent.run(id),
+    sentPart: (id: number, parts: number): void => void sentPart.run(parts, id),
+    tried: (id: number, nextTryAtMs: number): void => void tried.run(nextTryAtMs, id),
+    dropped: (id: number, why: string): void => void dropped.run(why, id),
+    /** Gives up what waits for a chat. @returns how many answers */
+    dropChat: (door: string, chatKey: string, why: string): number =>
+      dropChat.run(why, door, chatKey).changes,
+    leaveTopic: (id: number, notice: string): void => void leaveTopic.run(notice, id),
+
+    /** The bot was put out of a chat: its answers wait until it is back. */
+    pause: (door: string, chatKey: string): void => void pause.run(door, chatKey),
+    resume: (door: string, chatKey: string): void => void resume.run(door, chatKey),
+    /** Whether a button of this chat has done its work. */
+    isSpent: (door: string, button: number, chatKey: string): boolean =>
+      isSpent.get(button, door, chatKey) === 1,
+
+    /** Deliveries that no platform repeats any more. */
+    forget: (door: string, beforeMs: number): void => void forget.run(door, beforeMs),
+
+    /**
+     * A chat goes on under a new key, with its household, its journal and its waiting answers. Doing it again
+     * changes nothing. A new chat that was admitted by itself in between, and already has records, is left alone.
+     * @returns false when it was left alone
+     */
+    moveChat: (door: string, from: string, to: string): boolean =>
+      db
+        .transaction(() => {
+          const [before, after] = [from, to].map((key) => householdOf.get(door, key) as number | undefined);
+          if (before !== undefined && after !== undefined && before !== after) {
+            if (hasRecords.get(after) !== undefined) return false;
+          }
+          if (before !== undefined && after !== undefined) removeChat.run(door, to);
+          for (const statement of rename) statement.run(to, door, from);
+          moveOutbox.run(to, door, from);
+          moveUnfinished.run(to, door, from);
+          moveStandIn.run(`chat:${to}`, door, `chat:${from}`);
+          return true;
+        })
+        .immediate(),
+  };
+}
