@@ -132,8 +132,7 @@ function countedG(
     ])
       if (said.has(part)) {
         const known = of(part);
-        if (known && !(scale.entry?.names.some((one) => one.endsWith(part)) && of('each')))
-          return from(known, 1, part);
+        if (known) return from(known, 1, part);
       }
     return from(of('each') ?? of('medium') ?? of('large') ?? of('small'), 1, '');
   }

@@ -18,8 +18,8 @@ export const dairy = `
 01050 | light cream; single cream; coffee cream; table cream; pouring cream | milk | cup 240, tbsp 15, carton 300
 01049 | half and half; halfandhalf | milk | cup 242, tbsp 15
 01054 | whipped cream; aerosol whipped cream; squirty cream; whipped topping dairy | milk | cup 60, tbsp 3
-01056 | sour cream; soured cream; smetana; full fat sour cream; cremefraiche; creme fraiche; mexican crema; crema; fullfat sour cream | milk | cup 230, tbsp 14.4, tub 227, container 227, carton 227
-01179 | light sour cream; lowfat sour cream; reduced fat sour cream; lowfat cremefraiche | milk | cup 230, tbsp 14.4
+01056 | sour cream; soured cream; smetana; full fat sour cream; cremefraiche; creme fraiche; mexican crema; crema; fullfat sour cream | milk | cup 230, tbsp 12, tub 227, container 227, carton 227
+01179 | light sour cream; lowfat sour cream; reduced fat sour cream; lowfat cremefraiche | milk | cup 230, tbsp 12
 01116 | yogurt; plain yogurt; natural yogurt; whole milk yogurt; full fat yogurt; plain whole milk yogurt; curd; dahi; fullfat yogurt; set yogurt; kefir; unsweetened yogurt; plain whole yogurt; live yogurt | milk | cup 245, tbsp 15, tub 500, pot 150, container 227
 01117 | lowfat yogurt; lowfat plain yogurt; plain lowfat yogurt | milk | cup 245, tbsp 15
 01118 | nonfat yogurt; fat free yogurt; skim yogurt; nonfat plain yogurt; fatfree yogurt | milk | cup 245, tbsp 15

@@ -50,7 +50,7 @@ export const seasonings = `
 02010 | cinnamon; ground cinnamon; cinnamon powder; ceylon cinnamon | - | tsp 2.6, tbsp 7.9, pinch 0.15
 02010 | cinnamon stick; stick of cinnamon; cinnamon quill; cassia bark; cassia; cinnamon bark; stick cinnamon | - | each 3, stick 3, inch 1, piece 2, small 2, large 5
 02011 | cloves; ground cloves; whole clove; whole cloves; clove spice; ground clove; clove | - | tsp 2.1, tbsp 6.5, each 0.08, clove 0.08
-02013 | coriander seed; ground coriander; coriander powder; dhania powder; whole coriander; dhania; coriander ground | - | tsp 1.8, tbsp 5, handful 15
+02013 | coriander seed; ground coriander; coriander powder; dhania powder; whole coriander; dhania; coriander ground | - | tsp 1.8, tsp ground 2, tbsp 5, tbsp ground 6, handful 15
 02014 | cumin; ground cumin; cumin seed; whole cumin; cumin powder; jeera; jeera powder; roasted cumin; ground roasted cumin; shahi jeera; black cumin | - | tsp 2.1, tbsp 6, pinch 0.1
 02015 | curry powder; madras curry powder; mild curry powder; medium curry powder; hot curry powder; jamaican curry powder; vadouvan | ?mustard ?celery ?wheat | tsp 2, tbsp 6.3
 02015~ | garam masala; ras el hanout; berbere; baharat; tandoori masala; chaat masala; tikka masala powder; sambar powder; rasam powder; chana masala powder; biryani masala; masala powder; spice mix; moroccan spice mix | ?mustard ?celery ?wheat | tsp 2, tbsp 6.3

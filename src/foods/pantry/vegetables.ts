@@ -90,7 +90,7 @@ export const vegetables = `
 11413 | potato flour | nightshade ?sulphites | cup 160
 31021 | hashbrown; frozen hashbrown; shredded potato frozen | nightshade | cup 105, each 64, packet 850
 11402 | french fry; frozen chip; oven chip; frozen french fry | nightshade | packet 900, cup 100
-11507 | sweet potato; sweetpotato; sweet potato; orange sweetpotato; kumara; boniato | - | each 200, small 130, medium 200, large 350, cup 133
+11507 | sweet potato; sweetpotato; sweet potato; orange sweetpotato; kumara; boniato | - | each 225, small 130, medium 225, large 400, cup 133
 11510 cooked | = ; mashed sweetpotato | - | cup 328, medium 151
 11508 roasted | = ; baked sweetpotato | - | cup 200, medium 114, large 180
 11514 canned | sweet potato; sweetpotato; sweetpotato puree | - | tin 425, cup 255
