@@ -1,4 +1,5 @@
 import { command, type House } from '#chat/command.ts';
+import { brokenAnywhere } from '#chat/broken.ts';
 import { understoodLines } from '#chat/eater-card.ts';
 import { nameKey } from '#chat/figures.ts';
 import { stockVerdicts } from '#chat/verdicts.ts';
@@ -8,7 +9,8 @@ import { Refusal } from '#core/refusal.ts';
 import type { NewEater } from '#store/eaters.ts';
 import { allowedAgain, avoided, disliked, numberBeside } from '#words/eater-parts.ts';
 import { flag, optional, part, quantities } from '#words/parts.ts';
-import { takeName } from '#words/reading.ts';
+import { fold } from '#words/near.ts';
+import { Ambiguous, Reading, takeName } from '#words/reading.ts';
 import { sayList } from '#words/say.ts';
 
 const longestName = 30;
@@ -79,12 +81,22 @@ const who = part<{ known: string } | { fresh: string }>('a name', (reading, name
     reading.take(me);
     return names.eaters.includes(names.me) ? { known: names.me } : { fresh: names.me };
   }
-  const words = [...reading.left()].filter((i) => reading.all[i]!.is !== 'mark');
-  if (words.length === 0) return undefined;
-  const known = takeName(reading, names.eaters, 'eater');
-  if (known !== undefined) return { known };
-  const fresh = reading.rest();
-  return fresh === '' ? undefined : { fresh };
+  const indexes = [...reading.left()].filter((i) => reading.all[i]!.is !== 'mark');
+  if (indexes.length === 0) return undefined;
+  const [first, last] = [reading.all[indexes[0]!]!, reading.all[indexes.at(-1)!]!];
+  const typed = reading.rest();
+  const name = typed.replace(/^"(.*)"$/, '$1').trim();
+  const exact = names.eaters.find((known) => fold(known) === fold(name));
+  if (exact !== undefined) return { known: exact };
+  if (name === '') return undefined;
+  // Somebody's allergens must not land on a person of a similar name: nearly the same name is asked about.
+  const near = typed === name ? takeName(new Reading(name), names.eaters, 'eater') : undefined;
+  if (near === undefined) return { fresh: name };
+  const put = (into: string) => reading.rewritten([{ from: first.from, to: last.to, into: `"${into}"` }]);
+  throw new Ambiguous(`Is "${name}" ${near}, or somebody new?`, [
+    { label: near, request: put(near) },
+    { label: `${name}, new`, request: put(name) },
+  ]);
 });
 
 export default command({
@@ -196,7 +208,7 @@ export default command({
     return {
       eaters: [now],
       did: changes ? `${known ? 'changed' : 'added'} the eater ${name}` : undefined,
-      notes: stockVerdicts(house, now),
+      notes: [...stockVerdicts(house, now), ...(changes ? brokenAnywhere(house) : [])],
     };
   },
   say: ({ eaters, gone, did, notes }) => {

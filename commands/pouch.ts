@@ -1,4 +1,5 @@
 import { command } from '#chat/command.ts';
+import { correctionOf } from '#chat/corrections.ts';
 import { batchNumbered, driedFacts, pouchCoded } from '#chat/figures.ts';
 import { boilingPhrase, containsLines, rawCaution, uncheckedCaution } from '#chat/phrases.ts';
 import { mealOfBatch } from '#chat/verdicts.ts';
@@ -25,7 +26,7 @@ export default command({
       pouch,
       batch,
       facts,
-      figures: pouchFacts(pouch.dryG, facts),
+      figures: pouchFacts(pouch.dryG, facts, correctionOf(house, pouch.meal).correction),
       settings: house.settings,
       meal: mealOfBatch(house, pouch.batch),
     };

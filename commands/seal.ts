@@ -1,5 +1,6 @@
 import { DateTime } from 'luxon';
 import { command } from '#chat/command.ts';
+import { correctionOf } from '#chat/corrections.ts';
 import { batchNumbered, driedFacts } from '#chat/figures.ts';
 import { rawCaution, steadyPhrase, uncheckedCaution } from '#chat/phrases.ts';
 import { mealOfBatch } from '#chat/verdicts.ts';
@@ -63,7 +64,7 @@ export default command({
         settings,
         nowMs: house.nowMs,
       }),
-      figures: pouchFacts(group.eachDryG, facts),
+      figures: pouchFacts(group.eachDryG, facts, correctionOf(house, batch.recipe.name).correction),
     }));
     const numbers = house.pouches.seal(
       batch.id,

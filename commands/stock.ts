@@ -1,11 +1,12 @@
 import { command, type House } from '#chat/command.ts';
-import { batchNumbered, factsOfBatch } from '#chat/figures.ts';
+import { batchNumbered, factsOfBatch, freeStock, nameKey } from '#chat/figures.ts';
 import { type RecipeFacts, pouchFacts } from '#core/meal.ts';
 import type { Pouch } from '#core/records.ts';
 import { avoidancesOf, becauseWords, mealsInStock } from '#chat/verdicts.ts';
 import { verdictFor } from '#core/allergens.ts';
 import { avoided } from '#words/eater-parts.ts';
-import { meal, optional } from '#words/parts.ts';
+import { meal, optional, part } from '#words/parts.ts';
+import { takeName } from '#words/reading.ts';
 import { sayCodes, sayCount, sayG, sayList, sayMonth, sayNumber } from '#words/say.ts';
 import { beforeDay } from '#words/when.ts';
 
@@ -19,17 +20,28 @@ interface Shelf {
   readonly recipe: RecipeFacts;
 }
 
+const eaterNamed = optional(
+  part<string>('for whom, such as for Noa', (reading, names) => {
+    const word = [...reading.left()].find((i) => reading.all[i]!.plain === 'for');
+    return word === undefined || names.eaters.length === 0
+      ? undefined
+      : takeName(reading, names.eaters, 'eater');
+  }),
+);
+
 export default command({
   name: 'stock',
   alsoCalled: ['inventory', 'cupboard'],
-  usage: '/stock [meal] [no milk] [before 2027-03]',
+  usage: '/stock [meal] [no milk] [for Noa] [before 2027-03]',
   summary: 'what is sealed and not yet eaten, oldest best-by first',
   examples: ['/stock', '/stock soup', '/stock no milk', '/stock before 2027-03'],
   help: ['"no milk", "vegan", "no pork" keep meals back that hold it, and say which cannot be told.'],
-  sentence: /\b(stock|cupboard|shelf|what(?:'s| is| do we have| have we)? ?(?:left|there|got)?)\b/i,
-  takes: { before: beforeDay, avoid: optional(avoided), meal: optional(meal) },
-  run: ({ before, avoid, meal: name }, house) => {
-    const all = house.pouches.inStock();
+  sentence: /\b(?:stock|cupboard|shelf|what(?:'s| is) left|what do we have|what have we)\b/i,
+  takes: { before: beforeDay, avoid: optional(avoided), eater: eaterNamed, meal: optional(meal) },
+  run: ({ before, avoid: typed, eater: named, meal: name }, house) => {
+    const all = freeStock(house);
+    const own = named === undefined ? [] : (house.eaters.find(nameKey(named))?.never ?? []);
+    const avoid = (typed ?? named) ? [...(typed ?? []), ...own] : undefined;
     const wanted = all.filter(
       (pouch) =>
         (name === undefined || pouch.meal === name) &&
@@ -39,8 +51,17 @@ export default command({
       ...shelf,
       verdict: avoid ? verdictFor(shelf.recipe.contents, avoidancesOf(avoid)) : { is: 'clear' as const },
     }));
+    const held = house.trips.held(null);
+    const trips = house.trips.all();
+    const kept = trips.map((trip) => ({
+      place: trip.place,
+      pouches: house.pouches
+        .inStock()
+        .filter((pouch) => held.some((h) => h.trip === trip.id && h.pouch === pouch.id)),
+    }));
     return {
       shelves,
+      kept: kept.filter(({ pouches }) => pouches.length > 0),
       any: all.length > 0,
       filtered: Boolean(name ?? before ?? avoid),
       settings: house.settings,
@@ -51,13 +72,16 @@ export default command({
           : mealsInStock(house).filter((m) => wanted.some((pouch) => pouch.meal === m.name)),
     };
   },
-  say: ({ shelves, any, filtered, settings, avoiding, meals }) => {
+  say: ({ shelves, kept, any, filtered, settings, avoiding, meals }) => {
+    const keptLines = filtered
+      ? []
+      : kept.map(({ place, pouches }) => `Kept for ${place}: ${sayCodes(pouches)}.`);
     if (shelves.length === 0) {
       return {
         group:
           any && filtered
             ? 'Nothing in stock fits that. /stock shows all.'
-            : 'Nothing is in stock yet. Pouches come in with /seal.',
+            : ['Nothing is free in stock. Pouches come in with /seal.', ...keptLines].join('\n'),
       };
     }
     const open = shelves.filter(({ verdict }) => verdict.is !== 'blocked');
@@ -81,7 +105,7 @@ export default command({
       lines.push(
         `Together ${sayCount(total, 'pouch', 'pouches')}, ${sayNumber(open.reduce((sum, { servings }) => sum + servings, 0))} servings.`,
       );
-    return { group: lines.join('\n'), meals };
+    return { group: [...lines, ...keptLines].join('\n'), meals };
   },
 });
 

@@ -1,9 +1,11 @@
 import { command, type House } from '#chat/command.ts';
+import { brokenPromises } from '#chat/broken.ts';
 import { nameKey } from '#chat/figures.ts';
 import { missingLines } from '#chat/missing.ts';
 import { altitudeOf, sayDayOf, slotLines, tripsAhead } from '#chat/trips.ts';
 import type { Eater, Slot, Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
+import type { Choice } from '#core/talk.ts';
 import { boilingPointC } from '#core/boiling.ts';
 import type { NewEater } from '#store/eaters.ts';
 import type { NewSlot, NewTrip } from '#store/trips.ts';
@@ -30,13 +32,6 @@ interface Place {
   readonly company: Company;
 }
 
-/** A day right behind a person's 'from' or 'to' is theirs; any other is the trip's. */
-function mentionsOwnDays(text: string): boolean {
-  return !/\b(?:from|to|until|only|just|on|joins|leaves)\s+(?:\w+day|mon|tue|wed|thu|fri|sat|sun|\d)/i.test(
-    text,
-  );
-}
-
 export default command({
   name: 'trip',
   alsoCalled: ['trips'],
@@ -60,26 +55,22 @@ export default command({
     place: optional(
       part<Place & { meals: MealsOfTrip | undefined }>('a place', (reading, names) => {
         if ([...reading.left()].length === 0) return undefined;
-        // Meals behind a person's day belong to the person, so people are read first where the trip is known.
-        const meals = names.eaters.length === 0 ? mealsOfTrip.read(reading, names) : undefined;
-        const known = names.trips.length > 0 ? takeName(reading, names.trips, 'trip') : undefined;
-        const days =
-          known === undefined || mentionsOwnDays(reading.text) ? tripDays.read(reading, names) : undefined;
-        const company = readCompany(
-          reading,
-          names,
-          days?.startsOn ?? '0000-01-01',
-          days?.endsOn ?? '9999-12-31',
-        );
-        const after = meals ?? mealsOfTrip.read(reading, names);
-        if (known !== undefined) return { name: known, isKnown: true, days, company, meals: after };
-        const fresh = nameLeft(reading.rest());
-        return fresh === '' ? undefined : { name: fresh, isKnown: false, days, company, meals: after };
+        const named = takeName(reading, names.trips, 'trip', true);
+        // Days of a trip that is known may be somebody's own, so people are read first; of a new one they are the trip's.
+        const fresh = named === undefined ? tripDays.read(reading, names) : undefined;
+        const known = named ?? (fresh === undefined ? takeName(reading, names.trips, 'trip') : undefined);
+        const within = fresh ?? (known === undefined ? undefined : names.tripDays(known));
+        const company = readCompany(reading, names, within?.startsOn ?? '', within?.endsOn ?? '9999-12-31');
+        const days = fresh ?? tripDays.read(reading, names);
+        const meals = mealsOfTrip.read(reading, names);
+        if (known !== undefined) return { name: known, isKnown: true, days, company, meals };
+        const name = nameLeft(reading.rest());
+        return name === '' ? undefined : { name, isKnown: false, days, company, meals };
       }),
     ),
   },
   run: ({ cancelled, altitude, water, place: told }, house) => {
-    if (!told) return { lines: list(tripsAhead(house)), did: undefined };
+    if (!told) return { lines: list(tripsAhead(house)), did: undefined, buttons: [] };
     const trip = told.isKnown
       ? house.trips.all().findLast((t) => !t.isOver && nameKey(t.place) === nameKey(told.name))
       : undefined;
@@ -92,7 +83,8 @@ export default command({
       (told.company.everybody || told.company.coming.length > 0 || told.company.notComing.length > 0
         ? told.company
         : undefined);
-    if (trip && changes === undefined) return { lines: card(house, trip, []), did: undefined, trip };
+    if (trip && changes === undefined)
+      return { lines: card(house, trip, []), did: undefined, buttons: wishButtons(house, trip) };
     if (!trip && told.days === undefined) {
       throw new Refusal(
         'no-days',
@@ -122,11 +114,25 @@ export default command({
     return {
       lines: card(house, now, remarks),
       did: `${trip ? 'changed' : 'planned'} the trip ${now.place}, ${now.startsOn} to ${now.endsOn}`,
-      trip: now,
+      buttons: wishButtons(house, now),
     };
   },
-  say: ({ lines, did }) => ({ group: lines.join('\n'), ...(did === undefined ? {} : { did }) }),
+  say: ({ lines, did, buttons }) => ({
+    group: lines.join('\n'),
+    ...(did === undefined ? {} : { did }),
+    ...(buttons.length === 0 ? {} : { buttons, buttonsForAll: true }),
+  }),
 });
+
+/** Wishes already made, for others to join. */
+function wishButtons(house: House, trip: Trip): Choice[] {
+  const byKey = new Map(house.recipes.names().map((name) => [nameKey(name), name]));
+  const wished = [...new Set(house.trips.wishes(trip.id).map((wish) => wish.mealKey))];
+  return wished.slice(0, 6).map((key) => ({
+    label: `I want ${byKey.get(key) ?? key} too`,
+    request: `/want "${byKey.get(key) ?? key}" "${trip.place}" for me`,
+  }));
+}
 
 function list(trips: readonly Trip[]): string[] {
   if (trips.length > 0) return trips.map(heading);
@@ -143,6 +149,7 @@ function card(house: House, trip: Trip, remarks: readonly string[]): string[] {
     `${told}${Math.round(metres)} m, water boils at ${boilingPointC(metres).toFixed(1)} °C; ${water}.`,
     ...remarks,
     ...missingLines(house, trip),
+    ...brokenPromises(house, trip),
   ];
 }
 
@@ -284,5 +291,9 @@ function end(house: House, trip: Trip | undefined, name: string) {
   for (const one of held) house.trips.came(one.id, 'returned');
   house.trips.end(trip.id, true);
   const back = held.length === 0 ? '' : ` ${held.length} pouches are stock again.`;
-  return { lines: [`${trip.place} is off the list.${back}`], did: `ended the trip ${trip.place}` };
+  return {
+    lines: [`${trip.place} is off the list.${back}`],
+    did: `ended the trip ${trip.place}`,
+    buttons: [],
+  };
 }

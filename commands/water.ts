@@ -1,9 +1,11 @@
 import { command, type House } from '#chat/command.ts';
+import { correctionOf, learntWords } from '#chat/corrections.ts';
 import {
   batchNumbered,
   driedFacts,
   factsOfBatch,
   factsOfRecipe,
+  freeStock,
   pouchCoded,
   recipeNamed,
 } from '#chat/figures.ts';
@@ -107,9 +109,11 @@ function sameMeal(pouches: readonly Pouch[], name: string): void {
   if (other) throw new Refusal('other-meal', `B${other.batch}-${other.no} is ${other.meal}, not ${name}.`);
 }
 
-function becauseOf(no: number, facts: BatchFacts & { dryG: number }, settings: Settings): string {
-  const g = (value: number) => sayG(value, settings.units);
-  return `B${no} gave up ${g(facts.wetG - facts.dryG)} of water for ${g(facts.dryG)} dry: ${((facts.wetG - facts.dryG) / facts.dryG).toFixed(2)} ml for each g.`;
+function becauseOf(house: House, batch: Batch, facts: BatchFacts & { dryG: number }): string {
+  const g = (value: number) => sayG(value, house.settings.units);
+  const perG = (facts.wetG - facts.dryG) / facts.dryG;
+  const balance = `B${batch.no} gave up ${g(facts.wetG - facts.dryG)} of water for ${g(facts.dryG)} dry: ${perG.toFixed(2)} ml for each g.`;
+  return [balance, ...learntWords(correctionOf(house, batch.recipe.name))].join(' ');
 }
 
 function cautionsOf(pouches: readonly Pouch[], batches: readonly Batch[]): string[] {
@@ -133,9 +137,10 @@ function forPouches(house: House, pouches: readonly Pouch[]) {
   return {
     poured: pouches.map((pouch) => ({
       what: `B${pouch.batch}-${pouch.no} (${sayG(pouch.dryG, house.settings.units)} ${pouch.meal})`,
-      waterMl: pouchFacts(pouch.dryG, facts.get(pouch.batch)!).waterMl,
+      waterMl: pouchFacts(pouch.dryG, facts.get(pouch.batch)!, correctionOf(house, pouch.meal).correction)
+        .waterMl,
     })),
-    why: batches.map((batch) => becauseOf(batch.no, facts.get(batch.no)!, house.settings)),
+    why: batches.map((batch) => becauseOf(house, batch, facts.get(batch.no)!)),
     cautions: cautionsOf(pouches, batches),
     meals: batches.map((batch) => mealOfBatch(house, batch.no)),
   };
@@ -161,10 +166,15 @@ function forBatch(
     poured: [
       {
         what: `${sayG(dryG, house.settings.units)} of B${no}, ${batch.recipe.name}`,
-        waterMl: pouchWaterMl(dryG, facts.wetG, facts.dryG),
+        waterMl: pouchWaterMl(
+          dryG,
+          facts.wetG,
+          facts.dryG,
+          correctionOf(house, batch.recipe.name).correction,
+        ),
       },
     ],
-    why: [becauseOf(no, facts, house.settings)],
+    why: [becauseOf(house, batch, facts)],
     cautions: cautionsOf([], [batch]),
     meals: [mealOfBatch(house, no)],
   };
@@ -186,8 +196,18 @@ function forWeight(house: House, name: string, dryG: number) {
   const what = `${sayG(dryG, house.settings.units)} ${name}`;
   if (batch) {
     return {
-      poured: [{ what, waterMl: pouchWaterMl(dryG, facts.wetG, facts.dryG) }],
-      why: [becauseOf(batch.no, facts, house.settings)],
+      poured: [
+        {
+          what,
+          waterMl: pouchWaterMl(
+            dryG,
+            facts.wetG,
+            facts.dryG,
+            correctionOf(house, batch.recipe.name).correction,
+          ),
+        },
+      ],
+      why: [becauseOf(house, batch, facts)],
       cautions: cautionsOf([], [batch]),
       meals: [mealOfBatch(house, batch.no)],
     };
@@ -210,12 +230,12 @@ function forWeight(house: House, name: string, dryG: number) {
 
 /** Pouches of a meal for so many people, oldest best-by first; the meal's own figures when stock cannot. */
 function forMeal(house: House, name: string, people: number | undefined, count: number | undefined) {
-  const pouches = house.pouches.inStock().filter((pouch) => pouch.meal === name && pouch.checked);
+  const pouches = freeStock(house).filter((pouch) => pouch.meal === name && pouch.checked);
   if (pouches.length > 0) return forPouches(house, enough(house, pouches, people, count));
   if (people === undefined)
     throw new Refusal(
       'none-in-stock',
-      `No pouch of ${name} is in stock. Say a weight or for how many: /water ${name} for 3.`,
+      `No pouch of ${name} that was shown to be dry is in stock. Name a pouch by its code, or say for how many: /water ${name} for 3.`,
     );
   const { recipe, batch, facts } = newestDried(house, name);
   const recipeFacts = factsOfRecipe(house, recipe);

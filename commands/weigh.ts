@@ -85,10 +85,13 @@ export default command({
     const lines = [`B${no}, ${meal}: ${what} recorded.`];
     if (after.dryG !== null) {
       const gone = after.wetG - after.dryG;
+      const lessG = before.dryG === null ? undefined : before.dryG - after.dryG;
       const last =
-        before.dryG === null
+        lessG === undefined
           ? ''
-          : `, ${g(Math.abs(before.dryG - after.dryG))} ${before.dryG >= after.dryG ? 'less' : 'more'} than last time`;
+          : lessG === 0
+            ? ', the same as last time'
+            : `, ${g(Math.abs(lessG))} ${lessG > 0 ? 'less' : 'more'} than last time`;
       lines.push(`The batch weighs ${g(after.dryG)}${last}; ${g(gone)} of water are gone.`);
     }
     lines.push(steadyPhrase(after.steadiness, settings), ...secondWitness(after, settings));

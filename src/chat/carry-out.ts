@@ -5,6 +5,7 @@ import type { Names } from '#words/parts.ts';
 import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
 import type { Answerer } from './answer.ts';
 import type { Command, House, Said } from './command.ts';
+import { tripsOpen } from './trips.ts';
 import { notesOn } from './verdicts.ts';
 
 export interface Carried {
@@ -132,13 +133,9 @@ function namesOf(house: Omit<House, 'sure'>): Names {
       return once('eaters', () => house.eaters.here().map((eater) => eater.name));
     },
     get trips() {
-      return once('trips', () =>
-        house.trips
-          .all()
-          .filter((trip) => !trip.isOver)
-          .map((trip) => trip.place),
-      );
+      return once('trips', () => tripsOpen(house).map((trip) => trip.place));
     },
+    tripDays: (place) => tripsOpen(house).find((trip) => trip.place === place),
     get me() {
       return house.eaters.here().find((eater) => eater.member === house.member.id)?.name ?? house.member.name;
     },

@@ -6,7 +6,7 @@ import { sayList, sayNumber } from '#words/say.ts';
 function rule(words: string): string {
   const found = avoidanceOf(words);
   if (found === undefined) return `${words} (a plain food, found by name)`;
-  return found.is === 'diet' ? `${words} (a diet)` : words;
+  return words;
 }
 
 function figure(what: string, unit: string, day: DayFigure | undefined, source: string): string {
@@ -23,7 +23,10 @@ export function understoodLines(eater: Eater): string[] {
   const who = [eater.kind, ...(eater.ageYears === null ? [] : [`${sayNumber(eater.ageYears)} years`])].join(
     ', ',
   );
-  const never = eater.never.length > 0 ? `never ${sayList(eater.never.map(rule))}` : 'nothing kept away';
+  const diets = eater.never.filter((words) => avoidanceOf(words)?.is === 'diet');
+  const foods = eater.never.filter((words) => !diets.includes(words));
+  const kept = [...diets, ...(foods.length > 0 ? [`never ${sayList(foods.map(rule))}`] : [])];
+  const never = kept.length > 0 ? kept.join('; ') : 'nothing kept away';
   const dislikes = eater.dislikes.length > 0 ? `; dislikes ${sayList(eater.dislikes)}` : '';
   return [
     `${eater.name} (${who}): ${never}${dislikes}; portion ${sayNumber(eater.portion)}.`,

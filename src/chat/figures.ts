@@ -78,3 +78,9 @@ export function driedFacts(house: House, batch: Batch): BatchFacts & { dryG: num
   }
   return { ...facts, dryG: facts.dryG };
 }
+
+/** What is in stock and held for no trip, oldest best-by first. */
+export function freeStock(house: House): Pouch[] {
+  const held = new Set(house.trips.held(null).map((h) => h.pouch));
+  return house.pouches.inStock().filter((pouch) => !held.has(pouch.id));
+}

@@ -2,7 +2,8 @@ import type { Pouch } from '#core/records.ts';
 import type { PouchCode } from '#words/parts.ts';
 import { sayCodes, sayCount, sayList } from '#words/say.ts';
 import type { House } from './command.ts';
-import { pouchesInStock } from './figures.ts';
+import { freeStock, pouchesInStock } from './figures.ts';
+import { saySlot } from './trips.ts';
 import { type MealShown, mealOfBatch } from './verdicts.ts';
 
 /** Pouches that left the stock, and what of their meals is still there. */
@@ -11,6 +12,8 @@ export interface Left {
   readonly meals: readonly MealShown[];
   readonly gone: readonly Pouch[];
   readonly remaining: readonly { readonly meal: string; readonly pouches: readonly Pouch[] }[];
+  /** Meals of trips that lost a pouch by it. */
+  readonly missed: readonly string[];
 }
 
 /** Takes pouches out of stock. @throws Refusal when one is not there; then none is taken */
@@ -21,23 +24,41 @@ export function takeOut(
   why: string | null,
 ): Left {
   const gone = pouchesInStock(house, codes);
-  for (const pouch of gone) house.pouches.leave(pouch.id, state, why, house.nowMs);
-  const stock = house.pouches.inStock();
-  const remaining = [...new Set(gone.map((pouch) => pouch.meal))].map((meal) => ({
-    meal,
-    pouches: stock.filter((pouch) => pouch.meal === meal),
-  }));
-  const meals = [...new Set(gone.map((pouch) => pouch.batch))].map((no) => mealOfBatch(house, no));
-  return { gone, remaining, meals };
+  const trips = house.trips.all();
+  const missed: string[] = [];
+  for (const pouch of gone) {
+    const held = house.trips.held(null).find((h) => h.pouch === pouch.id);
+    if (held) {
+      const trip = trips.find((t) => t.id === held.trip)!;
+      missed.push(
+        `${saySlot(trip.slots.find((s) => s.id === held.slot)!)} at ${trip.place} (B${pouch.batch}-${pouch.no})`,
+      );
+      house.trips.releaseOne(held.id);
+    }
+    house.pouches.leave(pouch.id, state, why, house.nowMs);
+  }
+  const stock = freeStock(house);
+  return {
+    gone,
+    missed,
+    remaining: [...new Set(gone.map((pouch) => pouch.meal))].map((meal) => ({
+      meal,
+      pouches: stock.filter((pouch) => pouch.meal === meal),
+    })),
+    meals: [...new Set(gone.map((pouch) => pouch.batch))].map((no) => mealOfBatch(house, no)),
+  };
 }
 
-/** 'Left of barley soup: 4 pouches, B4-3 to B4-6.' */
-export function remainingLines({ remaining }: Left): string[] {
-  return remaining.map(({ meal, pouches }) =>
+/** 'Left of barley soup: 4 pouches, B4-3 to B4-6.' and what a trip lost. */
+export function remainingLines({ remaining, missed }: Left): string[] {
+  const left = remaining.map(({ meal, pouches }) =>
     pouches.length === 0
-      ? `No ${meal} is left.`
+      ? `No free pouch of ${meal} is left.`
       : `Left of ${meal}: ${sayCount(pouches.length, 'pouch', 'pouches')}, ${sayCodes(pouches)}.`,
   );
+  return missed.length === 0
+    ? left
+    : [...left, `It was kept for ${sayList(missed)}: /pick again for that trip.`];
 }
 
 /** 'B4-2 and B4-3 (barley soup)'. */

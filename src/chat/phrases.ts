@@ -38,7 +38,13 @@ export function steadyPhrase(steady: Steadiness, settings: Settings): string {
   const where = steady.tray ? `tray ${steady.tray}` : 'the batch';
   const change = `${where} changed by ${sayG(Math.abs(steady.changeG))} in ${sayNumber(steady.gapHours)} h`;
   const limit = `the limit is ${sayNumber(steady.thresholdG)} g (1 g, 0.5 % of the weight or twice your scale's step, whichever is most: common practice)`;
-  if (steady.is === 'steady') return `Steady: at most, ${change}; ${limit}.`;
+  if (steady.is === 'steady') {
+    const most =
+      steady.changeG === 0
+        ? 'nothing changed'
+        : `the most that changed is ${where}, by ${sayG(Math.abs(steady.changeG))},`;
+    return `Steady: ${most} in ${sayNumber(steady.gapHours)} h; ${limit}.`;
+  }
   if (steady.why === 'too close') {
     return `Not steady yet: the weighings are ${sayNumber(steady.gapHours)} h apart, and it takes ${sayNumber(settings.steadyGapHours)} h of further drying to show.`;
   }

@@ -15,10 +15,17 @@ export function saySlot({ onDay, meal }: Pick<Slot, 'onDay' | 'meal'>): string {
   return `${sayDayOf(onDay)} ${meal}`;
 }
 
+/** Trips that nobody ended, the next to start first; those whose days have passed come last. */
+export function tripsOpen(house: Pick<House, 'trips' | 'nowMs' | 'settings'>): Trip[] {
+  const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
+  const open = house.trips.all().filter((trip) => !trip.isOver);
+  return [...open.filter((trip) => trip.endsOn >= today), ...open.filter((trip) => trip.endsOn < today)];
+}
+
 /** Trips that are not over and whose last day has not passed, the earliest first. */
 export function tripsAhead(house: House): Trip[] {
   const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
-  return house.trips.all().filter((trip) => !trip.isOver && trip.endsOn >= today);
+  return tripsOpen(house).filter((trip) => trip.endsOn >= today);
 }
 
 /**
@@ -26,9 +33,8 @@ export function tripsAhead(house: House): Trip[] {
  * @throws Refusal 'no-trip' when there is none
  */
 export function tripMeant(house: House, place: string | undefined): Trip {
-  const all = house.trips.all().filter((trip) => !trip.isOver);
-  const named = place === undefined ? undefined : all.findLast((trip) => fold(trip.place) === fold(place));
-  const trip = named ?? (place === undefined ? tripsAhead(house)[0] : undefined);
+  const open = tripsOpen(house);
+  const trip = place === undefined ? open[0] : open.find((one) => fold(one.place) === fold(place));
   if (!trip)
     throw new Refusal(
       'no-trip',

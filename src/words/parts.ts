@@ -7,7 +7,10 @@ import type { Token } from './tokens.ts';
 export interface Names {
   readonly meals: readonly string[];
   readonly eaters: readonly string[];
+  /** Places of the trips that are not over, the next to start first. */
   readonly trips: readonly string[];
+  /** A trip's first and last day, ISO. */
+  readonly tripDays: (place: string) => { readonly startsOn: string; readonly endsOn: string } | undefined;
   /** Whoever asks, as they are called; an eater of that name is "me". */
   readonly me: string;
   readonly nowMs: number;

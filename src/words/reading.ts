@@ -205,16 +205,22 @@ interface Candidate {
  * A name typed in full wins; otherwise the name that accounts for most of the words, then with the fewest slips.
  * @param names the household's own names
  * @param what how the thing is called in a question: 'meal', 'eater'
+ * @param wholeOnly every word of the name has to be there, slips forgiven
  * @returns the name, or undefined when no word resembles any
  * @throws Ambiguous when two names fit equally well
  */
-export function takeName(reading: Reading, names: readonly string[], what: string): string | undefined {
+export function takeName(
+  reading: Reading,
+  names: readonly string[],
+  what: string,
+  wholeOnly = false,
+): string | undefined {
   const whole = wholeName(reading, names);
   if (whole !== undefined) return whole;
   const free = [...reading.left()].filter((i) => ['word', 'quoted', 'number'].includes(reading.all[i]!.is));
   const scored = names
     .map((name) => candidate(reading, free, name))
-    .filter((c): c is Candidate => c !== undefined)
+    .filter((c): c is Candidate => c !== undefined && (c.whole || !wholeOnly))
     .sort(
       (a, b) =>
         b.indexes.length - a.indexes.length ||

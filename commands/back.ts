@@ -1,0 +1,139 @@
+import { command } from '#chat/command.ts';
+import { type HeldWithPouch, heldByCode, heldFor } from '#chat/packing.ts';
+import { tripMeant } from '#chat/trips.ts';
+import type { HeldPouch } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import { optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
+import { type Reading, takeName } from '#words/reading.ts';
+import { sayCodes, sayCount, sayList } from '#words/say.ts';
+
+type Came = NonNullable<HeldPouch['came']>;
+
+const words: Readonly<Record<string, Came>> = {
+  eaten: 'eaten',
+  ate: 'eaten',
+  used: 'eaten',
+  returned: 'returned',
+  return: 'returned',
+  back: 'returned',
+  unopened: 'returned',
+  home: 'returned',
+  lost: 'lost',
+  spoilt: 'lost',
+  spoiled: 'lost',
+  torn: 'lost',
+};
+
+interface Told {
+  readonly codes: readonly PouchCode[] | 'rest';
+  readonly came: Came;
+}
+
+/** 'B4-2 B4-3 returned, B4-5 lost, rest eaten'; codes without a word came back. */
+const outcomes = optional(
+  part<Told[]>('what became of which pouches, such as B4-2 returned, rest eaten', (reading, names) => {
+    const told: Told[] = [];
+    for (let start = 0; start < reading.all.length;) {
+      const end = nextOutcome(reading, start);
+      const view = reading.without(
+        [...reading.left()].filter((i) => i < start || i > (end ?? reading.all.length)),
+      );
+      const codes = pouchCodes.read(view, names);
+      const rest = [...view.left()].find((i) =>
+        ['rest', 'others', 'all', 'everything'].includes(view.all[i]!.plain),
+      );
+      for (let i = start; i <= (end ?? reading.all.length - 1); i++)
+        if (view.at(i) === undefined || i === rest || i === end) reading.take(i);
+      const came = end === undefined ? 'returned' : words[reading.all[end]!.plain]!;
+      if (codes) told.push({ codes, came });
+      else if (rest !== undefined) told.push({ codes: 'rest', came });
+      if (end === undefined) break;
+      start = end + 1;
+    }
+    return told.length > 0 ? told : undefined;
+  }),
+);
+
+function nextOutcome(reading: Reading, start: number): number | undefined {
+  for (let i = start; i < reading.all.length; i++) {
+    if (reading.at(i) !== undefined && Object.hasOwn(words, reading.all[i]!.plain)) return i;
+  }
+  return undefined;
+}
+
+export default command({
+  name: 'back',
+  alsoCalled: ['home'],
+  usage: '/back [trip] <codes> returned, <codes> lost, rest eaten',
+  summary: 'after a trip: what was eaten, what comes back to stock, what was lost',
+  examples: ['/back B4-2 B4-3 returned, rest eaten', '/back all eaten', '/back B4-5 lost'],
+  records: true,
+  takes: {
+    trip: optional(
+      part<string>('a trip by its place', (reading, names) => takeName(reading, names.trips, 'trip')),
+    ),
+    told: outcomes,
+  },
+  run: ({ trip: place, told }, house) => {
+    const trip = tripMeant(house, place ?? lastStarted(house));
+    const all = heldFor(house, trip);
+    if (told === undefined) return { trip, all, settled: [], open: all, over: false };
+    const settled: { one: HeldWithPouch; came: Came }[] = [];
+    for (const { codes, came } of told) {
+      const chosen =
+        codes === 'rest'
+          ? all.filter((one) => !settled.some((s) => s.one === one))
+          : heldByCode(house, trip, all, codes);
+      for (const one of chosen) {
+        if (settled.some((s) => s.one === one))
+          throw new Refusal('twice', `B${one.pouch.batch}-${one.pouch.no} is named twice.`);
+        settled.push({ one, came });
+      }
+    }
+    for (const { one, came } of settled) {
+      house.trips.came(one.held.id, came);
+      if (came === 'eaten') house.pouches.leave(one.pouch.id, 'used', `at ${trip.place}`, house.nowMs);
+      if (came === 'lost')
+        house.pouches.leave(one.pouch.id, 'discarded', `lost at ${trip.place}`, house.nowMs);
+    }
+    const open = all.filter((one) => !settled.some((s) => s.one === one));
+    if (open.length === 0) house.trips.end(trip.id, true);
+    return { trip, all, settled, open, over: open.length === 0 };
+  },
+  say: ({ trip, settled, open, over }) => {
+    const codes = (came: Came) => settled.filter((s) => s.came === came).map((s) => s.one.pouch);
+    const said = (['eaten', 'returned', 'lost'] as const).flatMap((came) =>
+      codes(came).length === 0
+        ? []
+        : [`${came === 'returned' ? 'back in stock' : came}: ${sayCodes(codes(came))}`],
+    );
+    const lines =
+      settled.length === 0
+        ? [`Kept for ${trip.place}: ${sayCodes(open.map((one) => one.pouch))}. What became of them?`]
+        : [`${trip.place}: ${said.join('; ')}.`];
+    if (settled.length > 0 && open.length > 0)
+      lines.push(
+        `Still open: ${sayCount(open.length, 'pouch', 'pouches')}, ${sayCodes(open.map((one) => one.pouch))}.`,
+      );
+    if (over) lines.push('The trip is done. How was it? /rate B4-2 40 ml more, too salty');
+    return {
+      group: lines.join('\n'),
+      ...(settled.length === 0 ? {} : { did: `${trip.place}: ${sayList(said)}` }),
+      ...(over
+        ? {}
+        : {
+            buttons: [
+              { label: 'All eaten', request: `/back "${trip.place}" rest eaten` },
+              { label: 'All came back', request: `/back "${trip.place}" rest returned` },
+            ],
+            buttonsForAll: true,
+          }),
+    };
+  },
+});
+
+/** The trip people come back from: the last that started and holds pouches. */
+function lastStarted(house: Parameters<typeof tripMeant>[0]): string | undefined {
+  const holding = new Set(house.trips.held(null).map((h) => h.trip));
+  return house.trips.all().filter((trip) => !trip.isOver && holding.has(trip.id))[0]?.place;
+}

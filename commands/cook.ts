@@ -1,0 +1,66 @@
+import { DateTime } from 'luxon';
+import { planned } from '#chat/command.ts';
+import { cookingPlan } from '#chat/cooking.ts';
+import { tripProblem } from '#chat/trip-problem.ts';
+import { sayDayOf, saySlot, tripMeant } from '#chat/trips.ts';
+import { shortages } from '#core/picks/why.ts';
+import { optional, part } from '#words/parts.ts';
+import { takeName } from '#words/reading.ts';
+import { sayCount, sayList, sayNumber } from '#words/say.ts';
+
+export default planned({
+  name: 'cook',
+  usage: '/cook [trip]',
+  summary: 'what to cook before a trip: meals, servings, dryer loads, the latest day to start',
+  examples: ['/cook', '/cook Heron Lake'],
+  help: [
+    'It plans what stock cannot cover, wishes first, in whole dryer loads; sealing takes a day and the seal check two more.',
+  ],
+  takes: {
+    trip: optional(
+      part<string>('a trip by its place', (reading, names) => takeName(reading, names.trips, 'trip')),
+    ),
+  },
+  look: ({ trip: place }, house) => tripProblem(house, tripMeant(house, place)),
+  work: async (question, { picks }) => ({ question, result: await picks.solvePicks(question.problem) }),
+  keep: ({ question, result }, _, house) => {
+    const { trip } = question;
+    const plan = cookingPlan(house, trip, shortages(question.problem, result));
+    const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
+    return { trip, plan, today, eaters: house.eaters.all(), limitKnown: house.settings.loadLimitG !== null };
+  },
+  say: ({ trip, plan, today, eaters, limitKnown }) => {
+    const name = (id: number) => eaters.find((eater) => eater.id === id)?.name ?? '?';
+    const slotName = (id: number) => saySlot(trip.slots.find((slot) => slot.id === id)!);
+    if (plan.cook.length === 0 && plan.nobodyCan.length === 0)
+      return { group: `Stock covers ${trip.place}: nothing has to be cooked. /pick shows the pouches.` };
+    const lines = [`To cook for ${trip.place}:`];
+    for (const one of plan.cook) {
+      const made = one.recipe.servings * one.factor;
+      const load = limitKnown
+        ? `; ${sayCount(one.loads, 'full dryer load')} makes ${sayNumber(made)} servings`
+        : '';
+      lines.push(
+        `${one.recipe.name}${one.wished ? ' (wished for)' : ''}: ${sayNumber(one.servings)} servings for ${sayList(one.slots.map(slotName))}${load}. /scale ${one.recipe.name} x${sayNumber(one.factor)}`,
+      );
+    }
+    for (const { eater, slots } of plan.nobodyCan)
+      lines.push(
+        `No recipe of yours is clear for ${name(eater)}: ${sayList(slots.map(slotName))}. A new recipe is needed.`,
+      );
+    if (plan.cook.length > 0) {
+      const { hours, recorded } = plan.loadHours;
+      const from =
+        recorded >= 3
+          ? `${sayNumber(hours)} h a load, as your last ${recorded} took`
+          : 'about a day a load (common practice, until three of yours are recorded)';
+      const late = plan.latestStart < today ? ': that is past, so shorten the list or the trip' : '';
+      lines.push(
+        `Start drying by ${sayDayOf(plan.latestStart)} at the latest${late}: ${from}, a day to seal and pack, two days until the seals are checked.`,
+      );
+      if (!limitKnown)
+        lines.push("Tell me your dryer's limit for whole loads: /house dryer 4 trays 20 x 45 cm 4 kg.");
+    }
+    return { group: lines.join('\n') };
+  },
+});

@@ -1,0 +1,198 @@
+import { planned, type House } from '#chat/command.ts';
+import { pickLines, reasonLines, whyWords } from '#chat/pick-words.ts';
+import { type TripProblem, codeOf, tripProblem } from '#chat/trip-problem.ts';
+import { dayNotes, sumLines, tripSums } from '#chat/trip-sums.ts';
+import { sayDayOf, tripMeant } from '#chat/trips.ts';
+import type { PicksPlan, PicksResult } from '#core/picks/problem.ts';
+import { type PouchReason, shortages } from '#core/picks/why.ts';
+import { Refusal } from '#core/refusal.ts';
+import { sayCodes, sayList } from '#words/say.ts';
+import { flag, optional, part, pouchCodes } from '#words/parts.ts';
+import { takeName } from '#words/reading.ts';
+
+const tripName = part<string>('a trip by its place', (reading, names) =>
+  takeName(reading, names.trips, 'trip'),
+);
+
+interface Worked {
+  readonly question: TripProblem;
+  readonly result: PicksResult;
+  readonly why: PouchReason | undefined;
+}
+
+export default planned({
+  name: 'pick',
+  alsoCalled: ['picks', 'plan'],
+  usage: '/pick [trip] · /pick keep · /pick why B4-2',
+  summary: 'which pouches for which meal of a trip, who eats what, what is short and why',
+  examples: ['/pick', '/pick keep', '/pick why B4-2'],
+  help: [
+    'Safety first, then everybody fed, wishes, dislikes, waste, oldest first, variety, sodium and energy, weight.',
+    '"keep" holds the pouches for the trip: they leave the stock and are given to no other trip.',
+  ],
+  records: true,
+  takes: {
+    keep: flag('keep', 'hold', 'promise'),
+    why: flag('why'),
+    codes: optional(pouchCodes),
+    trip: optional(tripName),
+  },
+  look: ({ trip: place, codes, why }, house): { question: TripProblem; code: string | undefined } => {
+    const trip = tripMeant(house, place);
+    const question = tripProblem(house, trip);
+    if (question.problem.slots.length === 0)
+      throw new Refusal('nobody', `Nobody is at any meal of ${trip.place} yet: /trip ${trip.place} for all`);
+    if (codes && !why)
+      throw new Refusal(
+        'why',
+        `I read ${sayCodes(codes)}, but not what about it. To hear why it was chosen: /pick why ${sayCodes(codes)}`,
+      );
+    const code = codes?.[0] && codeOf(codes[0]);
+    if (why && code === undefined)
+      throw new Refusal('no-pouch', 'I read "why", but not which pouch, such as B4-2.');
+    return { question, code };
+  },
+  work: async ({ question, code }, { picks }): Promise<Worked> => {
+    const result = await picks.solvePicks(question.problem);
+    const opened = result.slots.some((slot) =>
+      slot.dishes.some((dish) => code !== undefined && dish.pouches.includes(code)),
+    );
+    return {
+      question,
+      result,
+      why: opened ? await picks.whyThisPouch(question.problem, result, code!) : undefined,
+    };
+  },
+  keep: ({ question, result, why }, asked, house) => {
+    const { trip } = question;
+    const now = tripProblem(house, tripMeant(house, trip.place));
+    if (JSON.stringify(now.problem) !== JSON.stringify(question.problem)) {
+      throw new Refusal(
+        'changed',
+        'The stock or the trip changed while I was planning. Nothing was kept; ask again.',
+      );
+    }
+    const plan: PicksPlan = { slots: result.slots };
+    if (asked.codes?.[0]) {
+      return {
+        lines: [whyWords(codeOf(asked.codes[0]), why, question, plan)],
+        did: undefined,
+        notes: [],
+        place: trip.place,
+        canKeep: false,
+      };
+    }
+    const before = house.trips.shown(trip.id);
+    const shown = JSON.stringify(plan);
+    house.trips.show(trip.id, shown, house.nowMs);
+    const changed = asked.keep === true && before !== undefined && before !== shown;
+    const kept = asked.keep === true && !changed ? hold(house, question, plan) : undefined;
+    return {
+      ...told(house, question, result, changed),
+      did: kept,
+      place: trip.place,
+      canKeep: kept === undefined,
+    };
+  },
+  say: ({ lines, did, notes, place, canKeep }) => ({
+    group: lines.join('\n'),
+    notes,
+    ...(did === undefined ? {} : { did }),
+    ...(canKeep && lines.length > 1
+      ? { buttons: [{ label: 'Keep these', request: `/pick keep "${place}"` }], buttonsForAll: true }
+      : {}),
+  }),
+});
+
+/** Holds the pouches for their slots; earlier promises of this trip that are not packed make way. */
+function hold(house: House, { trip, pouches }: TripProblem, plan: PicksPlan): string {
+  house.trips.release(trip.id);
+  const packed = new Set(
+    house.trips
+      .held(trip.id)
+      .filter((h) => h.came === null)
+      .map((h) => h.pouch),
+  );
+  const codes: string[] = [];
+  for (const slot of plan.slots) {
+    for (const dish of slot.dishes) {
+      for (const code of dish.pouches) {
+        const pouch = pouches.get(code)!;
+        codes.push(code);
+        if (!packed.has(pouch.id))
+          house.trips.hold(trip.id, Number(slot.slot), pouch.id, dish.eaters.map(Number));
+      }
+    }
+  }
+  return `kept ${codes.length} pouches for ${trip.place}`;
+}
+
+function told(house: House, question: TripProblem, result: PicksResult, changed: boolean) {
+  const { trip } = question;
+  const eaters = house.eaters.all();
+  const slotOf = (key: string) => trip.slots.find((slot) => slot.id === Number(key))!;
+  const served = result.slots.flatMap((slot) =>
+    slot.dishes.map((dish) => ({
+      slot: slotOf(slot.slot),
+      codes: dish.pouches,
+      eaters: dish.eaters.map(Number),
+    })),
+  );
+  const sums = tripSums(house, served);
+  const short = shortages(question.problem, result);
+  const lines = [
+    `${trip.place}, from ${sayDayOf(trip.startsOn)}${changed ? ': the choice changed since it was shown, so nothing is kept yet' : ''}:`,
+    ...pickLines(question, result, eaters, sums),
+    ...reasonLines(short, question, eaters),
+    ...(short.length > 0 ? ['/cook tells what to cook for it.'] : ['Everybody is fed.']),
+    ...ungranted(question, result),
+    ...sumLines(house, trip, sums),
+    provenWords(result),
+  ];
+  return {
+    lines,
+    notes: dayNotes(
+      eaters.filter((e) => e.never.length > 0 || e.sodiumMg !== null || e.kind === 'child'),
+      sums,
+    ),
+  };
+}
+
+/** Wishes that the plan does not grant. */
+function ungranted({ problem, dishes }: TripProblem, result: PicksResult): string[] {
+  const name = (key: string) => problem.eaters.find((eater) => eater.key === key)?.name ?? key;
+  const missed = problem.wishes.filter(
+    (wish) =>
+      !result.slots.some(
+        (slot) =>
+          (wish.slot === null || wish.slot === slot.slot) &&
+          slot.dishes.some((dish) => dish.meal === wish.meal && dish.eaters.includes(wish.eater)),
+      ),
+  );
+  if (missed.length === 0) return [];
+  return [
+    `Wishes not granted: ${sayList(missed.map((wish) => `${dishes.get(wish.meal)?.name ?? wish.meal} for ${name(wish.eater)}`))}.`,
+  ];
+}
+
+const levelWords = [
+  'what is short',
+  'who goes without',
+  'who goes without most',
+  'wishes',
+  'dislikes',
+  'waste',
+];
+
+/** How sure the plan is: what is proven, and how far the first open point may be from the best. */
+function provenWords({ levels }: PicksResult): string {
+  const open = levels.slice(0, levelWords.length).findIndex((level) => !level.proven);
+  if (open < 0)
+    return 'Proven: no other choice of pouches feeds more, then grants more wishes, then wastes less.';
+  const gap = levels[open]!.gap;
+  const far =
+    gap === null
+      ? ''
+      : ` (at most ${open === 0 || open === 5 ? `${(gap / 20).toFixed(1)} servings` : gap} from the best there can be)`;
+  return `Best found; not proven for ${levelWords[open]}${far}.`;
+}
