@@ -153,6 +153,10 @@ function firstOf(line: ReadLine): { words: string; other: string | null; shared:
 export function findFood(line: ReadLine, table: FoodTable, learnt: Learnt): Found[] {
   const known = learntFood(line.words, table, learnt);
   if (known) return [known];
+  // 'pepper' by the spoon or to taste is ground from corns; by the piece it is a vegetable.
+  const isSpoon = line.amounts.every(({ unit }) => unit?.ml !== undefined && unit.ml < 30);
+  if (isSpoon && foldName(line.words).replace(/^(?:freshly )?(?:ground |milled )?/, '') === 'pepper')
+    return findFood({ ...line, words: 'black pepper' }, table, learnt);
   // '1 chicken' is a bird; '200 g chicken' is its meat.
   const isCounted = line.amounts.length === 1 && line.amounts[0]!.unit === null;
   if (

@@ -5,8 +5,9 @@ import { kitchen } from './kitchen.ts';
 import { matches } from './match.ts';
 import { type ReadLine, readLine } from './read.ts';
 import { unitNamed } from './units.ts';
+import { foodWords, neutral } from './vocabulary.ts';
 import { type Learnt, weigh } from './weigh.ts';
-import { foldName } from './words.ts';
+import { foldedWords, foldName } from './words.ts';
 
 export { sureFrom } from './find.ts';
 export { readLine } from './read.ts';
@@ -211,6 +212,12 @@ function resolveAs(
   if (line.statedG !== null && line.statedG > 0)
     return { ...base, ...facts, is: 'weighed', grams: line.statedG, remarks };
   if (line.amounts.length === 0) return { ...base, ...facts, is: 'uncounted', remarks };
+  const vague = line.amounts.some(({ unit }) => unit === null) ? vagueMeasure(line.words) : null;
+  if (vague)
+    return ask('amount', `How much is one ${vague}, in ml or in grams of ${top.called}?`, [], {
+      ...facts,
+      remarks,
+    });
   const weighed = weigh(line, top.scale, saidOf(line), learnt, as);
   if (!weighed) {
     const unit = line.amounts.find(({ unit: one }) => one?.grams === undefined)?.unit?.name;
@@ -224,6 +231,21 @@ function resolveAs(
     grams: weighed.grams,
     remarks: [...remarks, ...weighed.remarks],
   };
+}
+
+const vesselWords = new Set(
+  foldedWords(
+    'mug bowl glass ladle plate tray spoon spoonful tot wineglass teacup jug mugful bowlful scoopful shovel bucket thermos billy pot panful pan tray crate sack',
+  ),
+);
+
+/** 'mug of rice', 'bowl rice': a measure that nobody has defined; an onion must not be counted for it. */
+function vagueMeasure(words: string): string | null {
+  const m = /^(\p{L}+)( of )?/u.exec(words);
+  const folded = foldName(m?.[1] ?? '');
+  if (!m || folded === '') return null;
+  const isUnknown = m[2] !== undefined && !neutral.has(folded) && !foodWords.has(folded);
+  return vesselWords.has(folded) || isUnknown ? m[1]! : null;
 }
 
 /** 'carrots and celery' share one amount; which has how much, nobody can know. */

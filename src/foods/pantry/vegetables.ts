@@ -8,7 +8,7 @@ export const vegetables = `
 11286 fried | = ; caramelized onion; caramelised onion; fried onion | = | cup 87
 11284~ | crispy onion; crispy fried onion; french fried onion | allium ?wheat | cup 55, packet 100, tbsp 4
 11294 | sweet onion; vidalia onion; vidalia | allium | medium 150, small 100, large 331, cup chopped 160, cup sliced 115
-11287 frozen | onion; chopped onion | allium | cup 160
+11287 frozen | onion | allium | cup 160
 11285 | pearl onion; cocktail onion; baby onion; button onion; silverskin onion; boiling onion; cipollini; cipollini onion; pickling onion | allium | each 12, cup 140, packet 283, jar 200
 11284 | dried onion; onion flake; dried onion flake; dehydrated onion; dried minced onion; instant onion | allium ?sulphites | tbsp 5
 11291 | spring onion; springonion; scallion; spring onions; green onions; welsh onion; salad onion; escallion | allium | each 15, small 5, medium 15, large 25, bunch 100, stalk 15, cup 100, cup sliced 65, tbsp 6
