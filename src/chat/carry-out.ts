@@ -176,7 +176,13 @@ function refusal(
     };
   }
   if (error instanceof Refusal) return { group: `${error.message}\nFor example: ${command.examples[0]}` };
-  const what = error instanceof Error ? (error.stack ?? error.name) : 'unknown';
-  answerer.log(`a request failed: /${command.name} in delivery ${message.deliveryKey}: ${what}`);
+  answerer.log(`a request failed: /${command.name} in delivery ${message.deliveryKey}: ${where(error)}`);
   return { group: 'Something broke on my side; nothing was recorded. The fault is in the log.' };
+}
+
+/** Where a fault is. Its own words are left out: they may quote what people typed. */
+function where(error: unknown): string {
+  if (!(error instanceof Error)) return 'something that is no error was thrown';
+  const frames = (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line));
+  return [error.name, ...frames].join('\n');
 }

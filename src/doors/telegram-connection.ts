@@ -14,11 +14,21 @@ const pollMs = 45_000;
 const callMs = 30_000;
 
 /** No call hangs for ever: a poll is held for 30 s by the platform, a file may take its time. */
-const limited: Transformer = (previous, method, payload, signal) => {
+const limited: Transformer = async (previous, method, payload, signal) => {
   const limitMs =
     method === 'getUpdates' ? pollMs : /^send(Photo|Document)$/.test(method) ? longestMs : callMs;
-  const signals = [AbortSignal.timeout(limitMs), ...(signal ? [signal as unknown as AbortSignal] : [])];
-  return previous(method, payload, AbortSignal.any(signals) as unknown as Signal);
+  // By hand: signals made of other signals are collected too early by the runtime.
+  const ending = new AbortController();
+  const end = () => ending.abort();
+  const timer = setTimeout(end, limitMs);
+  if (signal?.aborted) end();
+  signal?.addEventListener('abort', end);
+  try {
+    return await previous(method, payload, ending.signal as unknown as Signal);
+  } finally {
+    clearTimeout(timer);
+    signal?.removeEventListener('abort', end);
+  }
 };
 
 /** @param apiRoot another address than the platform's own; null for that */

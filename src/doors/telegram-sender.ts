@@ -174,13 +174,11 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
   return {
     wake,
     async flush(limitMs) {
-      const limit = AbortSignal.timeout(limitMs);
-      while (busy.size > 0 && !limit.aborted) {
-        const ended = new Promise<void>((resolve) =>
-          limit.addEventListener('abort', () => resolve(), { once: true }),
-        );
-        await Promise.race([Promise.all(busy.values()), ended]);
-      }
+      let isOver = false;
+      const limit = new Promise<void>((resolve) => setTimeout(resolve, limitMs).unref()).then(
+        () => (isOver = true),
+      );
+      while (busy.size > 0 && !isOver) await Promise.race([Promise.all(busy.values()), limit]);
       closing.abort();
       clearTimeout(alarm);
       await Promise.all(busy.values());

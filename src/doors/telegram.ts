@@ -92,7 +92,7 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
     log(`delivery ${message.deliveryKey} in chat ${message.chatKey} failed: ${sayError(error)}`);
     if (message.chatKey === '' || (!message.addressed && !message.text.startsWith('/'))) return;
     const text = 'Something broke on my side; nothing was recorded. Please send it again in a while.';
-    later(bot.api.raw.sendMessage({ ...place(message), text }));
+    later(bot.api.raw.sendMessage({ ...place(message), text, link_preview_options: { is_disabled: true } }));
   }
 
   function moved(from: string, to: string): void {
