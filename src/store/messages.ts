@@ -12,6 +12,9 @@ export interface PressedButton {
   readonly replyToKey: string | null;
 }
 
+/** A chat that speaks for somebody unnamed: whoever it is presses buttons under a key of their own. */
+const isStandIn = ({ key }: Message['person']) => key.startsWith('chat:');
+
 /** What came in and what goes out: the half of every transaction that is not the change itself. */
 export function messageStore(db: Db) {
   const see = db.prepare('INSERT OR IGNORE INTO seen (door, delivery_key, at_ms) VALUES (?, ?, ?)');
@@ -99,7 +102,13 @@ export function messageStore(db: Db) {
           .lastInsertRowid,
       );
       for (const { label, request } of reply.buttons ?? []) {
-        putButton.run(id, reply.buttonsForAll ? null : to.person.key, label, request, atMs);
+        putButton.run(
+          id,
+          reply.buttonsForAll || isStandIn(to.person) ? null : to.person.key,
+          label,
+          request,
+          atMs,
+        );
       }
       return id;
     },
