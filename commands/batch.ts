@@ -1,18 +1,17 @@
 import { command } from '#chat/command.ts';
-import { factsOfBatch, factsOfRecipe, recipeNamed } from '#chat/figures.ts';
+import { factsOfBatch, recipeNamed } from '#chat/figures.ts';
 import { rawCaution } from '#chat/phrases.ts';
 import { mealOfBatch } from '#chat/verdicts.ts';
 import { weighedNet } from '#chat/trays.ts';
 import type { BatchFacts } from '#core/meal.ts';
-import { Refusal } from '#core/refusal.ts';
 import { depthMm, loads } from '#core/scaling.ts';
 import type { Settings } from '#core/settings.ts';
 import { factor, flag, massG, meal as mealName, optional, trayWeights } from '#words/parts.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 
-/** A pot may take up water that no line names, and lines are not exact; beyond this the weights are questioned. Chosen. */
-const questionAboveFraction = 1.15;
+/** Lines are not exact; beyond this the trays hold something that no line names. Chosen. */
+const moreThanNamedFraction = 1.1;
 
 export default command({
   name: 'batch',
@@ -39,13 +38,11 @@ export default command({
   },
   run: ({ recipe: name, factor: times, potG, gross, raw, at, weights }, house) => {
     const recipe = recipeNamed(house, name);
-    const recipeFacts = factsOfRecipe(house, recipe);
     const trays = weighedNet(weights, gross === true, house.settings).map(({ netG, tareG }, i) => ({
       no: i + 1,
       tareG,
       wetG: netG,
     }));
-    const wetG = trays.reduce((sum, tray) => sum + tray.wetG, 0);
     const batch = {
       factor: times ?? 1,
       potG: potG ?? (recipe.potG === null ? null : recipe.potG * (times ?? 1)),
@@ -53,19 +50,6 @@ export default command({
       isRaw: raw === true,
       trays,
     };
-    const madeG = potG ?? recipeFacts.finishedG * batch.factor;
-    if (
-      madeG > 0 &&
-      wetG > madeG * questionAboveFraction &&
-      !house.sure &&
-      recipe.potG === null &&
-      potG === undefined
-    ) {
-      throw new Refusal(
-        'more-than-cooked',
-        `The trays hold ${sayG(wetG)}, but ${recipe.name}${times ? ` x${times}` : ''} makes about ${sayG(madeG)}. Were the trays weighed with their own weight ("gross"), or was more cooked ("x1.5")? If the weights are right, say "sure" at the end.`,
-      );
-    }
     const no = house.batches.load({ ...batch, recipe: recipe.id });
     const facts = factsOfBatch(house, { id: 0, no, recipe, weighings: [], ...batch });
     return { no, name: recipe.name, batch, facts, settings: house.settings, meal: mealOfBatch(house, no) };
@@ -86,6 +70,12 @@ export default command({
     }
     if (batch.potG === null) {
       lines.push('The pot was not weighed, so the trays are taken as all of it.');
+      const namedG = facts.recipe.totals.massG * batch.factor;
+      if (facts.wetG > namedG * moreThanNamedFraction) {
+        lines.push(
+          `That is ${g(facts.wetG - namedG)} more than the lines of the recipe: water that no line names? Or were the trays on the scale ("gross"), or more cooked ("x1.5")? /undo takes it back.`,
+        );
+      }
     } else {
       lines.push(
         `${Math.round((facts.wetG / batch.potG) * 100)} % of the ${g(batch.potG)} pot, ${sayNumber(facts.servings)} servings.`,

@@ -1,3 +1,4 @@
+import { batchCard } from '#chat/batch-card.ts';
 import { command } from '#chat/command.ts';
 import { correctionOf } from '#chat/corrections.ts';
 import { batchNumbered, driedFacts, pouchCoded } from '#chat/figures.ts';
@@ -6,19 +7,23 @@ import { mealOfBatch } from '#chat/verdicts.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { percentDailyValue } from '#core/nutrition.ts';
 import { Refusal } from '#core/refusal.ts';
-import { pouchCodes } from '#words/parts.ts';
+import { batchCode, optional, pouchCodes } from '#words/parts.ts';
 import { sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
 
 export default command({
   name: 'pouch',
   alsoCalled: ['card'],
-  usage: '/pouch <pouch>',
-  summary: 'the whole card of a pouch',
-  examples: ['/pouch B4-2'],
-  takes: { codes: pouchCodes },
-  run: ({ codes }, house) => {
+  usage: '/pouch <pouch> · /pouch <batch>',
+  summary: 'the whole card of a pouch, or of a batch',
+  examples: ['/pouch B4-2', '/pouch B4'],
+  takes: { codes: optional(pouchCodes), batch: optional(batchCode) },
+  run: ({ codes = [], batch: batchNo }, house) => {
+    if (codes.length === 0 && batchNo !== undefined)
+      return { lines: batchCard(house, batchNo), meal: mealOfBatch(house, batchNo) };
     const [code, second] = codes;
-    if (second || !code) throw new Refusal('one-pouch', 'One card at a time: name one pouch.');
+    if (!code)
+      throw new Refusal('one-pouch', 'I still need a pouch code such as B4-2, or a batch code such as B4.');
+    if (second) throw new Refusal('one-pouch', 'One card at a time: name one pouch.');
     const pouch = pouchCoded(house, code);
     const batch = batchNumbered(house, pouch.batch);
     const facts = driedFacts(house, batch);
@@ -31,7 +36,9 @@ export default command({
       meal: mealOfBatch(house, pouch.batch),
     };
   },
-  say: ({ pouch, batch, facts, figures, settings, meal }) => {
+  say: (card) => {
+    if ('lines' in card) return { group: card.lines.join('\n'), meals: [card.meal] };
+    const { pouch, batch, facts, figures, settings, meal } = card;
     const { zone } = settings;
     const absorber =
       pouch.absorberMl === null

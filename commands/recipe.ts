@@ -6,7 +6,7 @@ import { mealOfRecipe } from '#chat/verdicts.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';
-import { type Names, part } from '#words/parts.ts';
+import { type Names, optional, part } from '#words/parts.ts';
 import { Reading, takeName } from '#words/reading.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
 
@@ -21,13 +21,15 @@ const wholeText = part<{ text: string; names: Names }>(
 
 const mendLine = /^(.*?)[\s,]*\bline\s+(\d{1,2})\s*(?::|=|\bis\b)\s*(.+)$/isu;
 
+const example = '/recipe Barley soup, 6 servings: 300 g pearl barley; 4 carrots; 1 l vegetable stock';
+
 export default command({
   name: 'recipe',
   usage:
     '/recipe <name>, <servings> servings, then a line for each ingredient · /recipe <name> · /recipe <name> pot 3.9 kg',
   summary: 'record or show a recipe: each line in grams, a serving in figures',
   examples: [
-    '/recipe Barley soup, 6 servings: 300 g pearl barley; 4 carrots; 1 l vegetable stock',
+    example,
     '/recipe barley soup',
     '/recipe barley soup pot 3.9 kg',
     '/recipe barley soup line 2: 350 g carrots',
@@ -38,20 +40,31 @@ export default command({
     '"line 2: …" puts one line right, also for batches cooked from it. Sending the whole recipe anew replaces it for later batches.',
   ],
   records: true,
-  takes: { all: wholeText },
+  takes: { all: optional(wholeText) },
   run: ({ all }, house) => {
+    if (!all) return { names: house.recipes.names() };
     const mended = mendLine.exec(all.text);
     if (mended && !all.text.trim().includes('\n'))
       return mend(house, mended[1]!, Number(mended[2]), mended[3]!);
     const read = readRecipeText(all.text, all.names);
     return read.lines.length > 0 ? record(house, read) : existing(house, read);
   },
-  say: ({ heading, recipe, facts, foods, settings, did, buttons, remarks }) => ({
-    group: [heading, ...recipeCard(recipe, facts, foods, settings), ...remarks].join('\n'),
-    ...(did === undefined ? {} : { did }),
-    ...(buttons.length === 0 ? {} : { buttons }),
-    meals: [mealOfRecipe(recipe, facts)],
-  }),
+  say: (told) => {
+    if ('names' in told)
+      return {
+        group:
+          told.names.length === 0
+            ? `No recipe is recorded yet.\nFor example: ${example}`
+            : `Recipes: ${sayList(told.names)}.`,
+      };
+    const { heading, recipe, facts, foods, settings, did, buttons, remarks } = told;
+    return {
+      group: [heading, ...recipeCard(recipe, facts, foods, settings), ...remarks].join('\n'),
+      ...(did === undefined ? {} : { did }),
+      ...(buttons.length === 0 ? {} : { buttons }),
+      meals: [mealOfRecipe(recipe, facts)],
+    };
+  },
 });
 
 function shown(

@@ -16,6 +16,7 @@ import {
 } from '#core/scaling.ts';
 import type { Settings } from '#core/settings.ts';
 import { fold, stem } from '#words/near.ts';
+import type { Reading } from '#words/reading.ts';
 import { countOf, factor, meal, optional, part, pouchGroups, quantities, servings } from '#words/parts.ts';
 import { sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
 
@@ -40,17 +41,32 @@ const sodiumMg = part<number>('a sodium target such as sodium 500 mg', (reading)
 });
 
 /** 'with 1.2 kg lentils': an amount of an ingredient at hand, as an ingredient line. */
-const atHand = part<string>('an amount at hand, such as with 1.2 kg lentils', (reading) => {
+const atHand = part<string>('an amount at hand, such as with 1.2 kg lentils', (reading, names) => {
   const start = reading.all.findIndex(
     (t, i) => reading.at(i) !== undefined && ['with', 'from', 'using'].includes(t.plain),
   );
   const amount = reading.at(start + 1);
   if (start < 0 || (amount?.is !== 'quantity' && amount?.is !== 'number')) return undefined;
-  const indexes = [...reading.left()].filter((i) => i > start);
+  const behind = [...reading.left()].filter((i) => i > start);
+  const ofMeal = mealBehind(reading, behind, names.meals);
+  const indexes = behind.filter((i) => !ofMeal.includes(i));
   reading.settleNumbers([start + 1]);
   reading.take(start, ...indexes);
-  return reading.text.slice(amount.from, reading.all[indexes.at(-1)!]!.to);
+  return indexes.map((i) => reading.all[i]!.typed).join(' ');
 });
+
+/** The words of a meal's full name at the end of a stretch: 'with 1.2 kg lentils lentil curry'. */
+function mealBehind(reading: Reading, behind: readonly number[], meals: readonly string[]): number[] {
+  const words = behind.map((i) => fold(reading.all[i]!.plain));
+  const named = meals
+    .map((name) => fold(name).split(' '))
+    .filter(
+      (name) =>
+        name.length < words.length && name.every((word, k) => words[words.length - name.length + k] === word),
+    )
+    .sort((a, b) => b.length - a.length)[0];
+  return named ? behind.slice(-named.length) : [];
+}
 
 export default command({
   name: 'scale',
@@ -69,12 +85,12 @@ export default command({
   ],
   takes: {
     sodiumMg: optional(sodiumMg),
+    atHand: optional(atHand),
     pouches: optional(pouchGroups),
     trays: optional(countOf('trays', 'tray')),
     servings: optional(servings),
     factor: optional(factor),
     meal,
-    atHand: optional(atHand),
   },
   run: (asked, house) => {
     const recipe = recipeNamed(house, asked.meal);

@@ -120,7 +120,7 @@ export default command({
   say: ({ lines, did, buttons }) => ({
     group: lines.join('\n'),
     ...(did === undefined ? {} : { did }),
-    ...(buttons.length === 0 ? {} : { buttons, buttonsForAll: true }),
+    ...(buttons.length === 0 ? {} : { buttons, buttonsForAll: true, buttonsStay: true }),
   }),
 });
 

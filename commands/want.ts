@@ -126,7 +126,7 @@ export default command({
     group: lines.join('\n'),
     meals,
     ...(did === undefined ? {} : { did }),
-    ...(button === undefined ? {} : { buttons: [button], buttonsForAll: true }),
+    ...(button === undefined ? {} : { buttons: [button], buttonsForAll: true, buttonsStay: true }),
   }),
 });
 

@@ -6,7 +6,7 @@ import { residualMoistureBand, usualSolidsErrorFraction } from '#core/balance.ts
 import { steadyThresholdG } from '#core/dryness.ts';
 import type { BatchFacts } from '#core/meal.ts';
 import type { Batch, Weighing } from '#core/records.ts';
-import { Refusal } from '#core/refusal.ts';
+import { Doubt, Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';
 import { batchCode, flag, optional, part, trayWeights } from '#words/parts.ts';
 import { sayCodes, sayG, sayNumber } from '#words/say.ts';
@@ -168,9 +168,9 @@ function question(
     const lastG = trayNo === 0 ? before.dryG : batch.weighings.findLast((w) => w.trayNo === trayNo)?.netG;
     if (sure || lastG === undefined || lastG === null) continue;
     if (netG > lastG + steadyThresholdG(lastG, settings.scaleG)) {
-      throw new Refusal(
+      throw new Doubt(
         'above-last',
-        `${what} weighed ${g(lastG)} last time and ${g(netG)} now: drying food does not gain. If it is right, send it again with "sure" at the end.`,
+        `${what} weighed ${g(lastG)} last time and ${g(netG)} now: drying food does not gain. Is it right?`,
       );
     }
   }
@@ -180,9 +180,9 @@ function question(
       : undefined;
   const { solidsG } = before.totals;
   if (!sure && totalG !== undefined && totalG < solidsG * (1 - usualSolidsErrorFraction)) {
-    throw new Refusal(
+    throw new Doubt(
       'below-solids',
-      `${g(totalG)} is less than the ${g(solidsG)} of solids that the recipe's lines put on the trays. Was only a part of the pot loaded? Then tell me what the pot weighed: /recipe ${batch.recipe.name} pot 3.9 kg. If the weight is right, send it again with "sure" at the end.`,
+      `${g(totalG)} is less than the ${g(solidsG)} of solids that the recipe's lines put on the trays. Was only a part of the pot loaded? Then tell me what the pot weighed: /recipe ${batch.recipe.name} pot 3.9 kg. Or is the weight right?`,
     );
   }
 }

@@ -68,6 +68,12 @@ function press(
   if (button.forPerson !== null && button.forPerson !== message.person.key) {
     return { toast: 'This button is for the person who asked.' };
   }
+  if (button.stays === 1)
+    return {
+      text: button.request,
+      topicKey: button.topicKey,
+      messageKey: button.replyToKey ?? message.messageKey,
+    };
   if (button.usedAtMs !== null) return { toast: 'Already done.' };
   stores.messages.retireButtons(message.button!, message.sentAtMs);
   return {
@@ -119,7 +125,8 @@ function handle(house: Answerer, message: Message): Reacted {
   }
   const { command, words } = found;
   const finish = ({ reply, outcome }: Carried): Reacted => {
-    stores.messages.remember(message, outcome);
+    if (message.button === null) stores.messages.remember(message, outcome);
+    else stores.messages.settle(message, outcome);
     return respond(reply);
   };
   try {

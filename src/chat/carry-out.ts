@@ -1,4 +1,4 @@
-import { Refusal } from '#core/refusal.ts';
+import { Doubt, Refusal } from '#core/refusal.ts';
 import type { Message, Reply } from '#core/talk.ts';
 import type { Author } from '#store/journal.ts';
 import type { Names } from '#words/parts.ts';
@@ -173,6 +173,12 @@ function refusal(
     return {
       group: error.question,
       buttons: error.options.map(({ label, request }) => ({ label, request: `/${command.name} ${request}` })),
+    };
+  }
+  if (error instanceof Doubt) {
+    return {
+      group: `${error.message} Nothing is recorded yet; "sure" at the end records it.`,
+      buttons: [{ label: 'It is right', request: `/${command.name} ${words} sure` }],
     };
   }
   if (error instanceof Refusal) return { group: `${error.message}\nFor example: ${command.examples[0]}` };

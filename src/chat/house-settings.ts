@@ -121,7 +121,11 @@ function zoneTold(reading: Reading): string | undefined {
     .replaceAll(' ', '_');
   if (typed === '') return undefined;
   const named = Intl.supportedValuesOf('timeZone').find((zone) => zone.toLowerCase() === typed.toLowerCase());
-  const zone = named ?? (IANAZone.isValidZone(typed) ? typed : undefined);
+  const city = Intl.supportedValuesOf('timeZone').filter((one) =>
+    one.toLowerCase().endsWith(`/${typed.toLowerCase()}`),
+  );
+  const zone =
+    named ?? (city.length === 1 ? city[0] : undefined) ?? (IANAZone.isValidZone(typed) ? typed : undefined);
   if (!zone) throw new Refusal('no-such-zone', `I know no time zone "${typed}".`);
   return zone;
 }

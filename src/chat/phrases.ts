@@ -17,7 +17,11 @@ export function containsLines(facts: RecipeFacts): string[] {
     .filter(({ contents }) => contents === null)
     .map(({ ingredient }) => ingredient);
   return [
-    `Contains: ${certain.size > 0 ? [...certain].join(', ') : 'none of the listed allergens, by its ingredients'}.`,
+    ...(certain.size > 0
+      ? [`Contains: ${[...certain].join(', ')}.`]
+      : unknown.length > 0
+        ? []
+        : ['Contains: none of the listed allergens, by its ingredients.']),
     ...(smallPrint.size > 0
       ? [
           `Read the small print: ${[...smallPrint].map(([ingredient, tags]) => `${ingredient} (${tags.join(', ')}?)`).join('; ')}.`,

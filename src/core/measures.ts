@@ -44,7 +44,7 @@ const tspFractions = [
 const drawer = [
   { of: 'cup', ml: usCupMl, most: Infinity, fractions: cupFractions },
   { of: 'tbsp', ml: volumeMl('tbsp'), most: 5, fractions: tbspFractions },
-  { of: 'tsp', ml: volumeMl('tsp'), most: 3, fractions: tspFractions },
+  { of: 'tsp', ml: volumeMl('tsp'), most: 6, fractions: tspFractions },
 ] as const;
 
 /**

@@ -15,3 +15,6 @@ export class Refusal extends Error {
     this.code = code;
   }
 }
+
+/** A doubt rather than a "no": the person may say that it is meant as it stands. */
+export class Doubt extends Refusal {}

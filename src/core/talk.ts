@@ -48,6 +48,8 @@ export interface Reply {
   readonly buttons?: readonly Choice[];
   /** Anyone of the household may press; otherwise only the person who asked. */
   readonly buttonsForAll?: boolean;
+  /** Pressing one does not use it up: everybody may press it for themselves. */
+  readonly buttonsStay?: boolean;
   readonly files?: readonly FileOut[];
   /** For the journal, when something was recorded: 'sealed B4-1 to B4-6'. */
   readonly did?: string;

@@ -5,6 +5,7 @@ export type Outcome = 'answered' | 'recorded' | 'refused';
 
 export interface PressedButton {
   readonly request: string;
+  readonly stays: 0 | 1;
   readonly forPerson: string | null;
   readonly usedAtMs: number | null;
   readonly chatKey: string;
@@ -26,6 +27,9 @@ export function messageStore(db: Db) {
   const heardBefore = db.prepare(
     'SELECT text, outcome FROM heard WHERE door = ? AND chat_key = ? AND message_key = ?',
   );
+  const settle = db.prepare(
+    "UPDATE heard SET outcome = 'recorded' WHERE door = ? AND chat_key = ? AND message_key = ?",
+  );
   const recordedSince = db.prepare(
     `SELECT 1 FROM heard WHERE door = ? AND chat_key = ? AND person_key = ? AND text = ? AND at_ms >= ?
        AND outcome = 'recorded'`,
@@ -35,10 +39,10 @@ export function messageStore(db: Db) {
      VALUES (:door, :chatKey, :topicKey, :replyToKey, :replyJson, :atMs)`,
   );
   const putButton = db.prepare(
-    `INSERT INTO button (outbox, for_person, label, request, made_at_ms) VALUES (?, ?, ?, ?, ?)`,
+    `INSERT INTO button (outbox, for_person, label, request, stays, made_at_ms) VALUES (?, ?, ?, ?, ?, ?)`,
   );
   const pressed = db.prepare(
-    `SELECT request, for_person AS forPerson, used_at_ms AS usedAtMs, outbox.chat_key AS chatKey,
+    `SELECT request, stays, for_person AS forPerson, used_at_ms AS usedAtMs, outbox.chat_key AS chatKey,
        outbox.topic_key AS topicKey, outbox.reply_to_key AS replyToKey
      FROM button JOIN outbox ON outbox.id = button.outbox WHERE button.id = ? AND outbox.door = ?`,
   );
@@ -85,6 +89,10 @@ export function messageStore(db: Db) {
       hear.run({ door, chatKey, messageKey, personKey: person.key, text, outcome, atMs: sentAtMs });
     },
 
+    /** A button of the answer to a message was pressed and recorded something: the message counts as recorded. */
+    settle: ({ door, chatKey, messageKey }: Message, outcome: Outcome): void =>
+      void (outcome === 'recorded' && settle.run(door, chatKey, messageKey)),
+
     /** Whether the same person had the same words recorded in this chat since a moment. */
     recordedSince: ({ door, chatKey, person, text }: Message, sinceMs: number): boolean =>
       recordedSince.get(door, chatKey, person.key, text, sinceMs) !== undefined,
@@ -107,6 +115,7 @@ export function messageStore(db: Db) {
           reply.buttonsForAll || isStandIn(to.person) ? null : to.person.key,
           label,
           request,
+          reply.buttonsStay ? 1 : 0,
           atMs,
         );
       }

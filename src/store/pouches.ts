@@ -22,8 +22,9 @@ export function pouchStore(db: Db) {
   );
   const nextNo = db.prepare('SELECT coalesce(max(no), 0) + 1 FROM pouch WHERE batch = ?').pluck();
   const insert = db.prepare(
-    `INSERT INTO pouch (household, batch, no, dry_g, sealed_at_ms, checked, volume_ml, absorber_ml, absorber_count, best_by_on)
-     VALUES (:household, :batch, :no, :dryG, :sealedAtMs, :checked, :volumeMl, :absorberMl, :absorberCount, :bestByOn)`,
+    `INSERT INTO pouch (household, batch, no, dry_g, sealed_at_ms, checked, volume_ml, absorber_ml, absorber_count, best_by_on, weighing)
+     VALUES (:household, :batch, :no, :dryG, :sealedAtMs, :checked, :volumeMl, :absorberMl, :absorberCount, :bestByOn,
+       (SELECT max(id) FROM weighing WHERE batch = :batch))`,
   );
   const leave = db.prepare(
     `UPDATE pouch SET state = :state, gone_at_ms = :atMs, gone_why = :why WHERE household = :household AND id = :id`,

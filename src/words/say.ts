@@ -13,7 +13,7 @@ export function sayNumber(value: number): string {
 /** Grams as a kitchen scale shows them, with ounces first for a household that weighs so. */
 export function sayG(g: number, units: Settings['units'] = 'grams'): string {
   const grams = Math.abs(g) >= 10 ? String(Math.round(g)) : String(Number(g.toFixed(1)));
-  if (units === 'grams') return `${grams} g`;
+  if (units === 'grams') return Math.abs(g) >= 10_000 ? `${Number((g / 1000).toFixed(2))} kg` : `${grams} g`;
   const ounces = g / ounceG;
   if (Math.abs(ounces) < 32) return `${Number(ounces.toFixed(1))} oz (${grams} g)`;
   return `${Number((ounces / 16).toFixed(2))} lb (${grams} g)`;

@@ -73,13 +73,15 @@ CREATE TABLE outbox (
 ) STRICT;
 CREATE INDEX outbox_waiting ON outbox (door, chat_key, id) WHERE state = 'waiting';
 
--- A button is a request that can be pressed. Pressing one retires the others of its answer.
+-- A button is a request that can be pressed. Pressing one retires the others of its answer, save those that stay
+-- for everybody to press.
 CREATE TABLE button (
   id INTEGER PRIMARY KEY,
   outbox INTEGER NOT NULL REFERENCES outbox (id) ON DELETE CASCADE,
   for_person TEXT,
   label TEXT NOT NULL,
   request TEXT NOT NULL,
+  stays INTEGER NOT NULL DEFAULT 0 CHECK (stays IN (0, 1)),
   made_at_ms INTEGER NOT NULL,
   used_at_ms INTEGER
 ) STRICT;
@@ -205,6 +207,8 @@ CREATE TABLE pouch (
   absorber_ml REAL CHECK (absorber_ml > 0),
   absorber_count INTEGER CHECK (absorber_count > 0),
   best_by_on TEXT,
+  -- The weighing that the dry weight rests on: it cannot be taken back under a sealed pouch.
+  weighing INTEGER NOT NULL REFERENCES weighing (id),
   state TEXT NOT NULL DEFAULT 'stock' CHECK (state IN ('stock', 'used', 'discarded')),
   gone_at_ms INTEGER,
   gone_why TEXT,
