@@ -179,7 +179,7 @@ export function findFood(line: ReadLine, table: FoodTable, learnt: Learnt): Foun
     // What stands behind the 'or' says nothing of the food in front of it.
     const states = statesSaid(other === null ? line : { ...line, words, brackets: [] });
     const remark = other === null ? [] : [`the first of ${line.words}`.slice(0, 80)];
-    for (const match of matches(words, line.aside).slice(0, 6)) {
+    for (const match of matches(words, [...line.aside, ...line.brackets]).slice(0, 6)) {
       // A shared last word counts only when the joined name is one that people use: 'beef stock', not 'butter milk'.
       const isWhole = match.name.split(' ').length > 1 && match.confidence > 0.9;
       if (shared !== null && !isWhole && stripped(words) !== '' && shared !== words) continue;

@@ -3,8 +3,11 @@ import { oneSlip } from './units.ts';
 import { foodWords, neutral, stateWords } from './vocabulary.ts';
 import { foldedWords } from './words.ts';
 
-/** Where a word stood: before the first comma; after it; behind 'with', 'in', 'for'. */
-type Region = 'main' | 'aside' | 'behind';
+/**
+ * Where a word stood: before the first comma; in a short phrase after it ('beans, black'); in a longer one; behind
+ * 'with', 'in', 'for'.
+ */
+type Region = 'main' | 'refined' | 'aside' | 'behind';
 interface Word {
   readonly text: string;
   readonly region: Region;
@@ -99,9 +102,34 @@ function wordsOf(main: string, aside: readonly string[]): { words: Word[]; slips
     }
   };
   add(main, 'main');
-  for (const text of aside.slice(0, 6)) add(text, 'aside');
+  for (const text of aside.slice(0, 6)) {
+    const isShort = foldedWords(text).length <= 3 && !/^(?:or|see|about|optional)\b/i.test(text);
+    add(text, isShort ? 'refined' : 'aside');
+  }
   return { words, slips };
 }
+
+/** Words of manner and state say less of which food is meant than its own name does. */
+const isMinor = (word: string) => neutral.has(word) || Object.hasOwn(stateWords, word);
+/** Of those, the ones that make another food of it when they stand behind a comma: 'beans, black', 'beef, ground'. */
+const refining = new Set([
+  'red',
+  'white',
+  'green',
+  'yellow',
+  'black',
+  'brown',
+  'ground',
+  'minced',
+  'sweet',
+  'sour',
+  'dark',
+  'light',
+  'heavy',
+  'unsalted',
+  'salted',
+  'lean',
+]);
 
 /** How much a word left over speaks against a name. */
 const against = (word: string) =>
@@ -121,7 +149,14 @@ const against = (word: string) =>
 export function matches(main: string, aside: readonly string[]): Match[] {
   const { words, slips } = wordsOf(main, aside);
   const mains = words.filter((word) => word.region === 'main').map((word) => word.text);
-  const asides = new Set(words.filter((word) => word.region === 'aside').map((word) => word.text));
+  const asides = new Set(
+    words.filter(({ region }) => region === 'aside' || region === 'refined').map(({ text }) => text),
+  );
+  const refined = new Set(
+    words
+      .filter(({ region, text }) => region === 'refined' && (!isMinor(text) || refining.has(text)))
+      .map(({ text }) => text),
+  );
   const behinds = new Set(words.filter((word) => word.region === 'behind').map((word) => word.text));
   const inMain = new Set(mains);
   const head = mains.findLast((word) => against(word) === 1);
@@ -142,7 +177,7 @@ export function matches(main: string, aside: readonly string[]): Match[] {
       const own = new Set(name);
       // A word of an aside counts less: 'chicken, cut from the breast' is weaker than 'chicken breast'.
       const covered = name.reduce(
-        (sum, word) => sum + (neutral.has(word) ? 0.3 : inMain.has(word) ? 1 : 0.6),
+        (sum, word) => sum + (isMinor(word) ? 0.3 : inMain.has(word) || refined.has(word) ? 1 : 0.6),
         0,
       );
       const entries = byName.get(name.join(' '))!;
@@ -153,11 +188,12 @@ export function matches(main: string, aside: readonly string[]): Match[] {
         0,
       );
       const missesHead = head !== undefined && !own.has(head) && !isSame(head);
-      const stray = name.filter((word) => !inMain.has(word)).length;
+      const stray = name.filter((word) => !inMain.has(word) && !refined.has(word)).length;
       let confidence =
         (covered / (covered + left)) * (missesHead ? 0.8 : 1) * (1 - 0.04 * stray) * 0.92 ** slips;
       // Words in the order of the name, side by side, are surer than words that merely both occur.
-      if (name.length > 1 && stray === 0 && !isRun(name, mains)) confidence *= 0.93;
+      if (name.length > 1 && name.every((word) => inMain.has(word)) && !isRun(name, mains))
+        confidence *= 0.93;
       found.push({ entries, name: name.join(' '), confidence, covered });
     }
   return found.sort(

@@ -115,6 +115,13 @@ const rows: readonly (readonly [Omit<Unit, 'name'>, string])[] = [
   [{}, 'scoop scoops'],
   [{}, 'patty patties'],
   [{}, 'ring rings'],
+  [{}, 'root roots'],
+  [{}, 'shank shanks'],
+  [{}, 'crust crusts'],
+  [{}, 'slab slabs'],
+  [{}, 'tentacle tentacles'],
+  [{}, 'tender tenders'],
+  [{}, 'spray sprays'],
   [{}, 'sausage sausages'],
 ];
 

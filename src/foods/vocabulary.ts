@@ -23,7 +23,7 @@ brand branded store supermarket bottled bottle jarred jar can canned tin tinned 
 day days week month year inch cm mm thickness diameter long wide length
 head bunch sprig clove stalk leaf leaves stem rib bulb knob handful floret spear pod kernel heart tip end top
 red white green yellow black brown purple orange pink golden pale blue color colour colored coloured colorful mixed assorted tricolor
-very best fat trimmed excess patted dry dried free range grass fed wild caught farmed sustainable line pole sushi grade
+very best whipped fat trimmed excess patted dry dried free range grass fed wild caught farmed sustainable line pole sushi grade
 cooking baking eating table everyday sandwich stewing braising grilling roasting stir fry frying boiling soup salad snack
 instant quick wholegrain wholewheat crusty rustic country style stale day-old homestyle
 hot spicy mild sweet sour bitter sharp tangy strong

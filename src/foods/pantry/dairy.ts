@@ -60,7 +60,7 @@ export const dairy = `
 01028 | part skim mozzarella; lowfat mozzarella; light mozzarella | milk ?rennet | cup 113, slice 28
 01029 | low moisture mozzarella; shredded mozzarella; grated mozzarella; pizza cheese; low moisture part skim mozzarella; string cheese; shredded mozzarella cheese; grated mozzarella cheese | milk ?rennet | cup 113, cup diced 132, each 28, handful 30
 01030 | muenster; muenster cheese; munster | milk ?rennet | cup 113, cup diced 132, slice 28
-01032 | grated parmesan; grated parmesan dried; parmesan powder; canned parmesan; parmesan dried; green can parmesan | milk ?rennet ?egg | cup 100, tbsp 5
+01032 | parmesan powder; grated parmesan dried; canned parmesan; parmesan dried; green can parmesan | milk ?rennet ?egg | cup 100, tbsp 5
 01033 | parmesan; parmesan cheese; parmesan reggiano; reggiano; grana padano; parmesan rind; fresh parmesan; freshly grated parmesan; parmigiano; grana; parmesan wedge | milk rennet ?egg | cup 100, cup grated 100, cup shredded 100, cup shaved 85, tbsp 5, piece 30, handful 25
 01032 | grated parmesan; grated parmesan cheese; finely grated parmesan; grated parmesan cheese powder | milk rennet ?egg | cup 100, tbsp 5
 01038 | pecorino; romano; pecorino romano; pecorino cheese; romano cheese; pecorino romano cheese; pecorino toscano; asiago; asiago cheese; kefalotyri; hard sheep cheese; aged pecorino | milk rennet | cup 100, tbsp 5

@@ -117,7 +117,7 @@ export const grains = `
 18353 | hard roll; kaiser roll; crusty roll; bread roll; roll; hoagie roll; sub roll; white roll; bap; bolillo; dinner roll; submarine roll; soft roll; hero roll; bread bun; telera roll | wheat ?milk ?egg ?soy ?sesame | each 57, small 28, large 100
 18001 | bagel; plain bagel | wheat ?milk ?egg ?soy ?sesame | each 99, small 69, large 131
 18258 | english muffin; breakfast muffin; crumpet | wheat ?milk ?soy | each 57
-18239 | croissant; butter croissant | wheat milk ?egg ?soy | each 57, small 42, large 67, mini 28
+18239 | croissant; butter croissant | wheat milk ?egg ?soy | each 57, small 42, large 67
 18024 | cornbread; corn bread; crumbled cornbread | wheat milk egg | piece 65, cup 130, each 65
 18016 | scone; american biscuit; buttermilk biscuit; biscuit us | wheat milk ?egg | each 60
 18079 | breadcrumbs; breadcrumb; dry breadcrumb; dried breadcrumb; plain breadcrumb; panko; panko breadcrumb; toasted breadcrumb; fine breadcrumb; italian breadcrumb plain; japanese breadcrumb; fine dry breadcrumb; coarse breadcrumb; coarsely ground breadcrumb; golden breadcrumb; rusk crumb; breadcrumbs | wheat ?milk ?egg ?soy ?sesame | cup 108, cup panko 55, tbsp 6.8, handful 30

@@ -7,7 +7,7 @@ export const seasonings = `
 11625 dried | freeze dried parsley | - | tbsp 0.4
 11165 | cilantro; coriander; fresh coriander; fresh cilantro; coriander leaf; cilantro leaf; chinese parsley; green coriander; coriander stem; cilantro stem; coriander root; dhania leaf | - | sprig 2.2, bunch 60, cup 16, cup chopped 40, cup packed 40, tbsp 2, handful 10, stem 2, root 3, packet 30
 02012 dried | cilantro; coriander leaf; cilantro leaf | - | tsp 0.6, tbsp 1.8
-02045 | dill; fresh dill; dill weed; dill frond; fennel frond; dill sprig; dillweed | - | sprig 0.2, bunch 30, cup 9, cup chopped 25, tbsp 1.5, handful 8
+02045 | dill; fresh dill; dill weed; dill frond; fennel frond; dill sprig; dillweed | - | sprig 0.2, bunch 30, cup sprig 9, cup 20, cup chopped 25, tbsp 1.5, handful 8
 02017 dried | = | - | tsp 1, tbsp 3.1
 02064 | mint; fresh mint; mint leaf; vietnamese mint | - | leaf 0.05, sprig 1.5, bunch 30, cup 26, cup packed 30, cup chopped 45, tbsp 1.6, handful 10
 02065 | spearmint; fresh spearmint | - | leaf 0.15, tbsp 5.7, cup 90
