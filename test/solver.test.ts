@@ -13,7 +13,7 @@ import { tinyProblem } from './core/picks/tiny.ts';
 const solver = openSolver();
 afterAll(() => solver.dispose());
 
-describe('the solver thread', () => {
+describe('the solver thread', { timeout: 30_000 }, () => {
   test('answers as the picks do in this thread, one question after the other', async () => {
     const linear = linearFrom(await load());
     const problems = [1, 2, 3].map(tinyProblem);
@@ -84,5 +84,5 @@ describe('the solver thread', () => {
     );
     // One eater, one pouch: nothing is left open at any level.
     expect(stdout.trim()).toBe('proven B1-1');
-  }, 25_000);
+  });
 });

@@ -25,6 +25,18 @@ export function linearFrom(highs: Highs): Linear {
     return code === optimal ? 'optimal' : hopeless.has(code) ? 'infeasible' : 'stopped';
   };
 
+  /** A solver that fails in its numbers proves nothing and finds nothing; the plan at hand is as good as before. */
+  const ran = (model: Model): boolean => {
+    try {
+      model.run();
+      return true;
+    } catch {
+      model.clearSolver();
+      return false;
+    }
+  };
+  const nothing = { status: 'stopped', value: NaN, bound: -Infinity, columns: new Float64Array() } as const;
+
   const open = (rows: readonly LinearRow[]): LinearProgram => {
     const model = highs.createModel();
     model.options.set(steady);
@@ -40,7 +52,7 @@ export function linearFrom(highs: Highs): Linear {
       setColumn: (column, lower, upper) => void model.changeColBounds(column, bound(lower), bound(upper)),
       solve(seconds) {
         model.options.set('time_limit', model.getRunTime() + clock(seconds));
-        model.run();
+        if (!ran(model)) return { ...nothing, duals: new Float64Array() };
         const { colValue, rowDual } = model.getSolution();
         return { status: status(model), value: model.getObjectiveValue(), columns: colValue, duals: rowDual };
       },
@@ -52,7 +64,10 @@ export function linearFrom(highs: Highs): Linear {
           time_limit: model.getRunTime() + clock(limits.seconds),
         });
         if (start) model.setSolution({ colValue: [...start] });
-        model.run();
+        if (!ran(model)) {
+          model.clearIntegrality();
+          return nothing;
+        }
         const found =
           Number.isFinite(model.getObjectiveValue()) && model.info.get('primal_solution_status') === 2;
         const result = {

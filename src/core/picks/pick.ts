@@ -25,6 +25,8 @@ export interface PickLimits {
   readonly programs: number;
   /** Whole programs over a few slots each, for one level. */
   readonly corners: number;
+  /** Attempts at a better plan, dives and programs alike, in all. */
+  readonly tries: number;
   /** How often a level may be taken up again because a later one led to a better plan for it. */
   readonly restarts: number;
 }
@@ -36,7 +38,8 @@ export const usualLimits: PickLimits = {
   nodes: 30,
   programs: 6,
   corners: 6,
-  restarts: 2,
+  tries: 30,
+  restarts: 1,
 };
 
 /**
@@ -75,6 +78,7 @@ export function pickPouches(
       nodes: limits.nodes,
       programs: limits.programs,
       corners: limits.corners,
+      tries: limits.tries,
       restarts: limits.restarts,
       secondsLeft,
     });

@@ -19,6 +19,8 @@ export interface ProofLimits {
   readonly programs: number;
   /** Whole programs over a few slots each, for one level. */
   readonly corners: number;
+  /** Attempts at a better plan, dives and programs alike, in all. */
+  readonly tries: number;
   /** How often a level may be taken up again because a later one led to a better plan for it. */
   readonly restarts: number;
   /** Seconds left on the safety clock. */
@@ -38,10 +40,10 @@ export interface Proof {
  */
 const wholeMenus = [400, 400, 400, 400, 400, 400, 250];
 
-/** How many slots a whole program takes up at once when all together are too many. Chosen. */
-const cornerSlots = 8;
+/** How many menus a whole program takes up at once when all together are too many. Chosen on the same instances. */
+const cornerMenus = 200;
 
-type Way = (from: Master, level: number, root: Relaxed) => State | undefined;
+type Way = (from: Master, level: number, root: Relaxed, plan: Found) => State | undefined;
 
 /** What needs no program: nothing is below nothing, and no more wishes come true than there are. */
 function plainBound(grid: Grid, level: number, vector: readonly number[]): number {
@@ -68,7 +70,7 @@ export function prove(
   let found = start;
   const pricer = makePricer(grid, tables);
   const bounds: number[] = [];
-  let [programs, restarts, clockEnded] = [0, 0, false];
+  let [programs, restarts, tries, clockEnded] = [0, 0, 0, false];
   // So that there always is a menu, whatever is left: nobody eats.
   let pool = grid.slotEaters.map((eaters, s) => makeMenu(grid, s, eaters.map(() => unfed), [])); // prettier-ignore
   let master: Master | undefined;
@@ -85,30 +87,30 @@ export function prove(
   const within = (): IntegerLimits => ({ nodes: limits.nodes, seconds: limits.secondsLeft() });
   /** Ways to a better plan at a level, cheapest first. */
   const diveFrom =
-    (skip: number): Way =>
+    (skip: number, looks: number): Way =>
     (from) => {
-      const { state, left } = dive(grid, from, pricer.cheapest, skip);
+      const { state, left } = dive(grid, from, pricer.cheapest, skip, looks);
       for (const s of left) solver.fill(state, s);
       return state;
     };
-  const oneProgram: Way = (from, level, root) => {
+  const oneProgram: Way = (from, level, root, plan) => {
     if (programs >= limits.programs) return undefined;
     programs += 1;
-    return reachWhole(grid, from, root, found.vector[level]! - 1, wholeMenus[level]!, within());
+    return reachWhole(grid, from, root, plan.vector[level]! - 1, wholeMenus[level]!, within());
   };
   const chance = seeded(11);
-  const oneCorner: Way = (from, level, root) => {
-    if (grid.slotKeys.length <= cornerSlots) return undefined;
-    const free = new Set<number>();
-    while (free.size < cornerSlots) free.add(chance.below(grid.slotKeys.length));
-    const around = { state: found.state, free };
-    return reachWhole(grid, from, root, found.vector[level]! - 1, wholeMenus[level]!, within(), around);
+  const oneCorner: Way = (from, level, root, plan) => {
+    from.add(menusOf(grid, plan));
+    const order = grid.slotKeys
+      .map((_, s) => ({ s, at: chance.below(1_000_000) }))
+      .sort((a, b) => a.at - b.at);
+    const around = { state: plan.state, order: order.map(({ s }) => s) };
+    return reachWhole(grid, from, root, plan.vector[level]! - 1, cornerMenus, within(), around);
   };
+  const dives = new Set([diveFrom(0, 2), diveFrom(0, 6)]);
   const ways: readonly Way[] = [
-    diveFrom(0),
-    diveFrom(1),
+    ...dives,
     oneProgram,
-    diveFrom(2),
     ...Array.from({ length: limits.corners }, () => oneCorner),
   ];
 
@@ -129,13 +131,21 @@ export function prove(
         bound < found.vector[level]! && level < wholeMenus.length
           ? master.solve(limits.secondsLeft())
           : undefined;
+      let better: Found = found;
       for (const way of root ? ways : []) {
-        if (bound >= found.vector[level]! || first < level || clockEnded) break;
-        const state = way(master, level, root!);
+        if (bound >= better.vector[level]! || tries >= limits.tries || limits.secondsLeft() <= 0) break;
+        tries += 1;
+        const state = way(master, level, root!, better);
         if (!state) continue;
-        const plain = { state, vector: measure(grid, state) };
-        if (compareVectors(plain.vector.slice(0, level + 1), found.vector) >= 0) continue;
-        const better = again(plain);
+        const plan = { state, vector: measure(grid, state) };
+        // A dive leaves much for the search to mend; a corner is best already, but for the levels after.
+        const mended =
+          compareVectors(plan.vector.slice(0, level + 1), better.vector) < 0 || dives.has(way)
+            ? again(plan)
+            : plan;
+        if (compareVectors(mended.vector, better.vector) < 0) better = mended;
+      }
+      if (better !== found) {
         first = better.vector.findIndex((value, k) => value !== found.vector[k]!);
         found = better;
         master.add(menusOf(grid, found));

@@ -7,6 +7,7 @@ import { fits, menuOf, type Prices, putMenu } from './menus.ts';
 /**
  * Goes down from the linear optimum by fixing menus one after the other, with new menus made for what is left.
  * Cheap, and often close.
+ * @param looks how often, at most, new menus are made after each choice
  * @param skip of the first doubtful choices, take so many second best
  * @returns the plan, and the slots it found no menu for
  */
@@ -15,6 +16,7 @@ export function dive(
   master: Master,
   cheapest: (s: number, prices: Prices) => Priced,
   skip: number,
+  looks: number,
 ): { state: State; left: readonly number[] } {
   const state = emptyState(grid);
   const open = new Set(grid.slotKeys.keys());
@@ -30,15 +32,15 @@ export function dive(
     return true;
   };
   let skipped = 0;
-  let renewed = false;
+  let looked = 0;
   while (open.size > 0) {
     const relaxed = master.solve(Infinity);
     if (!relaxed) break;
-    // New menus for what is left, once after each choice.
     const before = master.count();
-    if (!renewed) master.add(relaxed.fresh((s, prices) => (open.has(s) ? cheapest(s, prices) : undefined)));
-    renewed = master.count() > before;
-    if (renewed) continue;
+    if (looked < looks)
+      master.add(relaxed.fresh((s, prices) => (open.has(s) ? cheapest(s, prices) : undefined)));
+    looked = master.count() > before ? looked + 1 : 0;
+    if (looked > 0) continue;
     const { values } = relaxed;
     const likely = [...values.keys()]
       .filter((i) => values[i]! > 1e-6 && open.has(master.menuAt(i)?.slot ?? -1))
@@ -59,7 +61,8 @@ export function dive(
  * Looks for a plan of whole menus, among those at hand, with the level aimed at no more than `target`.
  * @param root the linear optimum over the menus at hand; what cannot be part of such a plan is left out
  * @param most more menus than this are too many
- * @param around a plan to keep to at every slot but `free`
+ * @param around a plan to keep to, but for as many slots, in this order, as `most` menus allow
+ * @returns undefined when there is none, or when all slots together have too many menus
  */
 export function reachWhole(
   grid: Grid,
@@ -68,26 +71,29 @@ export function reachWhole(
   target: number,
   most: number,
   limits: IntegerLimits,
-  around?: { readonly state: State; readonly free: ReadonlySet<number> },
+  around?: { readonly state: State; readonly order: readonly number[] },
 ): State | undefined {
   const shut: number[] = [];
-  let open = 0;
+  const perSlot = grid.slotKeys.map((): number[] => []);
   for (let i = 0; i < master.count(); i += 1) {
     const menu = master.menuAt(i);
     if (!menu || master.isOut(i)) continue;
     // A menu whose reduced cost alone lifts the level above the target cannot be part of what is sought.
-    if (root.value + root.reduced(i) > target + 1e-6 || (around && !around.free.has(menu.slot))) shut.push(i);
-    else open += 1;
+    if (root.value + root.reduced(i) > target + 1e-6) shut.push(i);
+    else perSlot[menu.slot]!.push(i);
   }
-  if (open > most) return undefined;
-  for (const i of shut) master.set(i, 'out');
+  let open = 0;
+  const free = (around?.order ?? [...perSlot.keys()]).filter((s) => (open += perSlot[s]!.length) <= most);
+  if (!around && free.length < perSlot.length) return undefined;
   const kept: number[] = [];
-  if (around) {
-    for (const s of grid.slotKeys.keys()) {
-      const column = around.free.has(s) ? undefined : master.find(menuOf(grid, around.state, s));
-      if (column !== undefined) kept.push(column);
-    }
+  for (const s of perSlot.keys()) {
+    if (!around || free.includes(s)) continue;
+    shut.push(...perSlot[s]!);
+    const column = master.find(menuOf(grid, around.state, s));
+    if (column === undefined) return undefined;
+    kept.push(column);
   }
+  for (const i of shut) master.set(i, 'out');
   for (const i of kept) master.set(i, 'in');
   master.cap(target);
   const values = master.solveWhole(limits);

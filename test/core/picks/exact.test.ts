@@ -13,7 +13,7 @@ beforeAll(async () => {
   linear = linearFrom(await load());
 });
 
-describe('tiny trips', () => {
+describe('tiny trips', { timeout: 30_000 }, () => {
   const seeds = Array.from({ length: 320 }, (_, i) => i + 1);
   const chunks = Array.from({ length: 8 }, (_, i) => seeds.slice(i * 40, i * 40 + 40));
   test.each(chunks.map((chunk) => [chunk[0]!, chunk] as const))(
