@@ -1,4 +1,4 @@
-import type { Contents } from '#core/allergens.ts';
+import { allergens, type Contents, kinds } from '#core/allergens.ts';
 import type { FoodTable } from './food.ts';
 import { kitchen, type KitchenFood } from './kitchen.ts';
 import { looseMatch, plainContents } from './loose.ts';
@@ -74,7 +74,11 @@ const asState = (text: string) =>
 
 /** What the line says of the food's state; brackets ('canned is fine') speak only where nothing else does. */
 function statesSaid(line: ReadLine): Set<string> {
-  const outside = [line.words, ...line.aside].flatMap((text) => foldedWords(asState(text)));
+  // Behind a comma 'roasted' or 'fried' is what is done to the raw amount, not how it is bought.
+  const later = line.aside.map((text) =>
+    text.replace(/\b(?:pan-?|deep-?)?(?:fried|saut[eé]ed|roasted|grilled|toasted|browned)\b/gi, ' '),
+  );
+  const outside = [line.words, ...later].flatMap((text) => foldedWords(asState(text)));
   const has = outside.some((word) => Object.hasOwn(stateWords, word) && word !== 'drained');
   return new Set(
     has ? outside : [...outside, ...line.brackets.flatMap((text) => foldedWords(asState(text)))],
@@ -87,6 +91,24 @@ export function saidOf(line: ReadLine): Set<string> {
     [line.words, ...line.aside, ...line.brackets, line.amountText].flatMap((text) => foldedWords(text)),
   );
 }
+
+/** Groups in which a word unknown here is the name of a variety or a cut, not of a second ingredient. */
+const plainGroups: ReadonlySet<string> = new Set([
+  'Vegetables and Vegetable Products',
+  'Fruits and Fruit Juices',
+  'Beef Products',
+  'Pork Products',
+  'Poultry Products',
+  'Lamb, Veal, and Game Products',
+  'Finfish and Shellfish Products',
+]);
+
+/** What a food holds is certain, but a word beside it was not understood: it may hold anything else as well. */
+const widened = (known: Contents): Contents => ({
+  ...known,
+  check: allergens.filter((tag) => !known.contains.includes(tag)),
+  checkKinds: kinds.filter((kind) => !known.kinds.includes(kind)),
+});
 
 function fromMatch(
   match: Match,
@@ -116,13 +138,15 @@ function fromMatch(
     state !== 'fresh' &&
     state !== 'canned' &&
     state !== 'drained' &&
-    state !== 'roasted' &&
-    state !== 'fried'
+    state !== 'roasted'
   ) {
-    confidence *= state === 'smoked' || state === 'dried' ? 0.5 : 0.85;
+    confidence *= state === 'smoked' || state === 'dried' || state === 'fried' ? 0.5 : 0.85;
     remarks.push(`counted as ${calledAs(entry)}, not ${state}`);
   }
-  return { scale: { food, entry }, called: calledAs(entry), contents: entry.contents, confidence, remarks };
+  if (match.unknown.length > 0) remarks.push(`not understood: ${match.unknown.join(', ')}`);
+  const contents =
+    match.unknown.length > 0 && !plainGroups.has(food.group) ? widened(entry.contents) : entry.contents;
+  return { scale: { food, entry }, called: calledAs(entry), contents, confidence, remarks };
 }
 
 const alternative = / +(?:and\/)?or +|(?<=\p{L}) *\/ *(?=\p{L})/iu;

@@ -19,6 +19,8 @@ export interface Match {
   /** 0 … 1: how much of the typed words the name accounts for. */
   readonly confidence: number;
   readonly covered: number;
+  /** Words of the line that nothing here knows: they may be a brand, or an ingredient. */
+  readonly unknown: readonly string[];
 }
 
 /** Names by their last word, which is the food itself: 'milk' lists 'coconut milk', 'milk', 'oat milk'. */
@@ -139,7 +141,7 @@ const against = (word: string) =>
       ? 1
       : word.length < 3
         ? 0.1
-        : 0.35;
+        : 0.42;
 
 /**
  * The curated names a line's words may mean, best first.
@@ -187,6 +189,10 @@ export function matches(main: string, aside: readonly string[]): Match[] {
         (sum, word) => sum + (own.has(word) || isSame(word) ? 0 : against(word)),
         0,
       );
+      const unknown = [...inMain].filter(
+        (word) =>
+          !own.has(word) && !isSame(word) && word.length > 2 && against(word) > 0 && against(word) < 1,
+      );
       const missesHead = head !== undefined && !own.has(head) && !isSame(head);
       const stray = name.filter((word) => !inMain.has(word) && !refined.has(word)).length;
       let confidence =
@@ -194,7 +200,7 @@ export function matches(main: string, aside: readonly string[]): Match[] {
       // Words in the order of the name, side by side, are surer than words that merely both occur.
       if (name.length > 1 && name.every((word) => inMain.has(word)) && !isRun(name, mains))
         confidence *= 0.93;
-      found.push({ entries, name: name.join(' '), confidence, covered });
+      found.push({ entries, name: name.join(' '), confidence, covered, unknown });
     }
   return found.sort(
     (a, b) =>
@@ -229,7 +235,7 @@ export function wantedStates(
   if (said.has('frozen')) return ['frozen', null, 'dry'];
   if (said.has('dried') && !said.has('fresh')) return ['dried', 'dry'];
   if (said.has('fresh') || said.has('raw')) return ['fresh', null];
-  if (said.has('fried')) return ['fried', 'cooked'];
+  if (said.has('fried')) return ['fried'];
   if (said.has('roasted')) return ['roasted', 'cooked'];
   if (said.has('dry')) return ['dry', 'dried'];
   if (said.has('drained')) return ['drained', 'canned'];

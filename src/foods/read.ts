@@ -83,6 +83,11 @@ export function readLine(line: string): ReadLine {
   if (!/[\p{L}\p{N}]/u.test(s)) return { ...blank, is: 'empty' };
   if (headings.test(s) || (/^[^\d¼-¾⅐-⅞,]{2,60}:$/.test(s) && s.split(' ').length <= 7))
     return { ...blank, is: 'heading', words: s };
+  // 'a little oil', 'some parsley': food, but no amount.
+  s = s.replace(
+    /^(?:an? (?:little|bit|touch|dab|dribble|scattering|sprinkling)|some|extra|enough|more)(?: (?:bit )?of)? (?!of |few |drops|sprigs|leaves|slices|cloves|stalks|gem|virgin|large|firm|lean|sharp|mature|fine|dark|thick)(?=\p{L})/iu,
+    '',
+  );
   const remarks: string[] = [];
   const optional = /\boptional\b/i.test(s);
   const toTaste =

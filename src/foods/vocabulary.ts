@@ -16,7 +16,7 @@ unwaxed unsprayed natural pure real plain simple regular ordinary standard class
 boneless skinless bonein skinon boned skinned rindless rind removed discarded intact on off the a an of and or with each per some few another amount
 cut into in to for from at by as if such like preferably possible desired wanted see note notes recipe above below page step note
 toasted roasted blanched parboiled ground crushed cracked torn broken mashed pureed squeezed strained sifted unsifted heaped level scant generous
-unsalted salted unsweetened low high heavy light dark sodium salt-free no added less reduced full fat lean fatty marbled
+unsalted salted unsweetened low high heavy light dark sodium no added less reduced full fat lean fatty marbled
 italian french greek spanish mexican english american asian chinese thai japanese korean indian turkish mediterranean german danish swiss dutch irish scottish british canadian
 australian california californian moroccan middle eastern lebanese persian vietnamese hungarian polish russian swedish norwegian sicilian tuscan
 brand branded store supermarket bottled bottle jarred jar can canned tin tinned packet package packaged bag box container carton frozen
@@ -24,25 +24,25 @@ day days week month year inch cm mm thickness diameter long wide length
 head bunch sprig clove stalk leaf leaves stem rib bulb knob handful floret spear pod kernel heart tip end top
 red white green yellow black brown purple orange pink golden pale blue color colour colored coloured colorful mixed assorted tricolor
 very best whipped fat trimmed excess patted dry dried free range grass fed wild caught farmed sustainable line pole sushi grade
-cooking baking eating table everyday sandwich stewing braising grilling roasting stir fry frying boiling soup salad snack
+cooking baking eating table everyday stewing braising grilling roasting stir fry frying boiling snack
 instant quick wholegrain wholewheat crusty rustic country style stale day-old homestyle
 hot spicy mild sweet sour bitter sharp tangy strong
 center centre back loin only part parts all both other same equal total overall worth
-unbleached unrefined refined unfiltered raw-milk pasteurised pasteurized cultured sprouted activated
+unbleached unrefined refined unfiltered pasteurised pasteurized cultured sprouted activated
 crisp crispy crunchy smooth creamy silky soft chewy sticky fluffy flaky
 heirloom vine ripened garden homegrown seasonal spring summer winter autumn
-flat curly leaf leafed topped tailed ended zested juiced juice-of
+flat curly leaf leafed topped tailed ended zested juiced
 separate separately together combined remaining reserved leftover additional another
 bulk loose jumbo family value own made fashioned cut bag
 de la le du des con al alla di del en y et und mit
-broth-less scoop rounded drizzle splash dash pinch knob pat
-mash squeezed crumble tap lump lump-free diagonally lengthwise crosswise horizontally vertically widthwise bias across grain
+scoop rounded drizzle splash dash pinch knob pat
+mash squeezed crumble tap lump diagonally lengthwise crosswise horizontally vertically widthwise bias across grain
 g kg oz lb lbs ml l tsp tbsp cup cups gram grams ounce ounces pound pounds
-powdered granulated flaked flakes crystal crystallized coarse-ground stone rolled whole-milk
+powdered granulated flaked flakes crystal crystallized stone rolled
 lowsodium reducedsodium reducedsalt saltfree deli uncooked unprepared undrained liquid included including reserved
 approx around roughly nearly cubed-up bitesized bite-sized one two three four five six seven eight nine ten
 thick-cut thin-cut center-cut precut pre presoaked soaked overnight ahead
-preferred recommended available substitute-for
+preferred recommended available 
 `);
 
 /** Neutral words that say what state the food is in; see states.ts for which. */
@@ -58,7 +58,7 @@ export const strong = set(`
 vegan vegetarian nondairy glutenfree meatless eggfree plant based imitation mock substitute alternative replacer replacement flavored flavoured flavor flavour powder sauce soup
 stock broth paste butter oil milk cream cheese flour sugar syrup juice extract essence vinegar bread cake cookie biscuit pie seasoning mix dressing spread chip crisp bar drink
 beverage ball pickled candied cured jam jelly puree concentrate noodle pasta salad curry stew casserole burger sausage bacon ham nugget pizza sandwich wrap tart pudding custard
-icecream sorbet frosting icing glaze marinade rub dip gravy cracker cereal granola yogurt sugarfree fatfree fermented
+icecream sorbet frosting icing glaze marinade rub dip gravy cracker cereal granola yogurt sugarfree fatfree fermented beyond impossible tofurky quorn gardein oatly alpro violife daiya miyoko tikka masala pilau pilaf biryani
 `);
 
 /** Every word of every curated name that is not neutral: left over beside a match, it speaks against the match. */

@@ -34,7 +34,7 @@ export const drinks = `
 14034 | creme de menthe; creme de cacao; mint liqueur; white creme de cacao | alcohol | cup 269, tbsp 16.8
 14003~ | cider alcoholic; hard cider; dry cider; cider; dry hard cider; perry; french cider; apple cider | alcohol ?sulphites | cup 239, bottle 500, tin 440
 14553 | non alcoholic wine; alcohol free wine; dealcoholized wine | ?sulphites | cup 232
-14536~ | bitter; angostura bitter; bitters; angostura; orange bitter; angostura bitters | alcohol | dash 0.6, tsp 5, drop 0.05
+14536~ | bitters; angostura bitter; angostura; angostura bitters | alcohol | dash 0.6, tsp 5, drop 0.05
 14278~ | kombucha | ?alcohol caffeine | cup 240
 11578 | vegetable juice; v8; vegetable juice cocktail; vegetable cocktail juice | celery nightshade | cup 253, tin 340
 11655 | carrot juice | - | cup 236

@@ -1,0 +1,241 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { foldName, type Learnt, type LineResult, nothingLearnt, resolveLine } from '#foods/line.ts';
+import { readLine } from '#foods/read.ts';
+import { openFoods } from '#store/foods.ts';
+
+// What a careful cook would expect of each line: common practice, no source.
+const table = openFoods(':memory:');
+const resolve = (line: string, learnt: Learnt = nothingLearnt) => resolveLine(line, table, learnt);
+
+test.each<[string, string]>([
+  ['salt to taste', '02047'],
+  ['Salt', '02047'],
+  ['freshly ground black pepper', '02030'],
+  ['salt and pepper, to taste', '02047'],
+  ['olive oil, for frying', '04053'],
+  ['parsley, for garnish', '11297'],
+  ['lemon wedges, to serve', '09150'],
+  ['water as needed', '14411'],
+  ['some chopped chives', '11156'],
+  ['a little olive oil', '04053'],
+  ['butter, for greasing', '01001'],
+])('%s is kept, without an amount', (line, ndb) => {
+  const result = resolve(line);
+  expect([result.is, result.food?.ndb, result.grams, result.question]).toEqual([
+    'uncounted',
+    ndb,
+    null,
+    null,
+  ]);
+  expect(result.contents).not.toBeNull();
+});
+
+test.each(['For the sauce:', 'Sauce:', 'For the topping', 'Ingredients', 'To serve:', 'Dough:', ''])(
+  '%j is a heading',
+  (line) => expect(resolve(line).is).toBe('heading'),
+);
+
+test.each<[string, string]>([
+  ['2 to 3 carrots', 'midpoint of 2 to 3'],
+  ['2-3 carrots', 'midpoint of 2 to 3'],
+  ['1/2 cup butter or oil', 'the first of butter or oil'],
+  ['1 tin chopped tomatoes', '1 tin taken as 400 g (common practice)'],
+  ['400g tin chickpeas, drained', '400 g tin taken as 240 g drained (common practice)'],
+  ['a few sprigs thyme', "'a few' taken as 3"],
+  ['1 cup butter, plus more for greasing', "'plus more for greasing' is not counted"],
+  ['1 heaped tbsp flour', 'heaped: taken as 1.5 times a level one (common practice)'],
+  ['1 cup oat milk', 'the table has no oat milk; counted as "Beverages, rice milk, unsweetened"'],
+])('%s says: %s', (line, remark) => expect(resolve(line).remarks).toContain(remark));
+
+test('names are the short ones of a kitchen, with the state', () => {
+  expect(resolve('1 cup red lentils').called).toBe('red lentils, dry');
+  expect(resolve('2 cups cooked rice').called).toBe('rice, cooked');
+  expect(resolve('1 tin chickpeas, drained').called).toBe('chickpeas, drained');
+  expect(resolve('4 scallions').called).toBe('spring onion');
+});
+
+test('every choice offered is a line that needs no further question', () => {
+  for (const line of [
+    '1,500 g potatoes',
+    '1.500 kg flour',
+    '1 500 g flour',
+    '200 g penne gronk surprise',
+    '1 cup chocolate peanut clusters',
+    '100 g lobster thermidor sauce mix',
+  ]) {
+    const result = resolve(line);
+    expect(result.is).toBe('asked');
+    for (const choice of result.choices)
+      expect([choice.typed, resolve(choice.typed).is]).toEqual([choice.typed, 'weighed']);
+  }
+  expect(resolve('1,500 g potatoes').choices.map(({ typed }) => resolve(typed).grams)).toEqual([1500, 1.5]);
+  expect(resolve('1 500 g flour').choices.map(({ typed }) => resolve(typed).grams)).toEqual([500, 1500]);
+});
+
+test('a word nobody understood may be an ingredient: blocked stays blocked, clear becomes unknown', () => {
+  const pasta = resolve('200 g Gronkolini pasta');
+  expect(pasta.remarks).toContain('not understood: gronkolini');
+  expect(pasta.contents?.contains).toEqual(['wheat']);
+  expect(pasta.contents?.check).toContain('sesame');
+  // The name of a variety of a plain vegetable adds nothing.
+  expect(resolve('1 kg Gronkette potatoes').contents).toEqual(resolve('1 kg potatoes').contents);
+  for (const line of ['200 g vegan lobster', '1 cup nut butter', '100 g chicken-flavoured tofu'])
+    expect([line, resolve(line).is]).toEqual([line, 'asked']);
+});
+
+test('a dish is not its first ingredient', () => {
+  for (const line of ['200 g fried rice', '200 g egg fried rice'])
+    expect([line, resolve(line).contents]).toEqual([line, null]);
+});
+
+test('two foods under one amount are never guessed apart', () => {
+  const result = resolve('1 cup carrots and celery');
+  expect([result.is, result.contents, result.choices.length]).toEqual(['asked', null, 0]);
+});
+
+test('a weight is kept while the food is asked for', () => {
+  const result = resolve('250 g gronk');
+  expect([result.is, result.grams, result.food, result.wanted]).toEqual(['asked', 250, null, 'food']);
+});
+
+test('what the household taught wins over the tables', () => {
+  const learnt: Learnt = {
+    foods: new Map([
+      [foldName('Gronk'), '16069'],
+      [foldName('flour'), '20080'],
+    ]),
+    measures: [
+      { unit: 'cup', food: null, ml: 250 },
+      { unit: 'mug', food: null, ml: 300 },
+      { unit: 'ladle', food: '06172', grams: 120 },
+      { unit: 'clove', food: 'garlic', grams: 6 },
+    ],
+  };
+  expect(resolve('1 cup gronk', learnt)).toMatchObject({ is: 'weighed', food: { ndb: '16069' } });
+  expect(resolve('100 g flour', learnt)).toMatchObject({ food: { ndb: '20080' } });
+  expect(resolve('1 cup milk', learnt).grams).toBeCloseTo((244 / 236.5882365) * 250, 1);
+  expect(resolve('1 mug of rice', learnt).grams).toBeCloseTo((185 / 236.5882365) * 300, 1);
+  expect(resolve('1 mug rice', learnt).grams).toBeCloseTo((185 / 236.5882365) * 300, 1);
+  expect(resolve('2 ladles chicken stock', learnt).grams).toBe(240);
+  expect(resolve('2 cloves garlic', learnt).grams).toBe(12);
+  expect(resolve('1 mug of rice').is).toBe('asked');
+});
+
+test('parts of a line', () => {
+  expect(readLine('2 x 400 g tins chickpeas, drained')).toMatchObject({
+    words: 'chickpeas',
+    aside: ['drained'],
+    amounts: [{ value: 2, unit: { name: 'tin' } }],
+    each: { value: 400, unit: { name: 'g' } },
+  });
+  expect(readLine('juice of 2 limes')).toMatchObject({
+    part: 'juice',
+    words: 'limes',
+    amounts: [{ value: 2, unit: null }],
+  });
+  expect(readLine('1 lg onion (optional)')).toMatchObject({ size: 'large', optional: true, words: 'onion' });
+  expect(readLine('3 carrots (200 g), cut into 1-inch (2.5 cm) pieces')).toMatchObject({
+    statedG: 200,
+    words: 'carrots',
+  });
+});
+
+const anyLine = fc.oneof(
+  fc.string({ unit: 'binary', maxLength: 300 }),
+  fc.string({ maxLength: 300 }),
+  fc
+    .array(
+      fc.constantFrom(
+        '1',
+        '½',
+        '2-3',
+        '1,500',
+        'cup',
+        'cups',
+        'tbsp',
+        'g',
+        'kg',
+        'tin',
+        '(',
+        ')',
+        '[',
+        'x',
+        ',',
+        'or',
+        'and',
+        'flour',
+        'chicken',
+        'stock',
+        'milk',
+        'large',
+        'of',
+        'juice',
+        '400',
+        '/',
+        'drained',
+        '-',
+        'plus',
+        'to taste',
+        '"',
+        "'",
+      ),
+      { maxLength: 25 },
+    )
+    .map((words) => words.join(' ')),
+);
+
+test('no text crashes the reader; what it says hangs together', () =>
+  fc.assert(
+    fc.property(anyLine, (line) => {
+      const result: LineResult = resolve(line);
+      expect(['weighed', 'uncounted', 'asked', 'heading']).toContain(result.is);
+      if (result.is === 'weighed')
+        expect(result.food !== null && Number.isFinite(result.grams) && result.grams! >= 0).toBe(true);
+      if (result.is === 'uncounted')
+        expect([result.grams, result.question, result.food !== null]).toEqual([null, null, true]);
+      expect((result.is === 'asked') === (result.question !== null)).toBe(true);
+      expect((result.is === 'asked') === (result.wanted !== null)).toBe(true);
+      expect(result.choices.length).toBeLessThanOrEqual(3);
+      if (result.food === null) expect(result.contents).toBeNull();
+    }),
+    { numRuns: 1500 },
+  ));
+
+test('grams grow with the amount', () =>
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1, max: 40 }),
+      fc.constantFrom(
+        'cups flour',
+        'tbsp butter',
+        'onions',
+        'cloves garlic',
+        'lb beef',
+        'tins tomatoes',
+        'cups cooked rice',
+        'ml milk',
+        'large eggs',
+        'bunches parsley',
+      ),
+      (n, rest) => {
+        const [one, many] = [resolve(`1 ${rest}`).grams!, resolve(`${n} ${rest}`).grams!];
+        expect(many / (one * n)).toBeCloseTo(1, 9);
+      },
+    ),
+  ));
+
+test('a very long line takes no longer than its first part', () => {
+  for (const long of [
+    '1 '.repeat(50_000),
+    'a'.repeat(200_000),
+    '('.repeat(100_000),
+    '1 cup '.repeat(40_000),
+    'flour, '.repeat(40_000),
+    '½'.repeat(100_000),
+  ]) {
+    const started = performance.now();
+    resolve(long);
+    expect(performance.now() - started).toBeLessThan(250);
+  }
+});
