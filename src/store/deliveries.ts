@@ -3,6 +3,8 @@ import type { Db } from './open.ts';
 
 /** Later than any clock: an answer to a chat that the bot cannot reach at present. */
 const pausedMs = 9_000_000_000_000_000;
+/** The platform repeats nothing for longer than a day; a month is kept to be sure. */
+const memoryMs = 30 * 24 * 3_600_000;
 
 type Head = Outgoing & { readonly nextTryAtMs: number };
 
@@ -43,7 +45,9 @@ export function deliveryStore(db: Db) {
        WHERE button.id = ? AND outbox.door = ? AND outbox.chat_key = ?`,
     )
     .pluck();
-  const forget = db.prepare('DELETE FROM seen WHERE door = ? AND at_ms < ?');
+  const forget = db.prepare(
+    `DELETE FROM seen WHERE door = :door AND at_ms < (SELECT max(at_ms) FROM seen WHERE door = :door) - ${memoryMs}`,
+  );
 
   const householdOf = db.prepare('SELECT household FROM chat WHERE door = ? AND chat_key = ?').pluck();
   const hasRecords = db.prepare('SELECT 1 FROM entry WHERE household = ?').pluck();
@@ -96,8 +100,8 @@ export function deliveryStore(db: Db) {
     isSpent: (door: string, button: number, chatKey: string): boolean =>
       isSpent.get(button, door, chatKey) === 1,
 
-    /** Deliveries that no platform repeats any more. */
-    forget: (door: string, beforeMs: number): void => void forget.run(door, beforeMs),
+    /** Drops deliveries that no platform repeats any more, counted from the latest one and not by our clock. */
+    forget: (door: string): void => void forget.run({ door }),
 
     /**
      * A chat goes on under a new key, with its household, its journal and its waiting answers. Doing it again
