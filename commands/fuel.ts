@@ -6,9 +6,9 @@ import { altitudeM, optional, part, quantities } from '#words/parts.ts';
 import { sayCount, sayG, sayNumber } from '#words/say.ts';
 import { startWater } from '#words/trip-parts.ts';
 
-/** '230 g 212 g 2.5 l': the canister before and after, and the water boiled in between. */
+/** '230 g 185 g 2.5 l': the canister before and after, and the water boiled in between. */
 const boiled = part<{ beforeG: number; afterG: number; waterMl: number }>(
-  'the canister before and after and the water boiled, such as 230 g 212 g 2.5 l',
+  'the canister before and after and the water boiled, such as 230 g 185 g 2.5 l',
   (reading) => {
     const masses = quantities(reading, 'mass');
     const volume = quantities(reading, 'volume')[0];
@@ -24,7 +24,7 @@ export default command({
   alsoCalled: ['canister', 'stove'],
   usage: '/fuel <canister before> <after> <water boiled> [water 8 C] [at 1900 m]',
   summary: 'weigh a gas canister before and after boiling: what your stove really burns',
-  examples: ['/fuel 230 g 212 g 2.5 l', '/fuel 230 g 212 g 2.5 l water 8 C at 1900 m', '/fuel'],
+  examples: ['/fuel 230 g 185 g 2.5 l', '/fuel 230 g 185 g 2.5 l water 8 C at 1900 m', '/fuel'],
   help: [
     'Until a canister was weighed, trips reckon with the range that stoves are said to have (common practice).',
   ],

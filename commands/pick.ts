@@ -1,5 +1,6 @@
 import { planned, type House } from '#chat/command.ts';
 import { pickLines, reasonLines, whyWords } from '#chat/pick-words.ts';
+import { nameKey } from '#chat/figures.ts';
 import { type TripProblem, codeOf, tripProblem } from '#chat/trip-problem.ts';
 import { dayNotes, sumLines, tripSums } from '#chat/trip-sums.ts';
 import { sayDayOf, tripMeant } from '#chat/trips.ts';
@@ -88,7 +89,7 @@ export default planned({
     const changed = asked.keep === true && before !== undefined && before !== shown;
     const kept = asked.keep === true && !changed ? hold(house, question, plan) : undefined;
     return {
-      ...told(house, question, result, changed),
+      ...told(house, question, result, changed ? 'changed' : kept ? 'kept' : 'shown'),
       did: kept,
       place: trip.place,
       canKeep: kept === undefined,
@@ -127,7 +128,14 @@ function hold(house: House, { trip, pouches }: TripProblem, plan: PicksPlan): st
   return `kept ${codes.length} pouches for ${trip.place}`;
 }
 
-function told(house: House, question: TripProblem, result: PicksResult, changed: boolean) {
+const headings = {
+  shown: (trip: string) => `${trip}:`,
+  kept: (trip: string) => `Kept for ${trip}; these pouches are out of stock now:`,
+  changed: (trip: string) =>
+    `${trip}: the choice changed since it was shown, so nothing is kept yet. Now it is:`,
+};
+
+function told(house: House, question: TripProblem, result: PicksResult, state: 'shown' | 'kept' | 'changed') {
   const { trip } = question;
   const eaters = house.eaters.all();
   const slotOf = (key: string) => trip.slots.find((slot) => slot.id === Number(key))!;
@@ -141,38 +149,47 @@ function told(house: House, question: TripProblem, result: PicksResult, changed:
   const sums = tripSums(house, served);
   const short = shortages(question.problem, result);
   const lines = [
-    `${trip.place}, from ${sayDayOf(trip.startsOn)}${changed ? ': the choice changed since it was shown, so nothing is kept yet' : ''}:`,
+    headings[state](`${trip.place}, from ${sayDayOf(trip.startsOn)}`),
     ...pickLines(question, result, eaters, sums),
     ...reasonLines(short, question, eaters),
     ...(short.length > 0 ? ['/cook tells what to cook for it.'] : ['Everybody is fed.']),
-    ...ungranted(question, result),
+    ...ungranted(house, question, result),
     ...sumLines(house, trip, sums),
     provenWords(result),
   ];
   return {
     lines,
-    notes: dayNotes(
-      eaters.filter((e) => e.never.length > 0 || e.sodiumMg !== null || e.kind === 'child'),
-      sums,
-    ),
+    notes: dayNotes(eaters, sums),
   };
 }
 
-/** Wishes that the plan does not grant. */
-function ungranted({ problem, dishes }: TripProblem, result: PicksResult): string[] {
-  const name = (key: string) => problem.eaters.find((eater) => eater.key === key)?.name ?? key;
-  const missed = problem.wishes.filter(
-    (wish) =>
-      !result.slots.some(
-        (slot) =>
-          (wish.slot === null || wish.slot === slot.slot) &&
-          slot.dishes.some((dish) => dish.meal === wish.meal && dish.eaters.includes(wish.eater)),
-      ),
-  );
+/** Wishes that the plan does not grant, and why where it is plain. */
+function ungranted(house: House, { trip, problem, dishes }: TripProblem, result: PicksResult): string[] {
+  const eaters = house.eaters.all();
+  const names = new Map(house.recipes.names().map((name) => [nameKey(name), name]));
+  const keyOf = (dish: string) => nameKey(dishes.get(dish)?.name ?? dish);
+  const missed = house.trips
+    .wishes(trip.id)
+    .filter(
+      (wish) =>
+        !result.slots.some(
+          (slot) =>
+            (wish.slot === null || String(wish.slot) === slot.slot) &&
+            slot.dishes.some(
+              (dish) => keyOf(dish.meal) === wish.mealKey && dish.eaters.includes(String(wish.eater)),
+            ),
+        ),
+    );
   if (missed.length === 0) return [];
-  return [
-    `Wishes not granted: ${sayList(missed.map((wish) => `${dishes.get(wish.meal)?.name ?? wish.meal} for ${name(wish.eater)}`))}.`,
-  ];
+  const said = missed.map((wish) => {
+    const stocked = [...dishes.keys()].filter((dish) => keyOf(dish) === wish.mealKey);
+    const isSafe = problem.safe.some(
+      (pair) => pair.eater === String(wish.eater) && stocked.includes(pair.meal),
+    );
+    const why = stocked.length === 0 ? ' (none in stock)' : isSafe ? '' : ' (not clear for them)';
+    return `${names.get(wish.mealKey) ?? wish.mealKey} for ${eaters.find((e) => e.id === wish.eater)?.name ?? '?'}${why}`;
+  });
+  return [`Wishes not granted: ${sayList(said)}.`];
 }
 
 const levelWords = [

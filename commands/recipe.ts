@@ -1,6 +1,6 @@
 import { command, type House } from '#chat/command.ts';
 import { factsOfRecipe, nameKey, recipeNamed } from '#chat/figures.ts';
-import { recipeCard } from '#chat/recipe-card.ts';
+import { recipeCard, servingLines } from '#chat/recipe-card.ts';
 import { type RecipeText, asRecord, readRecipeText, resolver } from '#chat/recipe-text.ts';
 import { mealOfRecipe } from '#chat/verdicts.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
@@ -57,31 +57,32 @@ export default command({
             ? `No recipe is recorded yet.\nFor example: ${example}`
             : `Recipes: ${sayList(told.names)}.`,
       };
-    const { heading, recipe, facts, foods, settings, did, buttons, remarks } = told;
+    const { lines, meal, did, buttons } = told;
     return {
-      group: [heading, ...recipeCard(recipe, facts, foods, settings), ...remarks].join('\n'),
+      group: lines.join('\n'),
       ...(did === undefined ? {} : { did }),
       ...(buttons.length === 0 ? {} : { buttons }),
-      meals: [mealOfRecipe(recipe, facts)],
+      meals: [meal],
     };
   },
 });
 
+/** The answer about one recipe: the whole card, or only a serving in figures where the lines did not change. */
 function shown(
   house: House,
   recipe: Recipe,
   heading: string,
-  more: { did?: string; buttons?: Choice[]; remarks?: string[] } = {},
+  more: { did?: string; buttons?: Choice[]; remarks?: string[]; short?: boolean } = {},
 ) {
+  const facts = factsOfRecipe(house, recipe);
+  const card = more.short
+    ? servingLines(recipe, facts, house.settings)
+    : recipeCard(recipe, facts, house.foods, house.settings);
   return {
-    heading,
-    recipe,
-    facts: factsOfRecipe(house, recipe),
-    foods: house.foods,
-    settings: house.settings,
+    lines: [heading, ...card, ...(more.remarks ?? [])],
+    meal: mealOfRecipe(recipe, facts),
     did: more.did,
     buttons: more.buttons ?? [],
-    remarks: more.remarks ?? [],
   };
 }
 
@@ -165,7 +166,7 @@ function existing(house: House, read: RecipeText) {
       house,
       recipeNamed(house, name),
       `Noted: ${name} makes ${sayNumber(read.servings)} servings.`,
-      { did: `set ${name} to ${sayNumber(read.servings)} servings` },
+      { short: true, did: `set ${name} to ${sayNumber(read.servings)} servings` },
     );
   }
   return weighPot(house, recipe, read.potG!);
@@ -203,6 +204,7 @@ function weighPot(house: House, recipe: Recipe, potG: number) {
     recipeNamed(house, recipe.name),
     `Noted: the finished pot of ${recipe.name} weighs ${sayG(potG, house.settings.units)}.`,
     {
+      short: true,
       did: `weighed the pot of ${recipe.name}: ${sayG(potG)}`,
       remarks,
     },

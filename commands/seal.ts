@@ -2,10 +2,10 @@ import { DateTime } from 'luxon';
 import { command } from '#chat/command.ts';
 import { correctionOf } from '#chat/corrections.ts';
 import { batchNumbered, driedFacts } from '#chat/figures.ts';
-import { rawCaution, steadyPhrase, uncheckedCaution } from '#chat/phrases.ts';
+import { rawCaution, steadyPhrase, uncheckedCaution, wetCaution } from '#chat/phrases.ts';
 import { mealOfBatch } from '#chat/verdicts.ts';
 import { type Sealing, absorberLine, planSealing } from '#chat/sealing.ts';
-import { pouchFacts } from '#core/meal.ts';
+import { pouchFacts, wetByBalance } from '#core/meal.ts';
 import { pouchVolumeMl } from '#core/oxygen.ts';
 import { Refusal } from '#core/refusal.ts';
 import { leftToSealG } from '#core/sealing.ts';
@@ -90,10 +90,11 @@ export default command({
       numbers,
       sealedAtMs: house.nowMs,
       leftG,
+      wet: steady ? wetByBalance(facts) : undefined,
       settings,
     };
   },
-  say: ({ no, meal, shown, isRaw, steady, plans, numbers, sealedAtMs, leftG, settings }) => {
+  say: ({ no, meal, shown, isRaw, steady, plans, numbers, sealedAtMs, leftG, wet, settings }) => {
     const g = (value: number) => sayG(value, settings.units);
     const lines: string[] = [];
     let at = 0;
@@ -110,6 +111,7 @@ export default command({
     lines.push(
       leftG <= settings.scaleG ? `Nothing of B${no} is left.` : `${g(leftG)} of B${no} are left unsealed.`,
     );
+    if (wet !== undefined) lines.push(wetCaution(wet));
     if (!steady) lines.push(uncheckedCaution);
     if (isRaw) lines.push(rawCaution);
     const all = sayCodes(numbers.map((n) => ({ batch: no, no: n })));

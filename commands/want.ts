@@ -116,7 +116,7 @@ export default command({
       ],
       did: `wished for ${recipe.name} for ${whose.name} on ${trip.place}`,
       button: {
-        label: `${recipe.name.slice(0, 16)}: me too`,
+        label: 'Me too',
         request: `/want "${recipe.name}"${slot ? ` ${slot.onDay} ${slot.meal}` : ''} "${trip.place}" for me`,
       },
       meals: [],
@@ -208,7 +208,7 @@ function list(
   eaters: readonly Eater[],
 ): string[] {
   if (wishes.length === 0)
-    return [`No wishes for ${trip.place} yet.`, 'For example: /want soup saturday dinner'];
+    return [`No wishes for ${trip.place} yet. Make one: /want soup saturday dinner`];
   return [
     `Wishes for ${trip.place}:`,
     ...wishes.map((wish) => {

@@ -1,10 +1,10 @@
 import { command } from '#chat/command.ts';
 import { batchNumbered, factsOfBatch } from '#chat/figures.ts';
-import { steadyPhrase } from '#chat/phrases.ts';
+import { steadyPhrase, wetCaution } from '#chat/phrases.ts';
 import { weighedNet } from '#chat/trays.ts';
 import { residualMoistureBand, usualSolidsErrorFraction } from '#core/balance.ts';
 import { steadyThresholdG } from '#core/dryness.ts';
-import type { BatchFacts } from '#core/meal.ts';
+import { type BatchFacts, wetByBalance } from '#core/meal.ts';
 import type { Batch, Weighing } from '#core/records.ts';
 import { Doubt, Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';
@@ -35,7 +35,7 @@ export default command({
     '/weigh B4 214 209 212 205',
     '/weigh B4 tray 2 209 g',
     '/weigh B4 840 g',
-    '/weigh B4 726 721 g gross at 14:30',
+    '/weigh B4 726 721 724 717 g gross at 14:30',
   ],
   help: [
     'One weight for each tray, or one for the whole batch. Every weighing is kept with its time.',
@@ -95,7 +95,10 @@ export default command({
       lines.push(`The batch weighs ${g(after.dryG)}${last}; ${g(gone)} of water are gone.`);
     }
     lines.push(steadyPhrase(after.steadiness, settings), ...secondWitness(after, settings));
-    if (after.steadiness.is === 'steady') {
+    const wet = after.steadiness.is === 'steady' ? wetByBalance(after) : undefined;
+    if (wet !== undefined) {
+      lines.push(wetCaution(wet));
+    } else if (after.steadiness.is === 'steady') {
       lines.push(
         'Before sealing, open the thickest pieces: a cold or soft centre means ice (common practice).',
       );

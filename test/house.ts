@@ -1,3 +1,4 @@
+import Database from 'better-sqlite3';
 import { DateTime } from 'luxon';
 import { type Answerer, answer } from '#chat/answer.ts';
 import { readCommands } from '#chat/registry.ts';
@@ -7,7 +8,7 @@ import { openSolver } from '#solver.ts';
 import { openFoods } from '#store/foods.ts';
 import { recordTables } from '#store/journal.ts';
 import { openStores } from '#store/house.ts';
-import { type Db, openDatabase } from '#store/open.ts';
+import { type Db, makeReady, openDatabase } from '#store/open.ts';
 
 const foods = openFoods(':memory:');
 const commands = await readCommands();
@@ -18,19 +19,26 @@ export interface TestHouse {
   readonly faults: string[];
   /** Sends a message as somebody and returns the answer's text; notes behind it, a line each. */
   say(text: string, from?: string, more?: Partial<Message>): string;
+  /** The same for a request whose sums run beside the chat. */
+  ask(text: string, from?: string): Promise<string>;
   /** The last answers, whole. */
   readonly last: Outgoing[];
   /** Presses a button of the last answer, counted from 1. */
   press(button: number, from?: string): string;
   /** Moves the clock: '2026-05-03 18:00' or hours forward. */
   at(when: string | number): void;
+  nowText(): string;
   /** Every record, as text: two dumps are equal when nothing was recorded between them. */
   dump(): string;
 }
 
 /** A household in memory with a clock of its own, driven through the same handler as every door. */
-export function openTestHouse(start = '2026-05-03 18:00', options: Partial<Answerer> = {}): TestHouse {
-  const db = openDatabase(':memory:');
+export function openTestHouse(
+  start = '2026-05-03 18:00',
+  options: Partial<Answerer> = {},
+  from?: Buffer,
+): TestHouse {
+  const db = from ? makeReady(new Database(from)) : openDatabase(':memory:');
   const faults: string[] = [];
   const house: Answerer = {
     stores: openStores(db, { ...defaultSettings, zone: 'UTC' }),
@@ -43,38 +51,49 @@ export function openTestHouse(start = '2026-05-03 18:00', options: Partial<Answe
     ...options,
   };
   let nowMs = DateTime.fromSQL(start, { zone: 'UTC' }).toMillis();
-  let count = 0;
+  // A house that goes on from another has seen that one's messages.
+  let count = from ? 1_000_000 : 0;
+  const send = (text: string, from: string, more: Partial<Message>) => {
+    count += 1;
+    return answer(house, {
+      door: 'terminal',
+      chatKey: 'test',
+      chatTitle: 'test',
+      isPrivate: false,
+      addressed: true,
+      deliveryKey: String(count),
+      messageKey: String(count),
+      topicKey: null,
+      person: { key: from.toLowerCase(), name: from },
+      text,
+      sentAtMs: nowMs,
+      isEdit: false,
+      button: null,
+      ...more,
+    });
+  };
+  const collect = (door: Message['door'], toast: string | undefined): string => {
+    const out = house.stores.messages.waiting(door);
+    for (const { id } of out) house.stores.messages.sent(id);
+    opened.last.splice(0, opened.last.length, ...out);
+    const lines = out.flatMap(({ reply }) => [
+      reply.group,
+      ...(reply.notes ?? []).map((n) => `${n.who}: ${n.text}`),
+    ]);
+    return [...(toast ? [toast] : []), ...lines].join('\n');
+  };
   const opened: TestHouse = {
     db,
     house,
     faults,
     last: [],
     say(text, from = 'Ana', more = {}) {
-      count += 1;
-      const { toast } = answer(house, {
-        door: 'terminal',
-        chatKey: 'test',
-        chatTitle: 'test',
-        isPrivate: false,
-        addressed: true,
-        deliveryKey: String(count),
-        messageKey: String(count),
-        topicKey: null,
-        person: { key: from.toLowerCase(), name: from },
-        text,
-        sentAtMs: nowMs,
-        isEdit: false,
-        button: null,
-        ...more,
-      });
-      const out = house.stores.messages.waiting(more.door ?? 'terminal');
-      for (const { id } of out) house.stores.messages.sent(id);
-      opened.last.splice(0, opened.last.length, ...out);
-      const lines = out.flatMap(({ reply }) => [
-        reply.group,
-        ...(reply.notes ?? []).map((n) => `${n.who}: ${n.text}`),
-      ]);
-      return [...(toast ? [toast] : []), ...lines].join('\n');
+      return collect(more.door ?? 'terminal', send(text, from, more).toast);
+    },
+    async ask(text, from = 'Ana') {
+      const { toast, pending } = send(text, from, {});
+      await pending;
+      return collect('terminal', toast);
     },
     press(button, from = 'Ana') {
       const pressed = opened.last.flatMap((out) => out.buttons)[button - 1];
@@ -87,6 +106,7 @@ export function openTestHouse(start = '2026-05-03 18:00', options: Partial<Answe
           ? nowMs + when * 3_600_000
           : DateTime.fromSQL(when, { zone: 'UTC' }).toMillis();
     },
+    nowText: () => DateTime.fromMillis(nowMs, { zone: 'UTC' }).toFormat('yyyy-MM-dd HH:mm'),
     dump() {
       const tables = ['household', ...recordTables, 'entry', 'row_change'];
       return JSON.stringify(tables.map((table) => db.prepare(`SELECT * FROM ${table} ORDER BY rowid`).all()));

@@ -57,6 +57,11 @@ export function steadyPhrase(steady: Steadiness, settings: Settings): string {
   return `Not steady yet: ${change}; ${limit}.`;
 }
 
+/** A steady weight that the balance contradicts. */
+export function wetCaution(leastFraction: number): string {
+  return `Caution: the weight is steady, but by the recipe at least ${Math.round(leastFraction * 100)} % of it is still water, more than food without oxygen may hold (about 10 %). Ice in thick pieces, or a wrong line or weight? Look before you trust it.`;
+}
+
 /** Minutes to let a pouch stand; longer where water boils cooler. Common practice, no source. */
 export function soakMinutes(boilC: number): number {
   return Math.round(15 + Math.max(0, 100 - boilC));

@@ -36,7 +36,8 @@ export function recipeCard(
   ];
 }
 
-function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Settings): string[] {
+/** A serving in figures. */
+export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Settings): string[] {
   const { totals, finishedG, boiledAwayG } = facts;
   if (!(totals.massG > 0)) return ['No line could be weighed yet, so there are no figures.'];
   const g = (value: number) => sayG(value, settings.units);

@@ -75,6 +75,12 @@ export function residualMoistureFraction(dryG: number, solidsG: number): number 
   return 1 - solidsG / dryG;
 }
 
+/**
+ * The outer limit of moisture that is quoted for food packed without oxygen, because of botulism.
+ * @source oxygen-free-leaflet
+ */
+export const oxygenFreeMostMoistureFraction = 0.1;
+
 /** Water in a cooked recipe is seldom known closer than this; chosen after the spread of the food table. */
 export const usualSolidsErrorFraction = 0.05;
 

@@ -1,5 +1,11 @@
 import type { Contents } from './allergens.ts';
-import { expectedDryG, pouchWaterMl, waterRemovedG } from './balance.ts';
+import {
+  expectedDryG,
+  oxygenFreeMostMoistureFraction,
+  pouchWaterMl,
+  residualMoistureBand,
+  waterRemovedG,
+} from './balance.ts';
 import { type CheckWeight, type Steadiness, steadiness } from './dryness.ts';
 import type { Batch, Recipe, RecipeLine } from './records.ts';
 import type { Settings } from './settings.ts';
@@ -138,6 +144,19 @@ export function pouchFacts(dryG: number, batch: BatchFacts & { dryG: number }, c
     kcal: batch.totals.kcal * part,
     sodiumMg: batch.totals.sodiumMg * part,
   };
+}
+
+/**
+ * Whether the balance contradicts a steady weight: even with the food table's error in its favour, more water is left
+ * than food without oxygen may hold. Ice in a thick core, or a wrong line or weight.
+ * @returns the least moisture the balance allows, when that is too much; undefined when there is no such doubt
+ * @source oxygen-free-leaflet
+ */
+export function wetByBalance(facts: BatchFacts): number | undefined {
+  if (facts.dryG === null || !(facts.totals.solidsG > 0) || facts.recipe.unresolved.length > 0)
+    return undefined;
+  const { lowFraction } = residualMoistureBand(facts.dryG, facts.totals.solidsG);
+  return lowFraction > oxygenFreeMostMoistureFraction ? lowFraction : undefined;
 }
 
 /** Fat of the dry matter, 0 to 1; decides the best-by policy. Undefined when no solids are known. */

@@ -8,8 +8,10 @@ export const sources = {
     'Choi & Okos, Effects of temperature and composition on the thermal properties of foods (1986); coefficients from memory',
   'dietary-guidelines-2015':
     'Dietary Guidelines for Americans 2015-2020, Appendix 2, Table A2-1; rows from 21 years from memory',
-  'eu-annex-ii': 'Regulation (EU) 1169/2011, Annex II, as listed by the University of Reading, Food Labelling in the UK',
-  'fda-allergens-2025': 'U.S. FDA, Food allergen labeling guidance, 5th edition (2025), and its tree nut table',
+  'eu-annex-ii':
+    'Regulation (EU) 1169/2011, Annex II, as listed by the University of Reading, Food Labelling in the UK',
+  'fda-allergens-2025':
+    'U.S. FDA, Food allergen labeling guidance, 5th edition (2025), and its tree nut table',
   'fda-daily-values': 'U.S. FDA, Daily Values of the 2016 Nutrition Facts rule; Sodium in Your Diet',
   'iapws-if97': 'IAPWS R7-97(2012), Industrial Formulation 1997 for water and steam, region 4',
   'irri-moisture': 'IRRI Rice Knowledge Bank, Moisture content calculations',
@@ -21,6 +23,8 @@ export const sources = {
   'nasem-2019':
     'NASEM, Dietary Reference Intakes for Sodium and Potassium (2019), read as repeated on public pages',
   'nist-sp811': 'NIST Special Publication 811, Appendix B, temperature; from memory',
+  'oxygen-free-leaflet':
+    'Home storage leaflet (2007) warning of botulism above about 10 % moisture in reduced-oxygen packs, read in a copy',
   'ration-method': 'Rumble, Oliver & Finke, Cooking in the Outdoors: pounds of food a person-day',
   'robin-2004':
     'A. C. Robin, Paper Bag Problem, Mathematics Today 40 (2004) 104-107; the formula read in an encyclopaedia',

@@ -45,6 +45,11 @@ export function openDatabase(path: string): Db {
   if (!inMemory) mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
   const db = new Database(path);
   if (!inMemory) chmodSync(path, 0o600);
+  return makeReady(db);
+}
+
+/** Sets a connection up as this house needs it, and brings its file up to date. */
+export function makeReady(db: Db): Db {
   db.pragma('journal_mode = WAL');
   db.pragma('synchronous = FULL');
   db.pragma('foreign_keys = ON');

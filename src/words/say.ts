@@ -65,10 +65,10 @@ export function sayMonth(iso: string): string {
   return DateTime.fromISO(iso, { zone: 'UTC' }).setLocale('en-GB').toFormat('LLL yyyy');
 }
 
-/** 'B4-1', or 'B4-1 to B4-6' where numbers run on. */
+/** 'B4-1', or 'B4-1 to B4-6' where numbers run on; in their order. */
 export function sayCodes(codes: readonly { readonly batch: number; readonly no: number }[]): string {
   const runs: { batch: number; from: number; to: number }[] = [];
-  for (const { batch, no } of codes) {
+  for (const { batch, no } of codes.toSorted((a, b) => a.batch - b.batch || a.no - b.no)) {
     const last = runs.at(-1);
     if (last && last.batch === batch && last.to === no - 1) last.to = no;
     else runs.push({ batch, from: no, to: no });

@@ -36,7 +36,8 @@ export type Token = Place &
     | { readonly is: 'clock'; readonly hour: number; readonly minute: number }
   );
 
-const pouchCode = /^b ?(\d{1,6}) ?- ?(\d{1,5})(?![\p{L}\d])/iu;
+// A dash with a blank on one side only is a minus: 'B2 -3 g' names no pouch.
+const pouchCode = /^b ?(\d{1,6})(?:-| - )(\d{1,5})(?![\p{L}\d])/iu;
 const batchCode = /^b ?(\d{1,6})(?![\p{L}\d])/iu;
 const isoDate = /^(\d{4})-(\d{1,2})(?:-(\d{1,2}))?(?![\d-])/;
 const clockTime = /^(\d{1,2})[:.](\d{2})(?: ?(am|pm))?(?![\d\p{L}.,:])/iu;
@@ -70,7 +71,7 @@ export function tokens(text: string): Token[] {
     const push = (token: Token) => {
       found.push(token);
       at = token.to;
-      afterLetter = /[\p{L}\p{N}]$/u.test(token.plain);
+      afterLetter = token.is !== 'mark' && /[\p{L}\p{N}]$/u.test(token.plain);
     };
     const blank = /^[\s\u0000-\u001f]+/.exec(rest) ?? pictures.exec(rest);
     if (blank) {
