@@ -20,11 +20,16 @@ export interface Found {
   readonly remarks: readonly string[];
 }
 
-/** 'lentils, dry': the short name with the state it is in. */
-export const calledAs = (entry: KitchenFood) =>
-  entry.state === null || entry.called.includes(entry.state)
-    ? entry.called
-    : `${entry.called}, ${entry.state}`;
+/**
+ * 'red lentils, dry': the short name with the state it is in. A name of quite other words ('scallion', 'penne',
+ * 'farro') stays as it was typed.
+ */
+export function calledAs(entry: KitchenFood, name = ''): string {
+  const own = new Set(foldedWords(entry.called));
+  const isOther = name !== '' && !name.split(' ').some((word) => own.has(word) && !neutral.has(word));
+  const called = (isOther ? entry.names.find((one) => foldName(one) === name) : undefined) ?? entry.called;
+  return entry.state === null || called.includes(entry.state) ? called : `${called}, ${entry.state}`;
+}
 
 /** Everything known of one number of the table, whatever name led there: the widest of its contents. */
 function contentsByNdb(ndb: string): Contents | null {
@@ -129,7 +134,9 @@ function fromMatch(
   );
   const food = table.byNdb(entry.ndb);
   if (!food) return undefined;
-  const remarks = entry.standsIn ? [`the table has no ${calledAs(entry)}; counted as "${food.name}"`] : [];
+  const remarks = entry.standsIn
+    ? [`the table has no ${calledAs(entry, match.name)}; counted as "${food.name}"`]
+    : [];
   const state = wanted[0];
   let { confidence } = match;
   if (
@@ -141,12 +148,12 @@ function fromMatch(
     state !== 'roasted'
   ) {
     confidence *= state === 'smoked' || state === 'dried' || state === 'fried' ? 0.5 : 0.85;
-    remarks.push(`counted as ${calledAs(entry)}, not ${state}`);
+    remarks.push(`counted as ${calledAs(entry, match.name)}, not ${state}`);
   }
   if (match.unknown.length > 0) remarks.push(`not understood: ${match.unknown.join(', ')}`);
   const contents =
     match.unknown.length > 0 && !plainGroups.has(food.group) ? widened(entry.contents) : entry.contents;
-  return { scale: { food, entry }, called: calledAs(entry), contents, confidence, remarks };
+  return { scale: { food, entry }, called: calledAs(entry, match.name), contents, confidence, remarks };
 }
 
 const alternative = / +(?:and\/)?or +|(?<=\p{L}) *\/ *(?=\p{L})/iu;

@@ -194,7 +194,7 @@ export function matches(main: string, aside: readonly string[]): Match[] {
           !own.has(word) && !isSame(word) && word.length > 2 && against(word) > 0 && against(word) < 1,
       );
       const missesHead = head !== undefined && !own.has(head) && !isSame(head);
-      const stray = name.filter((word) => !inMain.has(word) && !refined.has(word)).length;
+      const stray = hasLink ? 0 : name.filter((word) => !inMain.has(word) && !refined.has(word)).length;
       let confidence =
         (covered / (covered + left)) * (missesHead ? 0.8 : 1) * (1 - 0.04 * stray) * 0.92 ** slips;
       // Words in the order of the name, side by side, are surer than words that merely both occur.

@@ -1,5 +1,14 @@
 import { plain } from '#words/numbers.ts';
-import { type Amount, emptyFound, isExact, isMetric, scanAmount, type Size, weightIn } from './amount.ts';
+import {
+  type Amount,
+  emptyFound,
+  type Found,
+  isExact,
+  isMetric,
+  scanAmount,
+  type Size,
+  weightIn,
+} from './amount.ts';
 
 export type { Amount, Size } from './amount.ts';
 
@@ -65,6 +74,38 @@ const lengths =
 const bullet = /^(?:[-*+•·‣▢□☐◦▪●○–—✓✔]+ +|[•·‣▢□☐◦▪●○✓✔]+|\[[ x]?\] *|\(?\d{1,2}[.)] +(?=\S)|#{1,6} +)/;
 const headings =
   /^(?:for (?:the |an? )?[\p{L}' &-]{2,40}|(?:the )?ingredients?(?: list)?|to (?:serve|finish|garnish))\s*:?$/iu;
+
+const weightAlone =
+  /^(?:about |approx\.? |approximately |around |roughly |~|total(?:ing)? |weighing )*[\d¼-¾⅐-⅞][\d¼-¾⅐-⅞., /-]*(?:to \d+ ?)?(?:k?g|grams?|oz|ounces?|lbs?|pounds?|kilos?)\.?(?: (?:each|total|in total|in all|apiece))?$/i;
+
+/** What notes in brackets say of the weight: of one, of all, or nothing. Notes that say nothing of it are kept. */
+function weighedBy(
+  notes: readonly string[],
+  found: Found | undefined,
+): Pick<Found, 'amounts' | 'statedG' | 'each'> & { kept: string[] } {
+  let { amounts, statedG, each } = found ?? emptyFound();
+  const [first] = amounts;
+  const kept: string[] = [];
+  for (const text of notes) {
+    const isEach =
+      /\b(?:each|apiece|per)\b/i.test(text) || (first?.unit?.holds === true && first.unit.name !== 'block');
+    const weight = weightIn(text);
+    if (!weight) kept.push(text);
+    else if (!first) amounts = [weight];
+    else if (isEach && !each && !isExact(first.unit)) each = weight;
+    else if (weight.unit!.grams !== undefined && statedG === null) {
+      const mine = first.unit?.grams;
+      const stated = weight.value * weight.unit!.grams;
+      // '1 cup (8 oz) milk' speaks of fluid ounces.
+      const isFluid =
+        first.unit?.name === 'cup' && weight.unit!.name === 'oz' && weight.value === 8 * first.value;
+      const isSame = mine !== undefined && Math.abs(stated / (first.value * mine) - 1) < 0.15;
+      if (mine === undefined ? !isFluid : isSame && isMetric(weight.unit!) && !isMetric(first.unit!))
+        statedG = stated;
+    }
+  }
+  return { amounts, statedG, each, kept };
+}
 
 /** Bullets, boxes and numbering off; a lone '-' before a figure stays, since it may be meant. */
 const unbullet = (text: string) => text.replace(bullet, '');
@@ -144,36 +185,17 @@ export function readLine(line: string): ReadLine {
     }
   }
   const { outside, inside } = withoutBrackets(rest.replace(/^[,;:.\s]+/, ''));
-  let statedG = found?.statedG ?? null;
-  let each = found?.each ?? null;
-  const first = found?.amounts[0];
-  const kept: string[] = [];
-  for (const text of inside) {
-    const eachOf =
-      /\b(?:each|apiece|per)\b/i.test(text) || (first?.unit?.holds === true && first.unit.name !== 'block');
-    const weight = weightIn(text);
-    if (!weight) kept.push(text);
-    else if (!first) found = { ...emptyFound(), amounts: [weight], to: 0 };
-    else if (eachOf && !each && !isExact(first.unit)) each = weight;
-    else if (weight.unit!.grams !== undefined && statedG === null) {
-      const mine = first.unit?.grams;
-      const stated = weight.value * weight.unit!.grams;
-      if (
-        mine === undefined ||
-        (isMetric(weight.unit!) &&
-          Math.abs(stated / (first.value * mine) - 1) < 0.15 &&
-          !isMetric(first.unit!))
-      )
-        statedG = stated;
-    }
-  }
   const clean = outside.replace(lengths, ' ').replace(/\s+/g, ' ').trim();
-  const [words = '', ...aside] = clean
+  const [words = '', ...after] = clean
     .split(/ *[,;] *| - | -- /)
     .map((text) => text.trim())
     .filter((text) => text !== '');
+  // 'pork loin, about 3 pounds', '4 fillets, 150 g each': a weight behind the comma speaks as one in brackets does.
+  const aside = after.filter((text) => !weightAlone.test(text));
+  const notes = [...inside, ...after.filter((text) => weightAlone.test(text))];
+  const { amounts, statedG, each, kept } = weighedBy(notes, found);
   return {
-    ...blank, amounts: found?.amounts ?? [], factor: found?.factor ?? 1, size: found?.size ?? null, each, statedG, amountText,
+    ...blank, amounts, factor: found?.factor ?? 1, size: found?.size ?? null, each, statedG, amountText,
     readings: found?.readings ?? null, negative: found?.negative ?? false, words, aside, brackets: kept, part, toTaste, optional,
     remarks: [...(found?.remarks ?? []), ...remarks],
   }; // prettier-ignore

@@ -43,7 +43,7 @@ export const dairy = `
 01007 | camembert; camembert cheese; soft rind cheese; reblochon; vacherin; epoisses | milk ?rennet | each 250, cup 144, wheel 250
 01010 | cheshire cheese; caerphilly; wensleydale; wensleydale cheese | milk ?rennet | cup 120
 01011 | colby; colby cheese; colby jack; colby jack cheese; longhorn cheese | milk ?rennet | cup 113, cup diced 132, slice 28
-01012 | cottage cheese; creamed cottage cheese | milk ?rennet | cup 220, tub 300, tbsp 14, container 454
+01012 | cottage cheese; creamed cottage cheese; small curd cottage cheese; large curd cottage cheese | milk ?rennet | cup 220, tub 300, tbsp 14, container 454
 01014 | dry cottage cheese; quark; curd cheese; farmer cheese; farmers cheese; pot cheese; twarog; tvorog; fromage frais; fromage blanc; dry curd cottage cheese; farmer s cheese | milk ?rennet | cup 220, cup dry 145, tbsp 14, tub 250
 01017 | cream cheese; full fat cream cheese; soft cheese; philadelphia cheese; philadelphia; full fat soft cheese; fullfat cream cheese; softened cream cheese; soft cream cheese; brick cream cheese; boursin | milk | cup 232, tbsp 14.5, packet 227, tub 227, block 227, brick 227
 43276~ | mascarpone; mascarpone cheese | milk | cup 227, tbsp 14.5, tub 227
@@ -85,7 +85,7 @@ export const dairy = `
 01123 | egg; whole egg; fresh egg; hen egg; chicken egg; beaten egg; egg beaten; freerange egg; large egg; raw egg; egg wash; organic egg; brown egg; lightly beaten egg | egg | each 50, small 38, medium 44, large 50, extra large 56, cup 243, tbsp 15
 01124 | egg white; eggwhite; egg white; liquid egg white; white of egg | egg | each 33, small 25, medium 29, large 33, cup 243, tbsp 15
 01125 | egg yolk; yolk; egg yolk; yolk of egg | egg | each 17, small 13, medium 15, large 17, cup 243, tbsp 15
-01129 cooked | hard boiled egg; boiled egg; egg; hardboiled egg; hard cooked egg; soft boiled egg | egg | each 50, cup 136
+01129 cooked | hard boiled egg; boiled egg; egg; hardboiled egg; hard cooked egg; soft boiled egg | egg | each 50, small 38, medium 44, large 50, extra large 56, cup 136
 01132 cooked | scrambled egg | egg milk | each 61, cup 220
 01130 | omelet | egg milk | each 61
 01131 | poached egg | egg | each 50

@@ -38,10 +38,12 @@ export const grains = `
 20013 cooked | = | wheat | cup 182
 20028 dry | couscous; instant couscous; moroccan couscous; wholewheat couscous; couscou | wheat | cup 173, tbsp 11, packet 500
 20029 cooked | = | wheat | cup 157
-20028~ dry | giant couscous; israeli couscous; pearl couscous; fregola; ptitim; moghrabieh; maftoul; freekeh; farro; wheat berry; pearled farro; green wheat; spelt berry; pearled spelt | wheat | cup 165, packet 250
+20028~ dry | giant couscous; israeli couscous; pearl couscous; fregola; ptitim; moghrabieh; maftoul | wheat | cup 165, packet 250
 20013~ cooked | = | wheat | cup 170
 20140 dry | spelt; whole spelt; spelt grain | wheat | cup 174
 20141 cooked | = | wheat | cup 194
+20140~ dry | farro; freekeh; wheat berry; pearled farro; green wheat; spelt berry; pearled spelt; einkorn; emmer; kamut; whole wheat grain; wheatberry | wheat | cup 180, packet 250
+20141~ cooked | = | wheat | cup 180
 20031 dry | millet; hulled millet | - | cup 200
 20032 cooked | = | - | cup 174
 20035 dry | quinoa; white quinoa; red quinoa; tricolor quinoa; black quinoa; tri color quinoa; quinoa grain; tri colored quinoa; quinoa uncooked | - | cup 170, tbsp 10.6, packet 300
@@ -153,7 +155,7 @@ export const grains = `
 08037 | granola; muesli; granola cereal; toasted muesli | oats ?wheat ?milk ?soy ?almond ?hazelnut ?walnut ?pecan ?cashew ?peanut ?sesame ?coconut ?sulphites | cup 110, tbsp 7, handful 40
 08157 | puffed wheat; puffed wheat cereal | wheat | cup 12
 08029 | bran flake; bran cereal; all bran; bran cereal flake; oat bran cereal; cracklin oat bran cereal; oat cereal; shredded wheat; weetabix; wheat cereal; wheat biscuit cereal; wheat flake cereal; cereal; breakfast cereal | wheat ?barley ?oats ?milk | cup 45, each 20
-19056 | tortilla chip; corn chip; nacho chip; nacho; plain tortilla chip; totopos; corn tortilla chip | ?wheat ?milk ?soy | cup 26, bag 213, packet 200, handful 25, each 2.5
+19056 | tortilla chip; corn chip; nacho chip; nacho; plain tortilla chip; totopos; corn tortilla chip | ?wheat ?milk ?soy | cup 26, cup crushed 75, bag 213, packet 200, handful 25, each 2.5
 19411 | potato crisps; potato chip; crisp; potato crisp; plain potato chip; kettle chip; plain crisp; ready salted crisp | nightshade ?milk ?wheat ?soy | cup 25, bag 150, packet 25, handful 20
 19047 | pretzel; hard pretzel; pretzel stick; pretzel twist; mini pretzel | wheat ?barley ?milk ?soy | cup 45, each 6, handful 25
 19034 | popcorn; popped popcorn; air popped popcorn; popped corn | - | cup 8

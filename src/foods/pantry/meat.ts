@@ -96,7 +96,8 @@ export const meat = `
 07089 cooked | pork sausage; italian sausage; sausage; hot italian sausage; sweet italian sausage; breakfast sausage | pork ?wheat ?milk ?soy ?sulphites ?mustard ?celery ?egg ?barley | each 67, link 67, cup 130
 07955 | turkey sausage; chicken sausage; chicken sausage raw; turkey italian sausage; chicken apple sausage; italian turkey sausage; italian chicken sausage | poultry ?pork ?wheat ?milk ?soy ?sulphites ?mustard ?celery | each 85, link 85
 17224~ | merguez; lamb sausage; merguez sausage | lamb nightshade ?beef ?wheat ?milk ?soy ?sulphites ?mustard | each 60, link 60
-07970 | kielbasa; polish sausage; smoked sausage; smoked kielbasa; andouille; andouille sausage; smoked pork sausage; cabanossi; kabanos; cajun sausage; andouille or kielbasa sausage; kielbasa sausage; farmers sausage | pork ?beef ?poultry ?wheat ?milk ?soy ?sulphites ?mustard ?celery | each 340, link 340, slice 10, ring 340, cup 135
+07970 | kielbasa; polish sausage; smoked sausage; smoked kielbasa; smoked pork sausage; cabanossi; kabanos; cajun sausage; kielbasa sausage; farmers sausage | pork ?beef ?poultry ?wheat ?milk ?soy ?sulphites ?mustard ?celery | each 340, link 340, slice 10, ring 340, cup 135
+07970~ | andouille; andouille sausage; cajun andouille; andouille or kielbasa sausage | pork ?beef ?wheat ?milk ?soy ?sulphites ?mustard ?celery | each 85, link 85, cup 135, slice 8
 07013 | bratwurst; brat; weisswurst; knackwurst; bockwurst | pork ?beef ?wheat ?milk ?egg ?soy ?sulphites ?mustard ?celery | each 85, link 85
 07949 | frankfurter; hotdog; wiener; frank; hot dog; vienna sausage; hotdog sausage; cocktail sausage; frankfurter sausage | ?pork ?beef ?poultry meat ?wheat ?milk ?soy ?mustard ?celery ?sulphites ?egg | each 52, packet 400, link 52, tin 400
 07022 | beef frankfurter; beef hotdog; all beef hotdog | beef ?wheat ?milk ?soy ?mustard ?celery ?sulphites | each 50

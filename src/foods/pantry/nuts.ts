@@ -4,6 +4,7 @@ export const nuts = `
 12062 | blanched almond; slivered almond; flaked almond; sliced almond; almond flake; almond sliver; toasted flaked almond; toasted slivered almond; blanched slivered almond | almond | each 1.2, cup 145, cup slivered 108, cup flaked 92, cup sliced 92, cup chopped 130, tbsp 7, handful 25
 12062 | almond flour; ground almond; almond meal; blanched almond flour; almond powder; superfine almond flour | almond | cup 96, tbsp 6
 12195 | almond butter; smooth almond butter; almond paste spread | almond | tbsp 16, cup 250, jar 340
+12195~ | nut butter; mixed nut butter; nut or seed butter | ?almond ?cashew ?hazelnut ?macadamia ?pecan ?pistachio ?walnut ?brazil-nut ?peanut ?sesame | tbsp 16, cup 256, jar 340
 12071 | marzipan; almond paste; marzipan; mandelmassa | almond ?egg ?wheat | cup 227, packet 227, tbsp 14
 12078 | brazil nut; brazilnut; brazil nut; brazil | brazil-nut | each 5, cup 133
 12087 | cashew; raw cashew; cashew nut; whole cashew; unsalted cashew; cashew piece; cashew nuts; toasted cashew | cashew | each 1.5, cup 138, tbsp 8.6, handful 30

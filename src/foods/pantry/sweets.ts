@@ -59,7 +59,7 @@ export const sweets = `
 19116 | marshmallow; mini marshmallow; large marshmallow; miniature marshmallow; marshmallows | gelatine ?egg | each 7, large 7, cup 50, packet 280, bag 280, small 0.7, handful 20
 19116~ | marshmallow fluff; marshmallow creme; vegan marshmallow; marshmallow cream; marshmallow fluff jar | ?egg ?gelatine | cup 90, jar 213, tbsp 6
 19106 | gumdrop; gummy bear; gummy; jelly sweet; jelly bean; wine gum; gummi candy; jelly baby | ?gelatine ?insect ?wheat ?milk | each 3, packet 150, cup 180
-19100~ | candied ginger; crystallized ginger; stem ginger; stem ginger in syrup; crystallised ginger; ginger in syrup; preserved ginger; ball of stem ginger; uncrystallized ginger; stem ginger ball | ?sulphites | tbsp 12, cup 190, piece 15, ball 15, each 15
+09426~ | candied ginger; crystallized ginger; stem ginger; stem ginger in syrup; crystallised ginger; ginger in syrup; preserved ginger; ball of stem ginger; uncrystallized ginger; stem ginger ball | ?sulphites | tbsp 12, cup 190, piece 15, ball 15, each 15
 11216~ | pickled ginger; sushi ginger; gari | ?sulphites | tbsp 12, cup 150
 19206 | instant vanilla pudding; vanilla pudding mix; instant pudding mix; pudding mix; instant vanilla pudding mix; vanilla instant pudding; custard mix; vanilla pudding; instant pudding | ?milk ?soy ?wheat | packet 99, box 99, tbsp 11
 19184 | instant chocolate pudding; chocolate pudding mix; chocolate instant pudding mix; chocolate pudding | ?milk ?soy ?wheat | packet 110, box 110

@@ -25,7 +25,7 @@ export const vegetables = `
 11128 drained | = | - |
 11683 dried | = | ?sulphites | cup 74
 11960 | baby carrot | - | each 10, cup 128, bag 454, packet 454
-11143 | celery; celery stalk; celery stick; celery rib; stick of celery; celery heart; celery leaf | celery | each 40, small 17, medium 40, large 64, stalk 40, stick 40, head 500, bunch 500, heart 300, cup 101, cup chopped 101, cup sliced 101, cup diced 120
+11143 | celery; celery stalk; celery stick; celery rib; stick of celery; celery heart; celery leaf | celery | each 40, small 17, medium 40, large 64, stalk 40, stick 40, head 500, bunch 500, heart 300, cup 101, cup chopped 101, cup sliced 101, cup diced 101
 11144 cooked | = | celery | cup 150
 11141 | celeriac; celery root; knob celery | celery | each 600, small 400, medium 600, large 900, cup 156
 11333 | green bell pepper; green pepper; green capsicum; sweet green pepper | nightshade | each 150, small 74, medium 150, large 190, slice 10, strip 5, cup 149, cup sliced 92, cup diced 149
@@ -42,7 +42,7 @@ export const vegetables = `
 11979 | jalapeno; jalapeno pepper; jalapeno chili | nightshade | each 14, small 10, medium 14, large 25, cup 90, tbsp 6
 11632 canned | jalapeno; jalapeno pepper; pickled jalapeno; jarred jalapeno | nightshade ?sulphites | tbsp 8.5, tin 200, jar 200
 11977 | serrano; serrano pepper; serrano chili | nightshade | each 6
-11980 | canned green chili; diced green chili; tinned green chili; mild green chili | nightshade | tin 113, cup 139, jar 113
+11980 canned | green chili; chili; canned green chili; diced green chili; tinned green chili; mild green chili | nightshade | tin 113, cup 139, jar 113
 11962 | dried chili; dried red chili; dried hot chili; dried arbol chili; arbol chili; dried thai chili; whole dried chili; dried guajillo; guajillo; guajillo chili; guajillo pepper; dried chili pod; kashmiri chili | nightshade | each 2, small 0.5, medium 2, large 5, cup 37
 11978 | ancho; ancho chili; ancho pepper; dried ancho chili; chili ancho; dried poblano; mulato chili | nightshade | each 17, small 12, medium 17, large 19
 11982 | pasilla; pasilla chili; dried pasilla chili | nightshade | each 7
@@ -111,6 +111,7 @@ export const vegetables = `
 11430 | daikon; daikon radish; mooli; white radish; korean radish | - | each 338, small 250, cup 116
 11109 | cabbage; white cabbage; green cabbage; pointed cabbage; sweetheart cabbage; spring cabbage; hispi cabbage; cabbage head | - | each 900, small 700, medium 900, large 1250, head 900, leaf 23, wedge 110, cup 89, cup shredded 70, bag 400
 11110 cooked | = | - | cup 150
+11109 | coleslaw mix; slaw mix; shredded cabbage mix; broccoli slaw; cabbage mix | - | cup 70, bag 400, packet 400
 11112 | red cabbage; purple cabbage | - | each 840, small 570, medium 840, large 1130, head 840, cup 89, cup shredded 70
 11114 | savoy cabbage; savoy | - | each 700, head 700, cup 70
 11119 | napa cabbage; chinese cabbage; chinese leaf; nappa cabbage; wombok; pe tsai | - | each 840, head 840, small 500, cup 76, leaf 20
