@@ -1,7 +1,7 @@
 import { Worker } from 'node:worker_threads';
-import { type PickLimits, usualLimits } from './core/picks/pick.ts';
-import type { PicksProblem, PicksResult } from './core/picks/problem.ts';
-import type { PouchReason } from './core/picks/why.ts';
+import { type PickLimits, usualLimits } from '#core/picks/pick.ts';
+import type { PicksProblem, PicksResult } from '#core/picks/problem.ts';
+import type { PouchReason } from '#core/picks/why.ts';
 import type { Answer, Question } from './solver/serve.ts';
 
 export interface AskOptions {

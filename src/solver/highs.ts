@@ -1,5 +1,5 @@
 import type { Highs, Model } from 'highs';
-import type { IntegerLimits, Linear, LinearColumn, LinearProgram, LinearRow } from '../core/picks/linear.ts';
+import type { IntegerLimits, Linear, LinearColumn, LinearProgram, LinearRow } from '#core/picks/linear.ts';
 
 /** Nothing but counts may end a solve differently from last time: one seed, no relative gap (the package has one thread). */
 const steady = {

@@ -1,7 +1,7 @@
 import load from 'highs';
-import { pickPouches, type PickLimits } from '../core/picks/pick.ts';
-import type { PicksProblem, PicksResult } from '../core/picks/problem.ts';
-import { type PouchReason, whyPouch } from '../core/picks/why.ts';
+import { pickPouches, type PickLimits } from '#core/picks/pick.ts';
+import type { PicksProblem, PicksResult } from '#core/picks/problem.ts';
+import { type PouchReason, whyPouch } from '#core/picks/why.ts';
 import { linearFrom } from './highs.ts';
 
 /** What the thread is asked. `seconds` is the safety net, not the limit. */

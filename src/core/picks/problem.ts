@@ -8,6 +8,7 @@
 export interface Lot {
   /** Such as 'B4/95': the batch and the dry weight. Unique within a problem. */
   readonly code: string;
+  /** Lots of one meal are one dish: a pair is safe only when every lot of the meal is clear for the eater. */
   readonly meal: string;
   /** Codes of the pouches, any order; their number is the stock. Unique within a problem. */
   readonly pouches: readonly string[];

@@ -46,8 +46,8 @@ const cornerMenus = 200;
 type Way = (from: Master, level: number, root: Relaxed, plan: Found) => State | undefined;
 
 /** What needs no program: nothing is below nothing, and no more wishes come true than there are. */
-function plainBound(grid: Grid, level: number, vector: readonly number[]): number {
-  if (level === 2) return Math.ceil(vector[1]! / Math.max(1, grid.eaterKeys.length));
+function plainBound(grid: Grid, level: number, bounds: readonly number[]): number {
+  if (level === 2) return Math.ceil(bounds[1]! / Math.max(1, grid.eaterKeys.length));
   if (level === 3) return -grid.wishTotal;
   return 0;
 }
@@ -114,57 +114,59 @@ export function prove(
     ...Array.from({ length: limits.corners }, () => oneCorner),
   ];
 
-  let level = 0;
-  while (level < found.vector.length) {
-    let bound = plainBound(grid, level, found.vector);
-    const canBound = (boundable as readonly number[]).includes(level);
-    let first = level;
-    if (found.vector[level]! > bound && canBound && !clockEnded) {
-      master ??= reopen(level);
-      master.add(menusOf(grid, found));
-      master.aim(level, false);
-      const reached = boundLevel(master, pricer, found.vector[level]!, limits);
-      bound = Math.max(bound, reached.bound);
-      clockEnded ||= reached.clockEnded;
-      if (bound < found.vector[level]!) master.aim(level, true);
-      const root =
-        bound < found.vector[level]! && level < wholeMenus.length
-          ? master.solve(limits.secondsLeft())
-          : undefined;
-      let better: Found = found;
-      for (const way of root ? ways : []) {
-        if (bound >= better.vector[level]! || tries >= limits.tries || limits.secondsLeft() <= 0) break;
-        tries += 1;
-        const state = way(master, level, root!, better);
-        if (!state) continue;
-        const plan = { state, vector: measure(grid, state) };
-        // A dive leaves much for the search to mend; a corner is best already, but for the levels after.
-        const mended =
-          compareVectors(plan.vector.slice(0, level + 1), better.vector) < 0 || dives.has(way)
-            ? again(plan)
-            : plan;
-        if (compareVectors(mended.vector, better.vector) < 0) better = mended;
-      }
-      if (better !== found) {
-        first = better.vector.findIndex((value, k) => value !== found.vector[k]!);
-        found = better;
+  try {
+    let level = 0;
+    while (level < found.vector.length) {
+      let bound = plainBound(grid, level, bounds);
+      const canBound = (boundable as readonly number[]).includes(level);
+      let first = level;
+      if (found.vector[level]! > bound && canBound && !clockEnded) {
+        master ??= reopen(level);
         master.add(menusOf(grid, found));
+        master.aim(level, false);
+        const reached = boundLevel(master, pricer, found.vector[level]!, limits);
+        bound = Math.max(bound, reached.bound);
+        clockEnded ||= reached.clockEnded;
+        if (bound < found.vector[level]!) master.aim(level, true);
+        const root =
+          bound < found.vector[level]! && level < wholeMenus.length && restarts <= limits.restarts
+            ? master.solve(limits.secondsLeft())
+            : undefined;
+        let better: Found = found;
+        for (const way of root ? ways : []) {
+          if (bound >= better.vector[level]! || tries >= limits.tries || limits.secondsLeft() <= 0) break;
+          tries += 1;
+          const state = way(master, level, root!, better);
+          if (!state) continue;
+          const plan = { state, vector: measure(grid, state) };
+          // A dive leaves much for the search to mend; a corner is best already, but for the levels after.
+          const mended =
+            compareVectors(plan.vector.slice(0, level + 1), better.vector) < 0 || dives.has(way)
+              ? again(plan)
+              : plan;
+          if (compareVectors(mended.vector, better.vector) < 0) better = mended;
+        }
+        if (better !== found) {
+          first = better.vector.findIndex((value, k) => value !== found.vector[k]!);
+          found = better;
+          master.add(menusOf(grid, found));
+        }
+      }
+      if (first >= level) {
+        bounds[level] = bound;
+        master?.hold(level, found.vector[level]!);
+        level += 1;
+      } else {
+        // An earlier level that was left open has become better, and levels after it may have become worse: what
+        // was bounded under the old values is bounded anew. When the count is up, no more plans are looked for.
+        level = first;
+        restarts += 1;
+        master = reopen(level);
       }
     }
-    if (first >= level) {
-      bounds[level] = bound;
-      master?.hold(level, found.vector[level]!);
-      level += 1;
-    } else {
-      // An earlier level that was left open has become better. What is bounded stays bounded, for the plans that
-      // keep to the new value are among those that kept to the old; but a new look may bound more closely.
-      if (restarts < limits.restarts) level = first;
-      restarts += 1;
-      if (restarts > 2 * limits.restarts) break;
-      master = reopen(level);
-    }
+  } finally {
+    master?.dispose();
   }
-  master?.dispose();
   return { found, bounds, clockEnded };
 }
 

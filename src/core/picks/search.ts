@@ -1,7 +1,8 @@
 import { seeded } from './chance.ts';
 import type { Grid } from './grid.ts';
 import { compareVectors, copyState, measure, overwrite, unfed, type State } from './measure.ts';
-import type { KeptBack, SlotSolver } from './slot.ts';
+import type { KeptBack } from './offer.ts';
+import type { SlotSolver } from './slot.ts';
 import type { SlotTable } from './table.ts';
 
 export interface Found {
@@ -14,7 +15,8 @@ export interface Found {
  * keeps the new plan whenever its vector of levels is no worse.
  * @param from the plan to start from; it is left as it is
  * @param rounds how often
- * @param good levels known to be unbeatable: when every value has reached its one, the search ends early
+ * @param seed of the order in which slots are taken out
+ * @param done whether a vector cannot be bettered, so that the search may end early
  */
 export function search(
   grid: Grid,
@@ -72,7 +74,7 @@ export function search(
     };
   };
 
-  for (let round = 0; round < rounds && !done(vector); round += 1) {
+  for (let round = 0; round < rounds && slots > 1 && !done(vector); round += 1) {
     const out = new Set<number>();
     const count = Math.min(slots, 2 + chance.below(3));
     const first = round % 3 === 0 ? chance.below(slots) : sore();

@@ -1,5 +1,6 @@
 import type { Grid } from './grid.ts';
-import { classCost, dayExcess, granted, unfed, type State } from './measure.ts';
+import { dayExcess, granted, unfed, type State } from './measure.ts';
+import { type KeptBack, makeOffer, type Offer } from './offer.ts';
 import type { SlotTable } from './table.ts';
 
 /**
@@ -15,12 +16,6 @@ export interface SlotSolver {
    */
   fill(state: State, s: number, back?: KeptBack): void;
   clear(state: State, s: number): void;
-}
-
-/** Eaters (mask) to keep from each of the slot's meals, and pouches of each class to leave in stock. */
-export interface KeptBack {
-  readonly from: readonly number[];
-  readonly pouches: readonly number[];
 }
 
 const never = Infinity;
@@ -47,8 +42,8 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
   const perBucket = perVariety * (1 + eaterCount * (slotsADay + 3));
   const perWaste =
     perBucket * (1 + 3 * (Math.max(1, ...tables.map((t) => t.lowOf[t.full]!)) + eaterCount * maxSize));
-  const perDry = 1;
   const perMonth = 1 + 64 * maxDry;
+  const restOf = (month: number, dry: number): number => month * perMonth + dry;
 
   const clear = (state: State, s: number): void => {
     for (const e of grid.slotEaters[s]!) state.eat[s * eaterCount + e] = unfed;
@@ -104,7 +99,7 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
 
     table.meals.forEach((m, place) => {
       const mask = table.allowed[place]! & ~(back?.from[place] ?? 0);
-      const offer = mask === 0 ? undefined : makeOffer(grid, state, s, m, table, place, back);
+      const offer = mask === 0 ? undefined : makeOffer(grid, state, s, table, place, back, restOf);
       offers.push(offer);
       if (!offer) {
         choices.push(undefined);
@@ -195,77 +190,6 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     return fed;
   };
 
-  /** The best pouches for each total worth opening of one meal, and from them for each need. */
-  const makeOffer = (
-    gridOf: Grid,
-    state: State,
-    s: number,
-    m: number,
-    table: SlotTable,
-    place: number,
-    back: KeptBack | undefined,
-  ): Offer | undefined => {
-    const most = table.most[place]!;
-    let totals = [0];
-    let bucket = [0];
-    let rest = [0];
-    const steps: { c: number; from: number[]; taken: number[] }[] = [];
-    for (const c of gridOf.mealClasses[m]!) {
-      const cls = gridOf.classes[c]!;
-      const inc = increments(gridOf, state, s, c, Math.floor(most / cls.size));
-      inc.length = Math.max(0, inc.length - (back?.pouches[c] ?? 0));
-      if (inc.length < 2) continue;
-      const byTotal = new Map<number, { bucket: number; rest: number; from: number; taken: number }>();
-      totals.forEach((total, from) => {
-        for (let n = 0; n < inc.length && total + n * cls.size <= most; n += 1) {
-          const way = {
-            bucket: bucket[from]! + inc[n]!.bucket,
-            rest: rest[from]! + inc[n]!.month * perMonth + n * cls.dryTenths * perDry,
-            from,
-            taken: n,
-          };
-          const known = byTotal.get(total + n * cls.size);
-          if (!known || way.bucket < known.bucket || (way.bucket === known.bucket && way.rest < known.rest)) {
-            byTotal.set(total + n * cls.size, way);
-          }
-        }
-      });
-      const sorted = [...byTotal].sort((a, b) => a[0] - b[0]);
-      totals = sorted.map(([total]) => total);
-      bucket = sorted.map(([, way]) => way.bucket);
-      rest = sorted.map(([, way]) => way.rest);
-      steps.push({ c, from: sorted.map(([, w]) => w.from), taken: sorted.map(([, w]) => w.taken) });
-    }
-    if (totals.length < 2) return undefined;
-    const best = new Int32Array(table.pairLow.length).fill(-1);
-    for (let id = 0; id < best.length; id += 1) {
-      let [short, waste, chosen] = [Infinity, Infinity, -1];
-      for (let i = 1; i < totals.length; i += 1) {
-        const thisShort = Math.max(0, table.pairLow[id]! - totals[i]!);
-        const thisWaste = Math.max(0, totals[i]! - table.pairHigh[id]!);
-        if (2 * thisShort > table.pairLow[id]! || thisShort > short) continue;
-        if (thisShort === short && thisWaste > waste) continue;
-        const same = thisShort === short && thisWaste === waste;
-        if (
-          same &&
-          (bucket[i]! > bucket[chosen]! || (bucket[i] === bucket[chosen] && rest[i]! >= rest[chosen]!))
-        )
-          continue;
-        [short, waste, chosen] = [thisShort, thisWaste, i];
-      }
-      best[id] = chosen;
-    }
-    const take: Offer['take'] = (option, set) => {
-      let at = option;
-      for (let i = steps.length - 1; i >= 0; i -= 1) {
-        const step = steps[i]!;
-        if (step.taken[at]! > 0) set(step.c, step.taken[at]!);
-        at = step.from[at]!;
-      }
-    };
-    return { totals, bucket, rest, best, take };
-  };
-
   return { fill, clear };
 }
 
@@ -316,46 +240,6 @@ function shareOut(
 interface Cost {
   k1: number;
   k2: number;
-}
-
-interface Offer {
-  readonly totals: readonly number[];
-  readonly bucket: readonly number[];
-  readonly rest: readonly number[];
-  /** The option for each pair of needs; −1 when even half of it is out of reach. */
-  readonly best: Int32Array;
-  readonly take: (option: number, set: (c: number, n: number) => void) => void;
-}
-
-/** What the first, second, … pouch of class c opened here adds; as many as stock and `limit` allow. */
-function increments(
-  grid: Grid,
-  state: State,
-  s: number,
-  c: number,
-  limit: number,
-): { bucket: number; month: number }[] {
-  const cls = grid.classes[c]!;
-  const classes = grid.classes.length;
-  if (cls.groups.at(-1)!.bestBy < grid.slotDay[s]!) return [];
-  if (!cls.dated) {
-    let used = 0;
-    for (let i = c; i < state.open.length; i += classes) used += state.open[i]!;
-    const count = Math.min(limit, cls.stock - used);
-    const [b0, m0] = [cls.bucketSums[used]!, cls.monthSums[used]!];
-    return Array.from({ length: count + 1 }, (_, n) => ({
-      bucket: cls.bucketSums[used + n]! - b0,
-      month: cls.monthSums[used + n]! - m0,
-    }));
-  }
-  const base = classCost(grid, cls, (i) => (i === s ? 0 : state.open[i * classes + c]!));
-  const found: { bucket: number; month: number }[] = [];
-  for (let n = 0; base && n <= limit; n += 1) {
-    const cost = classCost(grid, cls, (i) => (i === s ? n : state.open[i * classes + c]!));
-    if (!cost) break;
-    found.push({ bucket: cost.bucket - base.bucket, month: cost.month - base.month });
-  }
-  return found;
 }
 
 function less(a: readonly number[], b: readonly number[]): boolean {
