@@ -25,8 +25,8 @@ export const dairy = `
 01118 | nonfat yogurt; fat free yogurt; skim yogurt; nonfat plain yogurt; fatfree yogurt | milk | cup 245, tbsp 15
 01293 | greek yogurt; plain greek yogurt; greek style yogurt; strained yogurt; labneh; full fat greek yogurt; fullfat greek yogurt; full fat plain greek yogurt; skyr; thick yogurt; labne; lebneh; fullfat plain greek yogurt; whole milk greek yogurt | milk | cup 245, tbsp 15, tub 500, pot 150
 01256 | nonfat greek yogurt; fat free greek yogurt; 0% greek yogurt; fatfree greek yogurt; nonfat plain greek yogurt; 2% greek yogurt | milk | cup 245, tbsp 15, container 170
-01119 | vanilla yogurt | milk | cup 245
-01121 | fruit yogurt; strawberry yogurt; flavored yogurt | milk | cup 245
+01119 | vanilla yogurt | milk ?gelatine | cup 245
+01121 | fruit yogurt; strawberry yogurt; flavored yogurt | milk ?gelatine | cup 245
 01001 | salted butter; butter salted; lightly salted butter | milk | tbsp 14.2, tsp 4.7, cup 227, stick 113, knob 15, pat 5, packet 250, block 250, piece 15, slice 7
 01145 | unsalted butter; sweet butter; butter unsalted; cold unsalted butter; unsalted sweet butter | milk | tbsp 14.2, tsp 4.7, cup 227, stick 113, knob 15, pat 5, packet 250, block 250, piece 15, slice 7
 01001 | butter; cold butter; melted butter; softened butter; soft butter; european butter; browned butter; clarified butter fresh; dairy butter; cultured butter; irish butter; garlic butter | milk | tbsp 14.2, tsp 4.7, cup 227, stick 113, knob 15, pat 5, packet 250, block 250, piece 15, slice 7

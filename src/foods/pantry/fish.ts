@@ -65,11 +65,11 @@ export const fish = `
 15027 | fish finger; fish stick; breaded fish; breaded fish fillet; battered fish | fish wheat ?milk ?egg ?mustard | each 28, packet 300
 15138 | surimi; crab stick; imitation crab; seafood stick; kamaboko; fish cake surimi; imitation crabmeat; fish ball; narutomaki; krab; imitation crab meat | fish ?crustaceans ?egg ?wheat ?soy ?milk ?molluscs | each 15, stick 15, packet 250, cup 85
 15002~ | bonito flake; katsuobushi; dried bonito; dried anchovy; dried fish; ikan bilis; niboshi; bonito | fish | cup 12, tbsp 1, handful 8, packet 25
-15149 | shrimp; prawn; raw shrimp; large shrimp; jumbo shrimp; king prawn; tiger prawn; medium shrimp; peeled shrimp; raw prawn; uncooked shrimp; gulf shrimp; extra large shrimp; raw king prawn; raw tiger prawn; jumbo prawn; shell on prawn; rock shrimp; small shrimp; whole shrimp | crustaceans | each 12, small 5, medium 6, large 10, extra large 15, cup 145, packet 200, handful 60
-15151 cooked | = ; cooked prawn; atlantic prawn; north atlantic prawn; cooked peeled prawn; brown shrimp; bay shrimp; salad shrimp; cocktail prawn | crustaceans | each 6, large 7, cup 128, packet 200
-15149 frozen | shrimp; prawn; king prawn; tiger prawn | crustaceans | cup 145, bag 340, packet 250
-15152 canned | shrimp; canned shrimp; prawn | crustaceans | tin 113, cup 128
-15152~ dried | shrimp; prawn; dried prawn; shrimp powder; tiny dried shrimp; dried baby shrimp; small dried shrimp | crustaceans | tbsp 6, cup 60
+15149 | shrimp; prawn; raw shrimp; large shrimp; jumbo shrimp; king prawn; tiger prawn; medium shrimp; peeled shrimp; raw prawn; uncooked shrimp; gulf shrimp; extra large shrimp; raw king prawn; raw tiger prawn; jumbo prawn; shell on prawn; rock shrimp; small shrimp; whole shrimp | crustaceans ?sulphites | each 12, small 5, medium 6, large 10, extra large 15, cup 145, packet 200, handful 60
+15151 cooked | = ; cooked prawn; atlantic prawn; north atlantic prawn; cooked peeled prawn; brown shrimp; bay shrimp; salad shrimp; cocktail prawn | crustaceans ?sulphites | each 6, large 7, cup 128, packet 200
+15149 frozen | shrimp; prawn; king prawn; tiger prawn | crustaceans ?sulphites | cup 145, bag 340, packet 250
+15152 canned | shrimp; canned shrimp; prawn | crustaceans ?sulphites | tin 113, cup 128
+15152~ dried | shrimp; prawn; dried prawn; shrimp powder; tiny dried shrimp; dried baby shrimp; small dried shrimp | crustaceans ?sulphites | tbsp 6, cup 60
 06179~ | shrimp paste; belacan; terasi; kapi; bagoong; fermented shrimp paste; prawn paste | crustaceans ?fish | tsp 6, tbsp 18
 15139 | crab; blue crab; whole crab; fresh crab; soft shell crab | crustaceans | each 85
 15143 | dungeness crab | crustaceans | each 163

@@ -1,7 +1,7 @@
 /** Grains, flours, pasta, noodles, breads, crackers, doughs. Rows as in vegetables.ts. */
 export const grains = `
-20081 | flour; plain flour; all purpose flour; white flour; wheat flour; unbleached flour; unbleached plain flour; bleached flour; ap flour; 00 flour; tipo 00 flour; cake or plain flour; pastry flour; maida; white plain flour; soft flour; flour unbleached | wheat | cup 125, cup sifted 115, cup unsifted 135, cup packed 150, tbsp 7.8, tsp 2.6, handful 30, bag 1500, ml 0.53
-20083 | bread flour; strong flour; strong white flour; strong white bread flour; white bread flour; high gluten flour; strong bread flour | wheat | cup 128, cup unsifted 137, tbsp 8, bag 1500
+20081 | flour; plain flour; all purpose flour; white flour; wheat flour; unbleached flour; unbleached plain flour; bleached flour; ap flour; 00 flour; tipo 00 flour; cake or plain flour; pastry flour; maida; white plain flour; soft flour; flour unbleached | wheat ?barley | cup 125, cup sifted 115, cup unsifted 135, cup packed 150, tbsp 7.8, tsp 2.6, handful 30, bag 1500, ml 0.53
+20083 | bread flour; strong flour; strong white flour; strong white bread flour; white bread flour; high gluten flour; strong bread flour | wheat ?barley | cup 128, cup unsifted 137, tbsp 8, bag 1500
 20084 | cake flour; soft cake flour | wheat | cup 115, cup sifted 100, cup unsifted 137, tbsp 7
 20082 | self-raising flour; selfrising flour; selfraising flour; self raising flour; self rising flour | wheat | cup 125, tbsp 7.8, bag 1500
 20080 | wholewheat flour; whole wheat flour; wholegrain flour; atta; chapati flour; wholewheat pastry flour; white wholewheat flour; graham flour; wholewheat bread flour; brown flour; atta flour; durum flour; durum wheat flour | wheat | cup 120, tbsp 7.5, bag 1500
@@ -135,7 +135,7 @@ export const grains = `
 18217~ | matzo meal; matzah meal; matzo crumb | wheat | cup 125, tbsp 8
 18216 | crispbread; rye crispbread; rye cracker; ryvita | rye ?wheat ?sesame ?milk | each 10
 18224 | rusk; zwieback; melba toast | wheat ?milk ?egg | each 10
-18173 | digestive biscuits; graham; graham cracker; digestive biscuit; digestive; graham cracker crumb; graham crumb; biscuit; rich tea biscuit; digestive biscuit crumb; tea biscuit; biscuit crumb; marie biscuit; hobnob; plain biscuit; graham wafer; speculoos; lotus biscuit | wheat ?milk ?soy ?oats ?barley | each 14, cup 84, cup crumb 100, sheet 15, packet 400, tbsp 6
+18173 | digestive biscuits; graham; graham cracker; digestive biscuit; digestive; graham cracker crumb; graham crumb; biscuit; rich tea biscuit; digestive biscuit crumb; tea biscuit; biscuit crumb; marie biscuit; hobnob; plain biscuit; graham wafer; speculoos; lotus biscuit | wheat ?milk ?soy ?oats ?barley ?honey | each 14, cup 84, cup crumb 100, sheet 15, packet 400, tbsp 6
 18172 | gingersnap; ginger biscuit; ginger nut; ginger cookie | wheat ?milk ?egg ?soy | each 7, cup 100
 18213 | vanilla wafer; nilla wafer; wafer; wafer cookie; vanilla wafer cookie | wheat ?milk ?egg ?soy | each 4, cup 80
 18192 | shortbread; shortbread biscuit; shortbread cookie; butter cookie; butter biscuit | wheat milk ?egg ?soy | each 12, cup 100
@@ -144,7 +144,8 @@ export const grains = `
 18175 | ladyfinger; lady finger biscuit; sponge finger; savoiardi; boudoir biscuit; lady finger | wheat egg ?milk | each 11, packet 200
 18155~ | amaretti; amaretti biscuit; macaroon | egg almond ?wheat ?milk | each 8, cup 90
 18133 | sponge cake; sponge; pound cake; trifle sponge; madeira cake; cake; angel food cake | wheat egg ?milk ?soy | slice 38, cup 60, each 38
-18337 | puff pastry; puff pastry sheet; frozen puff pastry; ready rolled puff pastry; butter puff pastry; all butter puff pastry; puff dough | wheat ?milk ?egg ?soy | sheet 245, packet 490, block 500, each 245, box 490, roll 320
+18337 | puff pastry; puff pastry sheet; frozen puff pastry; ready rolled puff pastry; puff dough | wheat ?milk ?egg ?soy | sheet 245, packet 490, block 500, each 245, box 490, roll 320
+18337 | butter puff pastry; all butter puff pastry | wheat milk ?egg | sheet 245, packet 490, block 500, each 245, roll 320
 18338 | phyllo; filo; filo pastry; phyllo dough; phyllo pastry; fillo; fillo dough; phyllo sheet; kataifi; brik pastry | wheat ?milk ?soy | sheet 19, packet 270, each 19, box 454
 18402 | pie crust; shortcrust pastry; pastry; pie dough; pie pastry; shortcrust; pastry dough; pie shell; short crust pastry; sweet shortcrust pastry; tart shell; pastry case; pie crust dough; pate brisee; ready rolled shortcrust pastry; unbaked pie crust; tart dough; pastry shell; single crust pie dough | wheat ?milk ?egg ?soy | each 194, sheet 230, packet 375, block 500, crust 194
 18399 | graham cracker crust; graham crust | wheat ?milk ?soy | each 200
@@ -152,7 +153,7 @@ export const grains = `
 18970~ | pizza dough; pizza base; bread dough; fresh pizza dough; flatbread dough; pizza crust | wheat ?milk ?soy | each 400, packet 400, ball 250
 08084 | toasted wheatgerm; toasted wheat germ | wheat | cup 113, tbsp 7
 08020 | cornflakes; corn flake; cornflake; cornflake crumb; corn flakes; cornflakes; cornflake cereal | barley ?wheat | cup 28, cup crushed 100
-08037 | granola; muesli; granola cereal; toasted muesli | oats ?wheat ?milk ?soy ?almond ?hazelnut ?walnut ?pecan ?cashew ?peanut ?sesame ?coconut ?sulphites | cup 110, tbsp 7, handful 40
+08037 | granola; muesli; granola cereal; toasted muesli | oats ?wheat ?milk ?soy ?almond ?hazelnut ?walnut ?pecan ?cashew ?peanut ?sesame ?coconut ?sulphites ?honey | cup 110, tbsp 7, handful 40
 08157 | puffed wheat; puffed wheat cereal | wheat | cup 12
 08029 | bran flake; bran cereal; all bran; bran cereal flake; oat bran cereal; cracklin oat bran cereal; oat cereal; shredded wheat; weetabix; wheat cereal; wheat biscuit cereal; wheat flake cereal; cereal; breakfast cereal | wheat ?barley ?oats ?milk | cup 45, each 20
 19056 | tortilla chip; corn chip; nacho chip; nacho; plain tortilla chip; totopos; corn tortilla chip | ?wheat ?milk ?soy | cup 26, cup crushed 75, bag 213, packet 200, handful 25, each 2.5

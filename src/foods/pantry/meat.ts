@@ -87,7 +87,7 @@ export const meat = `
 10130 | canadian bacon; gammon steak; gammon; peameal bacon; gammon joint; bacon joint | pork ?sulphites | slice 28, steak 225, each 225
 10165 | salt pork; salted pork | pork | cup 180, slice 30
 07254 | turkey bacon; turkey rasher | poultry ?milk ?soy ?wheat | slice 16, rasher 16, each 16
-10182 | ham; smoked ham; boiled ham; deli ham; sliced ham; baked ham; ham slice; honey ham; ham steak; black forest ham; ham cube; country ham; diced ham; deli baked ham; wiltshire ham; cooked ham; jambon; thick sliced ham; roast ham | pork ?milk ?soy ?wheat | slice 28, cup 140, steak 225, each 28, packet 120
+10182 | ham; smoked ham; boiled ham; deli ham; sliced ham; baked ham; ham slice; honey ham; ham steak; black forest ham; ham cube; country ham; diced ham; deli baked ham; wiltshire ham; cooked ham; jambon; thick sliced ham; roast ham | pork ?milk ?soy ?wheat ?honey | slice 28, cup 140, steak 225, each 28, packet 120
 07071~ | prosciutto; serrano ham; parma ham; jamon serrano; jamon; iberico ham; bayonne ham; cured ham; prosciutto di parma; dry cured ham; jamon iberico; bresaola; coppa; capicola | pork | slice 15, each 15, packet 80
 07019 | chorizo; cooking chorizo; spanish chorizo; chorizo sausage; cured chorizo; smoked chorizo; dry chorizo; chorizo ring; firm smoked chorizo; linguica; andouille cured; spanish chorizo sausage | pork nightshade ?milk ?soy ?wheat ?sulphites ?beef | each 60, link 60, slice 5, ring 225, cup 120, piece 60, sausage 60
 07019~ | mexican chorizo; fresh chorizo; bulk pork chorizo; fresh chorizo sausage; raw chorizo; pork chorizo; raw chorizo sausage | pork nightshade ?milk ?soy ?wheat ?sulphites | each 60, link 60

@@ -35,11 +35,11 @@ export const nuts = `
 12151 | pistachio; shelled pistachio; raw pistachio; unsalted pistachio; pistachio nut; shelled unsalted pistachio; green pistachio; slivered pistachio; roasted pistachio; pistachio kernel; salted pistachio; chopped pistachio | pistachio | each 0.6, cup 123, tbsp 7.7, handful 30
 12155 | walnut; walnut half; chopped walnut; walnut piece; english walnut; toasted walnut; walnut nut; raw walnut; ground walnut; finely chopped walnut | walnut | each 4, half 2, cup 110, cup halves 100, cup chopped 117, cup ground 80, tbsp 7, handful 25
 12154 | black walnut | walnut | cup 125
-12137 | mixed nuts; mixed nut; nut; assorted nut; chopped nut; unsalted mixed nut; chopped mixed nut; toasted nut; nuts | ?almond ?brazil-nut ?cashew ?hazelnut ?macadamia ?pecan ?pistachio ?walnut ?peanut | cup 134, cup chopped 125, tbsp 8, handful 30
+12137 | mixed nuts; mixed nut; nut; assorted nut; chopped nut; unsalted mixed nut; chopped mixed nut; toasted nut; nuts | almond cashew hazelnut walnut ?brazil-nut ?macadamia ?pecan ?pistachio ?peanut | cup 134, cup chopped 125, tbsp 8, handful 30
 12130 | hickory nut; butternut nut; hickorynut | ?walnut ?pecan | cup 120
 12127 | ginkgo nut; gingko nut | - | each 2
 16087 | peanut; raw peanut; groundnut; monkey nut; skinless peanut; blanched peanut; unsalted peanut; peanut kernel; red skin peanut | peanut | cup 146, tbsp 9, handful 30, each 1
-16390 roasted | peanut; roasted peanut; dry roasted peanut; salted peanut; crushed peanut; roasted salted peanut; chopped peanut; crushed roasted peanut; unsalted roasted peanut; honey roasted peanut | peanut ?wheat | cup 146, tbsp 9, handful 30, each 1
+16390 roasted | peanut; roasted peanut; dry roasted peanut; salted peanut; crushed peanut; roasted salted peanut; chopped peanut; crushed roasted peanut; unsalted roasted peanut | peanut ?wheat | cup 146, tbsp 9, handful 30, each 1
 16398 | peanut butter; smooth peanut butter; creamy peanut butter; natural peanut butter; unsweetened peanut butter; organic peanut butter; smooth or chunky peanut butter; natural creamy peanut butter; unsalted peanut butter; smooth natural peanut butter | peanut | tbsp 16, tsp 5.3, cup 258, jar 340
 16397 | crunchy peanut butter; chunky peanut butter; extra crunchy peanut butter | peanut | tbsp 16, cup 258, jar 340
 16099 | peanut flour; powdered peanut butter; peanut butter powder; pb2; peanut powder; defatted peanut flour | peanut | cup 90, tbsp 6

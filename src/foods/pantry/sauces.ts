@@ -1,7 +1,7 @@
 /** Oils, fats, vinegars, sauces, condiments, stocks, spreads. Rows as in vegetables.ts. */
 export const sauces = `
 04053 | olive oil; extra virgin olive oil; virgin olive oil; light olive oil; evoo; mild olive oil; extravirgin olive oil; good olive oil; regular olive oil; fruity olive oil | - | tbsp 13.5, tsp 4.5, cup 216
-04044 | vegetable oil; oil; cooking oil; neutral oil; soybean oil; frying oil; salad oil; flavorless oil; neutral cooking oil; soya oil; cooking spray; oil for frying; neutral flavored oil; nonstick cooking spray; vegetable cooking oil; oil spray; neutral vegetable oil; nonstick spray; mild oil | - | tbsp 13.6, tsp 4.5, cup 218, spray 0.3
+04044 | vegetable oil; oil; cooking oil; neutral oil; soybean oil; frying oil; salad oil; flavorless oil; neutral cooking oil; soya oil; cooking spray; oil for frying; neutral flavored oil; nonstick cooking spray; vegetable cooking oil; oil spray; neutral vegetable oil; nonstick spray; mild oil | ?soy | tbsp 13.6, tsp 4.5, cup 218, spray 0.3
 04582 | canola oil; rapeseed oil; canola; cold pressed rapeseed oil | - | tbsp 14, cup 218
 04584 | sunflower oil; high oleic sunflower oil | - | tbsp 14, cup 218
 04518 | corn oil; maize oil | - | tbsp 13.6, cup 218
@@ -44,7 +44,7 @@ export const sauces = `
 06176 | oyster sauce | molluscs ?wheat ?soy ?fish ?crustaceans | tbsp 18, tsp 6, cup 288
 06176~ | vegetarian oyster sauce; mushroom oyster sauce; vegan oyster sauce; vegetarian stir fry sauce; mushroom stir fry sauce | mushroom ?soy ?wheat | tbsp 18, tsp 6
 06175 | hoisin; hoisin sauce; char siu sauce; peking duck sauce | soy ?wheat ?sesame | tbsp 16, tsp 5.3, cup 256
-06112 | teriyaki sauce; teriyaki; teriyaki marinade; teriyaki glaze | soy wheat ?sesame | tbsp 18, tsp 6, cup 288
+06112 | teriyaki sauce; teriyaki; teriyaki marinade; teriyaki glaze | soy wheat ?sesame ?honey | tbsp 18, tsp 6, cup 288
 06971 | worcestershire sauce; worcestershire; worcester sauce; worcestershire sauce | fish ?barley ?wheat ?soy | tbsp 17, tsp 5.7, cup 275, dash 1
 06971~ | vegan worcestershire sauce; vegetarian worcestershire sauce; henderson relish | ?soy ?barley ?wheat ?celery | tbsp 17, tsp 5.7
 06168 | hot sauce; tabasco; hot pepper sauce; pepper sauce; louisiana hot sauce; cholula; tabasco sauce; buffalo sauce; frank hot sauce; chili hot sauce; red hot sauce; peri peri sauce; piri piri sauce; scotch bonnet sauce; green hot sauce; habanero sauce | nightshade ?celery ?mustard ?sulphites ?milk | tsp 4.7, tbsp 14.1, dash 0.6, cup 237, drop 0.05
@@ -56,7 +56,7 @@ export const sauces = `
 11935 | ketchup; tomato ketchup; tomato sauce au; catsup | nightshade ?celery | tbsp 17, tsp 5.7, cup 272, packet 9
 02046 | mustard; yellow mustard; american mustard; prepared mustard; hot dog mustard; ballpark mustard | mustard ?sulphites | tsp 5, tbsp 15, cup 249
 02046 | dijon mustard; dijon; english mustard; wholegrain mustard; grainy mustard; grain mustard; brown mustard; french mustard; whole grain mustard; german mustard; creole mustard; spicy brown mustard; stone ground mustard; coarse grain mustard; coarse mustard; hot english mustard; wholegrain dijon mustard; spicy mustard | mustard ?sulphites ?wheat | tsp 5, tbsp 15, cup 249
-04703 | honey mustard; honey mustard dressing; honey mustard sauce | mustard ?egg ?sulphites | tbsp 15
+04703 | honey mustard; honey mustard dressing; honey mustard sauce | mustard ?egg ?sulphites honey | tbsp 15
 04025 | mayonnaise; mayo; real mayonnaise; japanese mayonnaise; kewpie mayonnaise; full fat mayonnaise; kewpie; hellmann mayonnaise; duke mayonnaise; aioli; garlic mayonnaise; good quality mayonnaise; chipotle mayonnaise | egg ?mustard ?milk ?soy | tbsp 13.8, tsp 4.6, cup 220
 04013~ | light mayonnaise; lowfat mayonnaise; reduced fat mayonnaise; salad cream; miracle whip; light mayo | egg ?mustard ?milk ?soy | tbsp 15, cup 235
 42178~ | vegan mayonnaise; vegan mayo; egg free mayonnaise; eggfree mayonnaise; plant based mayonnaise; vegan mayonnaise store bought | ?soy ?mustard | tbsp 14, cup 224
@@ -67,7 +67,7 @@ export const sauces = `
 43015 | caesar dressing; caesar salad dressing | egg fish milk ?mustard ?soy | tbsp 14.7, cup 235
 04539 | blue cheese dressing | egg milk ?mustard | tbsp 15, cup 245
 04114 | italian dressing; vinaigrette; salad dressing; french dressing; balsamic vinaigrette; bottled vinaigrette; balsamic dressing; italian salad dressing; zesty italian dressing | ?egg ?milk ?mustard ?sulphites ?celery ?soy | tbsp 14.7, cup 235
-06150 | barbecue sauce; bbq sauce; barbeque sauce; smoky bbq sauce; hickory barbecue sauce | nightshade ?wheat ?soy ?fish ?mustard ?celery ?barley | tbsp 17, cup 286
+06150 | barbecue sauce; bbq sauce; barbeque sauce; smoky bbq sauce; hickory barbecue sauce | nightshade ?wheat ?soy ?fish ?mustard ?celery ?barley ?honey | tbsp 17, cup 286
 27048 | steak sauce; brown sauce; hp sauce; a1 sauce | barley ?wheat ?rye ?fish ?soy ?celery ?sulphites | tbsp 17, cup 270
 06151 | plum sauce; duck sauce; chinese plum sauce; umeboshi paste; umeboshi; ume plum paste | ?soy ?wheat ?sulphites | tbsp 19, cup 305, each 10
 27050 | sweet and sour sauce | ?soy ?wheat ?sulphites ?celery | tbsp 17.5, cup 280
@@ -102,13 +102,15 @@ export const sauces = `
 06970 | low sodium chicken broth; low sodium chicken stock; reduced sodium chicken broth; unsalted chicken stock; no salt chicken broth; reduced sodium chicken stock; lower sodium chicken broth; salt free chicken stock; less sodium chicken broth; unsalted chicken broth; low salt chicken stock; no salt added chicken stock | poultry ?celery ?wheat ?milk ?soy | cup 240, carton 946, tin 411
 06170 | beef stock; veal stock; brown stock; lamb stock; meat stock; beef bone broth; fresh beef stock; hot beef stock; homemade beef stock; brown beef stock; meat broth; pork stock; pork broth; bone broth; veal demi glace; demi glace; ham stock | beef ?celery ?wheat ?milk ?soy ?pork ?lamb ?poultry | cup 240, tbsp 15, carton 946, tin 411
 06008 | beef broth; beef consomme; beef bouillon liquid; consomme; canned beef broth; low sodium beef broth; reduced sodium beef broth; low sodium beef stock | beef ?celery ?wheat ?milk ?soy | cup 240, tin 411, carton 946
-06700 | vegetable stock; vegetable broth; stock; hot stock; broth; veg stock; hot vegetable stock; homemade vegetable stock; low sodium vegetable broth; mushroom stock; mushroom broth; vegetable bouillon liquid; homemade stock; reduced sodium vegetable broth; fresh vegetable stock; low sodium vegetable stock; vegan stock; light stock; unsalted vegetable stock | ?celery ?wheat ?milk ?soy ?barley allium | cup 221, tbsp 14, carton 946, tin 411
+06700 | vegetable stock; vegetable broth; veg stock; hot vegetable stock; homemade vegetable stock; low sodium vegetable broth; mushroom stock; mushroom broth; vegetable bouillon liquid; reduced sodium vegetable broth; fresh vegetable stock; low sodium vegetable stock; vegan stock; unsalted vegetable stock | ?celery ?wheat ?milk ?soy ?barley allium | cup 221, tbsp 14, carton 946, tin 411
+06700~ | stock; broth; hot stock; homemade stock; light stock; fresh stock; good stock; stock liquid | allium ?celery ?wheat ?milk ?soy ?barley ?poultry ?beef ?fish | cup 230, tbsp 14.4, carton 946, tin 411
 06174 | fish stock; fish broth; fumet; fish fumet; court bouillon; seafood stock; shellfish stock; shrimp stock; lobster stock; fish or shellfish stock; seafood broth | fish ?crustaceans ?molluscs ?celery ?wheat ?milk | cup 233, carton 946
 06963~ | dashi; dashi stock; dashi broth | fish ?soy ?wheat ?molluscs | cup 240
 06081~ | dashi powder; dashi granule; instant dashi; hondashi; bonito stock powder; instant dashi powder; instant dashi granule | fish ?soy ?wheat ?milk | tsp 3, tbsp 9, sachet 5
 06081 | chicken stock cube; chicken stockcube; chicken stock cube; chicken bouillon cube; chicken stock powder; chicken bouillon; chicken bouillon powder; chicken granule; chicken bouillon granule; chicken stock pot; chicken powder; chicken base; chicken bouillon paste; better than bouillon chicken; chicken stock concentrate; knorr chicken; chicken soup powder; chicken oxo cube; chicken broth powder; jellied chicken stock; chicken broth concentrate | poultry ?celery ?wheat ?milk ?soy ?egg ?barley ?mustard | cube 10, each 10, tsp 4, tbsp 12, pot 28, packet 5, sachet 5
 06076 | beef stock cube; beef stockcube; beef stock cube; beef bouillon cube; beef bouillon; oxo cube; beef stock powder; beef stock pot; beef bouillon powder; beef granule; beef base; oxo; beef oxo cube; beef bouillon granule; beef stock concentrate; lamb stockcube; beef bouillon paste; lamb stock cube; beef broth powder; better than bouillon beef | beef ?celery ?wheat ?milk ?soy ?barley ?mustard ?lamb | cube 10, each 10, tsp 4, tbsp 12, pot 28
-06081~ | vegetable stock cube; vegetable stockcube; vegetable stock cube; stockcube; bouillon; stock cube; vegetable bouillon cube; vegetable bouillon; bouillon powder; vegetable stock powder; stock powder; vegetable stock pot; bouillon cube; vegetable bouillon powder; stock pot; vegetable bouillon paste; swiss bouillon powder; stock granule; marigold bouillon; vegetable broth powder; stock concentrate; mushroom stock cube; mushroom powder seasoning; better than bouillon; vegetable base; vegetable stock concentrate; vegetable granule; mushroom bouillon; bouillon granule; mushroom stockcube | ?celery ?wheat ?milk ?soy ?barley ?egg ?mustard ?poultry ?beef | cube 10, each 10, tsp 4, tbsp 12, pot 28
+06081~ | vegetable stock cube; vegetable stockcube; vegetable stock cube; vegetable bouillon cube; vegetable bouillon; vegetable stock powder; vegetable stock pot; vegetable bouillon powder; vegetable bouillon paste; swiss bouillon powder; marigold bouillon; vegetable broth powder; mushroom stock cube; mushroom powder seasoning; vegetable base; vegetable stock concentrate; vegetable granule; mushroom bouillon; mushroom stockcube | ?celery ?wheat ?milk ?soy ?barley ?egg ?mustard | cube 10, each 10, tsp 4, tbsp 12, pot 28
+06081~ | stock cube; stockcube; bouillon; bouillon powder; stock powder; bouillon cube; stock pot; stock granule; stock concentrate; better than bouillon; bouillon granule | ?celery ?wheat ?milk ?soy ?barley ?egg ?mustard ?poultry ?beef ?fish | cube 10, each 10, tsp 4, tbsp 12, pot 28
 06081~ | fish stock cube; fish stockcube; fish stock cube; fish bouillon; shrimp bouillon; fish stock powder; fish bouillon cube; crab boil | fish ?crustaceans ?molluscs ?celery ?wheat ?milk ?soy ?mustard | cube 10, each 10, tsp 4, pot 28
 06116 | gravy; beef gravy; prepared gravy; onion gravy; canned gravy; brown gravy | beef ?wheat ?milk ?soy ?celery ?barley | cup 233, jar 340, tin 291
 06119 | chicken gravy; turkey gravy | poultry ?wheat ?milk ?soy ?celery ?egg | cup 228
