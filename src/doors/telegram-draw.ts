@@ -1,5 +1,5 @@
 import type { FileOut, Outgoing } from '#core/talk.ts';
-import { type Entity, type Line, cleaned, cutTo, intoPieces, isolated } from './telegram-text.ts';
+import { type Entity, type Line, cleaned, cutOutOf, cutTo, intoPieces, isolated } from './telegram-text.ts';
 
 export interface Key {
   readonly text: string;
@@ -65,7 +65,7 @@ export function keyboard(buttons: Outgoing['buttons']): Key[][] {
   shown.forEach(({ id }, i) => {
     // Two labels that differ only past the cut would look the same: those lose their middle instead.
     const isTwin = cut.some((other, j) => j !== i && other === cut[i]);
-    const text = isTwin ? withoutMiddle(labels[i]!, mostLabelUnits) : cut[i]!;
+    const text = isTwin ? cutOutOf(labels[i]!, mostLabelUnits) : cut[i]!;
     const last = rows.at(-1);
     const fits = text.length <= mostUnitsSideBySide;
     if (fits && last?.length === 1 && last[0]!.text.length <= mostUnitsSideBySide)
@@ -73,13 +73,6 @@ export function keyboard(buttons: Outgoing['buttons']): Key[][] {
     else rows.push([{ text, callback_data: String(id) }]);
   });
   return rows;
-}
-
-function withoutMiddle(label: string, most: number): string {
-  const characters = [...label];
-  if (label.length <= most) return label;
-  const half = Math.floor((most - 1) / 4);
-  return `${characters.slice(0, half).join('')}…${characters.slice(-half * 2).join('')}`;
 }
 
 function drawFile({ name, type, base64, caption }: FileOut): Part {

@@ -174,14 +174,10 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
   return {
     wake,
     async flush(limitMs) {
-      let isOver = false;
-      const limit = new Promise<void>((resolve) => setTimeout(resolve, limitMs).unref()).then(
-        () => (isOver = true),
-      );
-      while (busy.size > 0 && !isOver) await Promise.race([Promise.all(busy.values()), limit]);
+      setTimeout(() => closing.abort(), limitMs).unref();
+      while (busy.size > 0) await Promise.all(busy.values());
       closing.abort();
       clearTimeout(alarm);
-      await Promise.all(busy.values());
     },
   };
 }

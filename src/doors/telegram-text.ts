@@ -42,6 +42,15 @@ export function cutTo(text: string, most: number): string {
   return text.length <= most ? text : `${text.slice(0, wholeCharacters(text, most - 1))}…`;
 }
 
+/** A text that loses its middle, for those that differ at their end. In UTF-16 units. */
+export function cutOutOf(text: string, most: number): string {
+  if (text.length <= most) return text;
+  const head = text.slice(0, wholeCharacters(text, Math.floor(most / 3)));
+  const from = text.length - (most - 1 - head.length);
+  const cut = characters.segment(text).containing(from)!;
+  return `${head}…${text.slice(cut.index === from ? from : cut.index + cut.segment.length)}`;
+}
+
 const characters = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
 
 /** The largest place at or before `most` where no character as people see it is cut. */

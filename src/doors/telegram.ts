@@ -64,10 +64,7 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
       .finally(() => loose.delete(ended));
     loose.add(ended);
   };
-  const place = ({ chatKey, topicKey }: Message) => ({
-    chat_id: Number(chatKey),
-    ...(topicKey === null ? {} : { message_thread_id: Number(topicKey) }),
-  });
+
   function handle(message: Message): Handled {
     const handled = door.handle(
       door.fixedNowMs === null ? message : { ...message, sentAtMs: door.fixedNowMs },
@@ -181,6 +178,11 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
   await sender.flush(Math.max(0, endsAtMs - Date.now()));
   return exitCode;
 }
+
+const place = ({ chatKey, topicKey }: Message) => ({
+  chat_id: Number(chatKey),
+  ...(topicKey === null ? {} : { message_thread_id: Number(topicKey) }),
+});
 
 const isRefused = (error: unknown) => failureOf(error).is === 'refused';
 

@@ -73,7 +73,7 @@ export function deliveryStore(db: Db) {
     /** The oldest waiting answer of each chat: when it may be tried. */
     heads: (door: string) => heads.all(door) as { chatKey: string; nextTryAtMs: number }[],
     /** The oldest answer that waits for a chat. */
-    head(door: string, chatKey: string): Head | undefined {
+    head: (door: string, chatKey: string): Head | undefined => {
       const row = head.get(door, chatKey) as
         (Omit<Head, 'reply' | 'buttons'> & { replyJson: string }) | undefined;
       if (!row) return undefined;

@@ -20,6 +20,7 @@ export function lockHousehold(path: string): () => void {
     if (!(error instanceof Database.SqliteError) || !error.code.startsWith('SQLITE_BUSY')) throw error;
     throw new Error(
       `Another bot is running on ${path}. Stop that one first, or set HOUSEHOLD_DB to another file.`,
+      { cause: error },
     );
   }
   return () => void lock.close();

@@ -26,7 +26,7 @@ export function startBot(
   database: string,
   more: Record<string, string> = {},
 ): Child {
-  const process_ = spawn(process.execPath, ['--import', 'tsx', 'src/main.ts'], {
+  const bot = spawn(process.execPath, ['--import', 'tsx', 'src/main.ts'], {
     cwd: join(import.meta.dirname, '..', '..'),
     env: {
       PATH: process.env['PATH'] ?? '',
@@ -39,12 +39,12 @@ export function startBot(
     },
   });
   let said = '';
-  for (const stream of [process_.stdout, process_.stderr])
+  for (const stream of [bot.stdout, bot.stderr])
     stream.on('data', (chunk: Buffer) => (said += chunk.toString()));
   const exited = new Promise<number | NodeJS.Signals | null>((resolve) =>
-    process_.once('close', (code, signal) => resolve(code ?? signal)),
+    bot.once('close', (code, signal) => resolve(code ?? signal)),
   );
-  return { process: process_, said: () => said, exited };
+  return { process: bot, said: () => said, exited };
 }
 
 export const greeted = (child: Child) => until(() => child.said().includes('To admit a group'), 15_000);

@@ -320,40 +320,37 @@ describe('admission', () => {
 });
 
 describe('names', () => {
-  const names = [
-    '<b>Ana</b> & _co_ [x](tg://user?id=1)',
-    'شهرزاد ‮gnirts',
-    '👩‍🍳🥕'.repeat(8),
-    '‮evil\u2069',
-    'ㅤ',
-    '*',
-  ];
-
-  test.each(names)('%s is shown as typed and breaks nothing', async (first_name) => {
+  test.each([
+    ['<b>Ana</b> & _co_ [x](tg://user?id=1)', '<b>Ana</b> & _co_ [x](tg://user?id=1)'],
+    ['شهرزاد', 'شهرزاد'],
+    ['👩‍🍳🥕'.repeat(8), '👩‍🍳🥕'.repeat(8)],
+    ['*', '*'],
+    // Marks that turn the text around them are all that goes.
+    ['\u202Eevil\u2069', 'evil'],
+    // A filler is no name.
+    ['\u3164', 'someone'],
+  ])('%s is shown as %s and breaks nothing', async (first_name, shown) => {
     const door = await start();
     door.say(door.group, '/echo hi', { from: { ...ana, first_name, username: 'someone' } });
     const sent = await door.answer(door.group, 1);
-    expect(sent.method).toBe('sendMessage');
-    const quote = sent.entities[0]!;
-    const note = sent.text.slice(quote.offset, quote.offset + quote.length);
-    expect(note).toMatch(/^\u2068[^\u2066-\u2069\u202A-\u202E]+\u2069: hi$/u);
-    if (/^[\P{C}👩‍🍳]+$/u.test(first_name) && first_name !== 'ㅤ') expect(note).toContain(first_name);
+    const { offset, length } = sent.entities[0]!;
+    expect(sent.text.slice(offset, offset + length)).toBe(`\u2068${shown}\u2069: hi`);
     expect(door.logged).toEqual([]);
   });
 });
 
-describe('buttons', () => {
-  async function asked(words = '') {
-    const door = await start();
-    door.say(door.group, `/choose ${words}`);
-    const sent = await door.answer(door.group, 1);
-    return { door, sent, low: sent.keys.flat()[0]!.callback_data, high: sent.keys.flat()[1]!.callback_data };
-  }
-  const toasts = ({ platform }: OpenDoor) =>
-    platform.calls
-      .filter(({ method }) => method === 'answerCallbackQuery')
-      .map(({ payload }) => payload.fields);
+async function asked(words = '') {
+  const door = await start();
+  door.say(door.group, `/choose ${words}`);
+  const sent = await door.answer(door.group, 1);
+  return { door, sent, low: sent.keys.flat()[0]!.callback_data, high: sent.keys.flat()[1]!.callback_data };
+}
+const toasts = ({ platform }: OpenDoor) =>
+  platform.calls
+    .filter(({ method }) => method === 'answerCallbackQuery')
+    .map(({ payload }) => payload.fields);
 
+describe('buttons', () => {
   test('do what they say for whoever asked, once, and go away', async () => {
     const { door, sent, low, high } = await asked();
     const press = door.press(door.group, sent.messageId, low);

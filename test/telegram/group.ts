@@ -20,15 +20,15 @@ export const dateS = Date.UTC(2026, 4, 3, 18) / 1000;
 export function peopleOn(platform: Platform) {
   return {
     /** @returns the message's number and the update's */
-    say(chat: Chat, text: string, more: More = {}): { messageId: number; updateId: number } {
+    say: (chat: Chat, text: string, more: More = {}): { messageId: number; updateId: number } => {
       const messageId = (more['message_id'] as number | undefined) ?? platform.nextMessageId(chat.id);
       const updateId = platform.update({
         message: { message_id: messageId, date: dateS, chat: shown(chat), from: ana, text, ...more },
       });
       return { messageId, updateId };
     },
-    edit(chat: Chat, messageId: number, text: string, more: More = {}): number {
-      return platform.update({
+    edit: (chat: Chat, messageId: number, text: string, more: More = {}): number =>
+      platform.update({
         edited_message: {
           message_id: messageId,
           date: dateS,
@@ -38,9 +38,14 @@ export function peopleOn(platform: Platform) {
           text,
           ...more,
         },
-      });
-    },
-    press(chat: Chat, messageId: number, data: string, from: object = ana, message: object = {}): string {
+      }),
+    press: (
+      chat: Chat,
+      messageId: number,
+      data: string,
+      from: object = ana,
+      message: object = {},
+    ): string => {
       const id = `press-${platform.nextMessageId(chat.id)}-${chat.id}`;
       platform.update({
         callback_query: {
@@ -60,8 +65,8 @@ export function peopleOn(platform: Platform) {
       });
       return id;
     },
-    member(chat: Chat, was: string, is: string): number {
-      return platform.update({
+    member: (chat: Chat, was: string, is: string): number =>
+      platform.update({
         my_chat_member: {
           chat: shown(chat),
           from: ana,
@@ -69,8 +74,7 @@ export function peopleOn(platform: Platform) {
           old_chat_member: { status: was, user: botUser },
           new_chat_member: { status: is, user: botUser },
         },
-      });
-    },
+      }),
   };
 }
 
@@ -100,13 +104,13 @@ export interface OpenDoor extends ReturnType<typeof peopleOn> {
   readonly logged: string[];
   readonly printed: string[];
   /** What arrived in a chat after the given number of messages. */
-  answers(chat: Chat, from?: number): Sent[];
+  readonly answers: (chat: Chat, from?: number) => Sent[];
   /** Waits for the n-th message that arrives in a chat, counted from 1. */
-  answer(chat: Chat, n: number, limitMs?: number): Promise<Sent>;
+  readonly answer: (chat: Chat, n: number, limitMs?: number) => Promise<Sent>;
   /** Waits until the bot asked for updates behind everything that was sent to it. */
-  quiet(): Promise<void>;
+  readonly quiet: () => Promise<void>;
   /** Ends the bot and the platform. @returns the exit code */
-  end(): Promise<number>;
+  readonly end: () => Promise<number>;
   readonly ended: Promise<number>;
 }
 

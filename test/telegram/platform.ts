@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type Form, readForm } from './form.ts';
-import { type Sent, refusalOf } from './rules.ts';
+import { type Sent, asText, refusalOf } from './rules.ts';
 
 /** A chat as the platform knows it. */
 export interface Chat {
@@ -43,15 +43,15 @@ export interface Platform {
   /** At most this many messages a minute into one group; beyond it 429 with the seconds to wait. */
   limit: { perMinute: number; retryAfterS: number } | null;
   /** Adds an update and hands it out; `id` to send the same one again. */
-  update(body: UpdateBody, id?: number): number;
+  readonly update: (body: UpdateBody, id?: number) => number;
   /** Updates that were not confirmed by a later offset. */
-  unconfirmed(): number[];
-  chat(chat: Chat): Chat;
+  readonly unconfirmed: () => number[];
+  readonly chat: (chat: Chat) => Chat;
   /** Forgets a message, as if somebody had deleted it. */
-  remove(chatId: number, messageId: number): void;
+  readonly remove: (chatId: number, messageId: number) => void;
   /** A number for the next message of a chat. */
-  nextMessageId(chatId: number): number;
-  close(): Promise<void>;
+  readonly nextMessageId: (chatId: number) => number;
+  readonly close: () => Promise<void>;
 }
 
 export const botUser = { id: 4711, is_bot: true, first_name: 'Trail', username: 'TrailTestBot' };
@@ -189,8 +189,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
           refused: 'Bad Request: query is too old and response timeout expired or query ID is invalid',
         };
       }
-      if (String(fields['text'] ?? '').length > 200)
-        return { code: 400, refused: 'Bad Request: MESSAGE_TOO_LONG' };
+      if (asText(fields['text']).length > 200) return { code: 400, refused: 'Bad Request: MESSAGE_TOO_LONG' };
       return { result: true };
     }
     if (method === 'setMyCommands' || method === 'deleteWebhook') return { result: true };
@@ -230,7 +229,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
       chatId: chat.id,
       messageId,
       method,
-      text: String(fields['text'] ?? fields['caption'] ?? '').trim(),
+      text: asText(fields['text'] ?? fields['caption']).trim(),
       entities: (fields['entities'] ?? []) as Sent['entities'],
       keys: markup?.inline_keyboard ?? [],
       topic: (fields['message_thread_id'] as number | undefined) ?? null,

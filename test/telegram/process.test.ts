@@ -7,7 +7,7 @@ import { type Fault, type Platform, openPlatform } from './platform.ts';
 
 const ends: (() => unknown)[] = [];
 afterAll(async () => {
-  for (const end of ends.reverse()) await end();
+  for (const end of ends.toReversed()) await end();
 });
 
 async function open() {

@@ -15,6 +15,8 @@ export interface Sent {
   readonly atMs: number;
 }
 
+export const asText = (field: unknown): string => (typeof field === 'string' ? field : '');
+
 /**
  * Why the platform would not take a message; undefined when it would. The limits are those of the Bot API
  * reference (sendMessage, sendPhoto, sendDocument, InlineKeyboardButton, ReplyParameters), the wording as far as
@@ -64,7 +66,7 @@ function entitiesRefusal(text: string, entities: Sent['entities']): string | und
 }
 
 function fileRefusal(method: string, fields: Form['fields'], files: Form['files']): string | undefined {
-  if (String(fields['caption'] ?? '').length > 1024) return 'Bad Request: message caption is too long';
+  if (asText(fields['caption']).length > 1024) return 'Bad Request: message caption is too long';
   const file = files[method === 'sendPhoto' ? 'photo' : 'document'];
   if (!file || file.bytes.length === 0) return 'Bad Request: file must be non-empty';
   if (method === 'sendPhoto') {
@@ -98,7 +100,7 @@ function keysRefusal(markup: unknown): string | undefined {
     return 'Bad Request: reply markup is too long';
   for (const { text, callback_data: data } of rows.flat()) {
     if (typeof text !== 'string' || text.trim() === '') return 'Bad Request: button text must be non-empty';
-    const bytes = Buffer.byteLength(String(data ?? ''));
+    const bytes = Buffer.byteLength(asText(data));
     if (bytes < 1 || bytes > 64) return 'Bad Request: BUTTON_DATA_INVALID';
   }
   return undefined;

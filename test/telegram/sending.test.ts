@@ -251,22 +251,22 @@ describe.concurrent('a bot that is put out', () => {
   });
 });
 
-describe.concurrent('a group that becomes a supergroup', () => {
-  async function moving() {
-    const door = await start();
-    const old = door.platform.chat({ id: -77, type: 'group', title: 'Kitchen' });
-    const next = door.platform.chat({ id: -1000000000077, type: 'supergroup', title: 'Kitchen' });
-    door.say(old, '/admit plum-42');
-    await door.answer(old, 1);
-    door.say(old, '/house altitude 340 m');
-    await door.answer(old, 2);
-    const told = {
-      old: () => door.say(old, '', { text: undefined, migrate_to_chat_id: next.id }),
-      next: () => door.say(next, '', { text: undefined, migrate_from_chat_id: old.id }),
-    };
-    return { ...door, old, next, told };
-  }
+async function moving() {
+  const door = await start();
+  const old = door.platform.chat({ id: -77, type: 'group', title: 'Kitchen' });
+  const next = door.platform.chat({ id: -1000000000077, type: 'supergroup', title: 'Kitchen' });
+  door.say(old, '/admit plum-42');
+  await door.answer(old, 1);
+  door.say(old, '/house altitude 340 m');
+  await door.answer(old, 2);
+  const told = {
+    old: () => door.say(old, '', { text: undefined, migrate_to_chat_id: next.id }),
+    next: () => door.say(next, '', { text: undefined, migrate_from_chat_id: old.id }),
+  };
+  return { ...door, old, next, told };
+}
 
+describe.concurrent('a group that becomes a supergroup', () => {
   test.each([
     ['the old chat tells', ['old']],
     ['the new chat tells', ['next']],
@@ -387,7 +387,7 @@ test('an answer is on its way within milliseconds, and nothing is asked of the d
     times.push((await door.answer(door.group, 2 + i)).atMs - fromMs);
   }
   // The median: the machine may be busy with other tests.
-  expect(times.sort((a, b) => a - b)[5]).toBeLessThan(60);
+  expect(times.toSorted((a, b) => a - b)[5]).toBeLessThan(60);
 });
 
 test('an answer that an earlier process left is sent at the start', async () => {
@@ -396,9 +396,8 @@ test('an answer that an earlier process left is sent at the start', async () => 
   door.say(door.group, '/echo left over');
   await until(() => sends(door, door.group.id).length === 1);
   door.platform.fault = () => undefined;
-  const { put } = door.house.house.stores.messages;
   // As if another process had recorded and died; nothing wakes the sender but the answer before it.
-  put(
+  door.house.house.stores.messages.put(
     { door: 'telegram', chatKey: String(door.group.id), topicKey: null, person: { key: '1', name: 'Ana' } },
     null,
     { group: 'from before' },
