@@ -1,13 +1,10 @@
 import { readFileSync } from 'node:fs';
+import { z } from 'zod';
 import { resolveLine } from '#foods/line.ts';
 import { openFoods } from '#store/foods.ts';
 
 /** One line of a file to measure by: `typed`, the `grams` its author states, and its `kind`. */
-interface Row {
-  readonly typed: string;
-  readonly grams: number;
-  readonly kind?: string;
-}
+const Row = z.object({ typed: z.string(), grams: z.number(), kind: z.string().default('all') });
 
 const [, , file, ...flags] = process.argv;
 if (file === undefined) {
@@ -20,7 +17,7 @@ const table = openFoods(':memory:');
 const rows = readFileSync(file, 'utf8')
   .split('\n')
   .filter((line) => line.trim() !== '')
-  .map((line) => JSON.parse(line) as Row);
+  .map((line) => Row.parse(JSON.parse(line)));
 
 if (flags.includes('--each')) {
   for (const { typed } of rows) {
@@ -39,9 +36,9 @@ function report(): void {
       error: result.grams === null ? null : Math.abs(result.grams - row.grams) / row.grams,
     };
   });
-  for (const kind of [...new Set(measured.map((row) => row.kind))].sort()) {
+  for (const kind of [...new Set(measured.map((row) => row.kind))].toSorted()) {
     const mine = measured.filter((row) => row.kind === kind);
-    const errors = mine.flatMap(({ error }) => (error === null ? [] : [error])).sort((a, b) => a - b);
+    const errors = mine.flatMap(({ error }) => (error === null ? [] : [error])).toSorted((a, b) => a - b);
     const share = (count: number) => `${((100 * count) / mine.length).toFixed(1)} %`;
     const within = (limit: number) => share(errors.filter((error) => error <= limit).length);
     const median = errors[Math.floor(errors.length / 2)];
@@ -52,7 +49,7 @@ function report(): void {
   const most = flags.includes('--all') ? Infinity : 40;
   const worst = measured
     .filter(({ error }) => error === null || error > 0.15)
-    .sort((a, b) => (b.error ?? 99) - (a.error ?? 99));
+    .toSorted((a, b) => (b.error ?? 99) - (a.error ?? 99));
   for (const { typed, grams, result, error } of worst.slice(0, most)) {
     const off = error === null ? `asks: ${result.question ?? result.is}` : `${(error * 100).toFixed(0)} %`;
     console.log(

@@ -76,7 +76,7 @@ export interface Contents {
 }
 
 const isNut = (tag: Allergen) => (nuts as readonly string[]).includes(tag);
-const sorted = (names: Iterable<string>) => [...new Set(names)].sort();
+const sorted = (names: Iterable<string>) => [...new Set(names)].toSorted();
 
 const usNames: Readonly<Partial<Record<Allergen, string>>> = {
   milk: 'milk',
@@ -184,14 +184,17 @@ function plainWord(text: string): string {
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim()
     .slice(0, 80);
-  return small.split(' ').map(one).join(' ');
+  return small.split(' ').map(singular).join(' ');
 }
-function one(word: string): string {
+function singular(word: string): string {
   if (word.length < 4 || /(?:ss|us|is)$/.test(word) || !word.endsWith('s')) return word;
   if (word === 'molluscs' || word === 'oats') return word.slice(0, -1);
-  if (/ies$/.test(word)) return `${word.slice(0, -3)}y`;
+  if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
   return /(?:ch|sh|ss|x|o)es$/.test(word) ? word.slice(0, -2) : word.slice(0, -1);
 }
+
+const ownOf = <T>(table: Readonly<Record<string, T>>, key: string) =>
+  Object.hasOwn(table, key) ? table[key] : undefined;
 
 /**
  * What a typed word asks to be kept away: an allergen, a kind of food, a diet.
@@ -201,16 +204,14 @@ function one(word: string): string {
  */
 export function avoidanceOf(word: string): Avoidance | undefined {
   const plain = plainWord(word);
-  const has = <T>(table: Readonly<Record<string, T>>, key: string) =>
-    Object.hasOwn(table, key) ? table[key] : undefined;
-  const diet = has(dietWords, plain);
+  const diet = ownOf(dietWords, plain);
   if (diet) return { is: 'diet', diet };
   const bare = plain
     .replace(/^(?:any|all|the) /, '')
     .replace(/ (?:free|allergy|intolerance|intolerant|allergic)$/, '');
-  const tags = has(tagWords, bare);
+  const tags = ownOf(tagWords, bare);
   if (tags) return { is: 'allergen', tags };
-  const of = has(kindWords, bare);
+  const of = ownOf(kindWords, bare);
   return of ? { is: 'kind', kinds: of } : undefined;
 }
 

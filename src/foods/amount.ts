@@ -214,8 +214,9 @@ export function scanAmount(s: string, start: number, words: boolean): Found | un
   };
   let at = start;
   for (let m = near.exec(s.slice(at, at + 40)); m; m = near.exec(s.slice(at, at + 40))) {
-    if (/^(?:some)/i.test(m[0])) return undefined;
-    const factor = factors.find(([looks]) => looks.test(m![0]));
+    const [lead] = m;
+    if (/^some/i.test(lead)) return undefined;
+    const factor = factors.find(([looks]) => looks.test(lead));
     if (factor) {
       const spoon = /^\W*[\d/. ½¼¾⅓⅔⅛a-z]{0,8}?(?:tsp|tbsp|teaspoon|tablespoon)/i.test(
         s.slice(at + m[0].length, at + 30),

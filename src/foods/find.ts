@@ -1,4 +1,4 @@
-import { allergens, type Contents, kinds } from '#core/allergens.ts';
+import { allergens, type Contents, kinds as allKinds } from '#core/allergens.ts';
 import type { FoodTable } from './food.ts';
 import { kitchen, type KitchenFood } from './kitchen.ts';
 import { looseMatch, plainContents } from './loose.ts';
@@ -112,7 +112,7 @@ const plainGroups: ReadonlySet<string> = new Set([
 const widened = (known: Contents): Contents => ({
   ...known,
   check: allergens.filter((tag) => !known.contains.includes(tag)),
-  checkKinds: kinds.filter((kind) => !known.kinds.includes(kind)),
+  checkKinds: allKinds.filter((kind) => !known.kinds.includes(kind)),
 });
 
 function fromMatch(
@@ -249,5 +249,5 @@ export function findFood(line: ReadLine, table: FoodTable, learnt: Learnt): Foun
         remarks: [`counted as "${loose.food.name}"`],
       });
   }
-  return found.sort((a, b) => b.confidence - a.confidence);
+  return found.toSorted((a, b) => b.confidence - a.confidence);
 }

@@ -119,8 +119,8 @@ function readRows(text: string): KitchenFood[] {
   for (const row of text.split('\n').filter((line) => line.trim() !== '')) {
     const [head = '', names = '', contents = '', weights = ''] = row.split('|').map((cell) => cell.trim());
     const m = /^(\d{5})(~?)(?: ([a-z]+))?$/.exec(head);
-    const state = (m?.[3] ?? null) as State | null;
-    if (!m || (state !== null && !states.includes(state))) throw new Error(`unreadable pantry row: ${row}`);
+    const state = states.find((one) => one === m?.[3]) ?? null;
+    if (!m || (m[3] !== undefined && state === null)) throw new Error(`unreadable pantry row: ${row}`);
     const above = out.at(-1);
     const own = names
       .split(';')

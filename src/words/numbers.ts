@@ -67,6 +67,10 @@ const lowered = '₀₁₂₃₄₅₆₇₈₉';
 
 const isDigit = (char: string | undefined) => char !== undefined && char >= '0' && char <= '9';
 
+/** Raised or lowered figures as a number. */
+const digits = (s: string) =>
+  Number(s.replace(/\D/g, (c) => String(Math.max(raised.indexOf(c), lowered.indexOf(c)))));
+
 /** ½, 3/4, ¹⁄₂ at the very start of `rest`; undefined when there is no fraction with a denominator above zero. */
 function fractionAt(
   rest: string,
@@ -76,8 +80,6 @@ function fractionAt(
   const m =
     /^(\d{1,4}) ?\/ ?(\d{1,4})(?![\d.,]*\d)/.exec(rest) ?? /^([⁰¹²³⁴-⁹]{1,3})\/([₀-₉\d]{1,3})/.exec(rest);
   if (!m) return undefined;
-  const digits = (s: string) =>
-    Number(s.replace(/\D/g, (c) => String(Math.max(raised.indexOf(c), lowered.indexOf(c)))));
   const [over, under] = [digits(m[1]!), digits(m[2]!)];
   return under > 0 ? { value: over / under, length: m[0].length, over, under } : undefined;
 }

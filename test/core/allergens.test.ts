@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
   allergens,
@@ -122,10 +122,11 @@ test('diets', () => {
   expect(verdictFor([mystery], [avoidanceOf('vegan')!]).is).toBe('unknown');
 });
 
+const seen = (word: string, item: { ingredient: string; contents: Contents | null }) =>
+  verdictFor([item], [{ is: 'food', word }]).is;
+
 test('plain foods are looked for in names, on both sides of the ocean', () => {
   const cilantro = { ingredient: 'cilantro', contents: nothing };
-  const seen = (word: string, item: { ingredient: string; contents: Contents | null }) =>
-    verdictFor([item], [{ is: 'food', word }]).is;
   expect(seen('coriander', cilantro)).toBe('blocked');
   expect(seen('Coriander', carrot)).toBe('clear');
   expect(seen('coriander', chocolate)).toBe('unknown'); // small print may hold anything

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { foldName, type Learnt, type LineResult, nothingLearnt, resolveLine } from '#foods/line.ts';
 import { readLine } from '#foods/read.ts';
