@@ -109,7 +109,7 @@ const seeds = [1, 2, 3];
 const showLevels = (result: PicksResult): string =>
   result.levels.map((l) => (l.proven ? `${l.value}=` : `${l.value}>${l.bound}`)).join(' / ');
 
-/** Longest and 99th-hundredth delay of this thread's event loop while the work runs, ms. */
+/** Longest and 99th-percentile delay of this thread's event loop while the work runs, ms. */
 async function delayWhile(work: () => Promise<unknown>): Promise<{ mostMs: number; highMs: number }> {
   const monitor = monitorEventLoopDelay({ resolution: 2 });
   monitor.enable();
@@ -128,14 +128,16 @@ async function bench(): Promise<void> {
         const problem = makeInstance({ ...shape, stock }, seed);
         const grid = makeGrid(problem);
         const plain = measure(grid, greedyState(grid));
-        const start = performance.now();
+        const [start, cpu] = [performance.now(), process.cpuUsage()];
         const result = pickPouches(problem, linear);
         const seconds = (performance.now() - start) / 1000;
+        const spent = process.cpuUsage(cpu);
+        const cpuSeconds = (spent.user + spent.system) / 1e6;
         const open = result.levels.slice(0, 6).filter((l) => !l.proven);
         const gaps = open.map((l) => `${l.level} ${l.gap}`).join(', ') || 'none';
         const name = `${shape.eaters} eaters, ${shape.days} days, ${shape.meals} meals, ${shape.pouches} pouches, ${stock}, seed ${seed}`;
         console.log(
-          `${name}: ${seconds.toFixed(2)} s (${(seconds / aimSeconds).toFixed(2)} of the aim), open down to waste: ${gaps}`,
+          `${name}: ${seconds.toFixed(2)} s (${(seconds / aimSeconds).toFixed(2)} of the aim; ${cpuSeconds.toFixed(2)} s of processor), open down to waste: ${gaps}`,
         );
         console.log(`  plain list ${plain.join(' / ')}`);
         console.log(`  picks      ${showLevels(result)}`);

@@ -14,7 +14,8 @@ export interface Offer {
   readonly rest: readonly number[];
   /** The option for each pair of needs; −1 when even half of it is out of reach. */
   readonly best: Int32Array;
-  readonly take: (option: number, set: (c: number, n: number) => void) => void;
+  /** How each option is put together, class by class. */
+  readonly steps: readonly Step[];
 }
 
 /**
@@ -36,61 +37,78 @@ export function makeOffer(
   let totals = [0];
   let bucket = [0];
   let rest = [0];
-  const steps: { c: number; from: number[]; taken: number[] }[] = [];
+  const steps: Step[] = [];
   for (const c of grid.mealClasses[m]!) {
     const cls = grid.classes[c]!;
     const inc = increments(grid, state, s, c, Math.floor(most / cls.size));
     inc.length = Math.max(0, inc.length - (back?.pouches[c] ?? 0));
     if (inc.length < 2) continue;
-    const byTotal = new Map<number, { bucket: number; rest: number; from: number; taken: number }>();
-    totals.forEach((total, from) => {
-      for (let n = 0; n < inc.length && total + n * cls.size <= most; n += 1) {
-        const way = {
-          bucket: bucket[from]! + inc[n]!.bucket,
-          rest: rest[from]! + restOf(inc[n]!.month, n * cls.dryTenths),
-          from,
-          taken: n,
-        };
-        const known = byTotal.get(total + n * cls.size);
-        if (!known || way.bucket < known.bucket || (way.bucket === known.bucket && way.rest < known.rest)) {
-          byTotal.set(total + n * cls.size, way);
-        }
+    // By total: the best way there, if any.
+    const bestBucket = new Float64Array(most + 1).fill(Infinity);
+    const bestRest = new Float64Array(most + 1);
+    const from = new Int32Array(most + 1);
+    const taken = new Int32Array(most + 1);
+    for (let option = 0; option < totals.length; option += 1) {
+      for (let n = 0; n < inc.length; n += 1) {
+        const total = totals[option]! + n * cls.size;
+        if (total > most) break;
+        const wayBucket = bucket[option]! + inc[n]!.bucket;
+        if (wayBucket > bestBucket[total]!) continue;
+        const wayRest = rest[option]! + restOf(inc[n]!.month, n * cls.dryTenths);
+        if (wayBucket === bestBucket[total] && wayRest >= bestRest[total]!) continue;
+        bestBucket[total] = wayBucket;
+        bestRest[total] = wayRest;
+        from[total] = option;
+        taken[total] = n;
       }
-    });
-    const sorted = [...byTotal].sort((a, b) => a[0] - b[0]);
-    totals = sorted.map(([total]) => total);
-    bucket = sorted.map(([, way]) => way.bucket);
-    rest = sorted.map(([, way]) => way.rest);
-    steps.push({ c, from: sorted.map(([, w]) => w.from), taken: sorted.map(([, w]) => w.taken) });
+    }
+    totals = [];
+    for (let total = 0; total <= most; total += 1) if (bestBucket[total]! < Infinity) totals.push(total);
+    bucket = totals.map((total) => bestBucket[total]!);
+    rest = totals.map((total) => bestRest[total]!);
+    steps.push({ c, from: totals.map((total) => from[total]!), taken: totals.map((total) => taken[total]!) });
   }
   if (totals.length < 2) return undefined;
   const best = new Int32Array(table.pairLow.length).fill(-1);
   for (let id = 0; id < best.length; id += 1) {
-    let [short, waste, chosen] = [Infinity, Infinity, -1];
+    const low = table.pairLow[id]!;
+    const high = table.pairHigh[id]!;
+    let short = Infinity;
+    let waste = Infinity;
+    let chosen = -1;
     for (let i = 1; i < totals.length; i += 1) {
-      const thisShort = Math.max(0, table.pairLow[id]! - totals[i]!);
-      const thisWaste = Math.max(0, totals[i]! - table.pairHigh[id]!);
-      if (2 * thisShort > table.pairLow[id]! || thisShort > short) continue;
-      if (thisShort === short && thisWaste > waste) continue;
-      const same = thisShort === short && thisWaste === waste;
-      if (
-        same &&
-        (bucket[i]! > bucket[chosen]! || (bucket[i] === bucket[chosen] && rest[i]! >= rest[chosen]!))
-      )
-        continue;
-      [short, waste, chosen] = [thisShort, thisWaste, i];
+      const thisShort = Math.max(0, low - totals[i]!);
+      const thisWaste = Math.max(0, totals[i]! - high);
+      if (2 * thisShort > low || thisShort > short) continue;
+      if (thisShort === short) {
+        if (thisWaste > waste) continue;
+        const older = bucket[i]! - bucket[Math.max(0, chosen)]!;
+        if (thisWaste === waste && (older > 0 || (older === 0 && rest[i]! >= rest[chosen]!))) continue;
+      }
+      short = thisShort;
+      waste = thisWaste;
+      chosen = i;
     }
     best[id] = chosen;
   }
-  const take: Offer['take'] = (option, set) => {
-    let at = option;
-    for (let i = steps.length - 1; i >= 0; i -= 1) {
-      const step = steps[i]!;
-      if (step.taken[at]! > 0) set(step.c, step.taken[at]!);
-      at = step.from[at]!;
-    }
-  };
-  return { totals, bucket, rest, best, take };
+  return { totals, bucket, rest, best, steps };
+}
+
+interface Step {
+  readonly c: number;
+  /** For each option: the option before this class joined in, and how many of the class it opens. */
+  readonly from: readonly number[];
+  readonly taken: readonly number[];
+}
+
+/** Writes what an option opens into a plan. */
+export function takeOption(offer: Offer, option: number, open: Int16Array, base: number): void {
+  let at = option;
+  for (let i = offer.steps.length - 1; i >= 0; i -= 1) {
+    const step = offer.steps[i]!;
+    if (step.taken[at]! > 0) open[base + step.c] = step.taken[at]!;
+    at = step.from[at]!;
+  }
 }
 
 /** What the first, second, … pouch of class c opened here adds; as many as stock and `limit` allow. */

@@ -43,6 +43,9 @@ const wholeMenus = [400, 400, 400, 400, 400, 400, 250];
 /** How many menus a whole program takes up at once when all together are too many. Chosen on the same instances. */
 const cornerMenus = 200;
 
+/** Waste: the last level for which all ways are tried. After it two dives and a small program must do. Chosen. */
+const lastHard = 5;
+
 type Way = (from: Master, level: number, root: Relaxed, plan: Found) => State | undefined;
 
 /** What needs no program: nothing is below nothing, and no more wishes come true than there are. */
@@ -133,7 +136,7 @@ export function prove(
             ? master.solve(limits.secondsLeft())
             : undefined;
         let better: Found = found;
-        for (const way of root ? ways : []) {
+        for (const way of root ? ways.slice(0, level > lastHard ? 3 : ways.length) : []) {
           if (bound >= better.vector[level]! || tries >= limits.tries || limits.secondsLeft() <= 0) break;
           tries += 1;
           const state = way(master, level, root!, better);

@@ -1,6 +1,6 @@
 import type { Grid } from './grid.ts';
 import { dayExcess, granted, unfed, type State } from './measure.ts';
-import { type KeptBack, makeOffer, type Offer } from './offer.ts';
+import { type KeptBack, makeOffer, type Offer, takeOption } from './offer.ts';
 import type { SlotTable } from './table.ts';
 
 /**
@@ -73,11 +73,11 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
       if (other === m) times += 1;
     }
     if (m >= 0) {
-      const has = (i: number): boolean => eat[i * eaterCount + e] === m;
       if (times > 0) {
-        if (grid.earlier[s]![e]!.some(has)) repeats += 1;
+        if (anyHas(eat, eaterCount, e, m, grid.earlier[s]![e]!, -1)) repeats += 1;
         for (const j of grid.later[s]![e]!) {
-          if (has(j) && !grid.earlier[j]![e]!.some((i) => i !== s && has(i))) repeats += 1;
+          const again = eat[j * eaterCount + e] === m;
+          if (again && !anyHas(eat, eaterCount, e, m, grid.earlier[j]![e]!, s)) repeats += 1;
         }
       }
       if (times + 1 > grid.often) repeats += 1;
@@ -147,7 +147,7 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
       eaters.forEach((e, i) => {
         if (sub & (1 << i)) state.eat[s * eaterCount + e] = table.meals[place]!;
       });
-      offer.take(offer.best[pair[sub]!]!, (c, n) => (state.open[s * classCount + c] = n));
+      takeOption(offer, offer.best[pair[sub]!]!, state.open, s * classCount);
       left ^= sub;
     }
   };
@@ -235,6 +235,19 @@ function shareOut(
     f3[mask] = b3;
     choice[mask] = chosen;
   }
+}
+
+/** Whether the eater has the meal at one of these slots, `except` left out. */
+function anyHas(
+  eat: Int16Array,
+  eaters: number,
+  e: number,
+  m: number,
+  slots: readonly number[],
+  except: number,
+): boolean {
+  for (const i of slots) if (i !== except && eat[i * eaters + e] === m) return true;
+  return false;
 }
 
 interface Cost {
