@@ -9,7 +9,7 @@ import { Refusal } from '#core/refusal.ts';
 import type { NewEater } from '#store/eaters.ts';
 import { allowedAgain, avoided, disliked, numberBeside } from '#words/eater-parts.ts';
 import { flag, optional, part, quantities } from '#words/parts.ts';
-import { fold } from '#words/near.ts';
+import { fold, slips } from '#words/near.ts';
 import { Ambiguous, Reading, takeName } from '#words/reading.ts';
 import { sayList } from '#words/say.ts';
 
@@ -72,6 +72,15 @@ const activity = optional(
   }),
 );
 
+/** The person whose name a typed one resembles. */
+function nearName(name: string, known: readonly string[]): string | undefined {
+  const most = name.length < 7 ? 1 : 2;
+  return (
+    known.find((one) => slips(fold(name), fold(one), most) <= most) ??
+    takeName(new Reading(name), known, 'eater')
+  );
+}
+
 /** Somebody known, 'me', or a new name: whatever no other part took. */
 const who = part<{ known: string } | { fresh: string }>('a name', (reading, names) => {
   const me = reading.all.findIndex(
@@ -90,7 +99,7 @@ const who = part<{ known: string } | { fresh: string }>('a name', (reading, name
   if (exact !== undefined) return { known: exact };
   if (name === '') return undefined;
   // Somebody's allergens must not land on a person of a similar name: nearly the same name is asked about.
-  const near = typed === name ? takeName(new Reading(name), names.eaters, 'eater') : undefined;
+  const near = typed === name ? nearName(name, names.eaters) : undefined;
   if (near === undefined) return { fresh: name };
   const put = (into: string) => reading.rewritten([{ from: first.from, to: last.to, into: `"${into}"` }]);
   throw new Ambiguous(`Is "${name}" ${near}, or somebody new?`, [

@@ -157,7 +157,7 @@ function nameLeft(text: string): string {
   let name = text.replace(/^(?:to|at|in|trip)\s+/i, '').trim();
   for (let before = ''; before !== name;) {
     before = name;
-    name = name.replace(/[\s,]+(?:for|with|at|from|to|on|and|the)$/i, '').trim();
+    name = name.replace(/[\s,]+(?:for|with|at|from|to|on|and|the|this|coming|over)$/i, '').trim();
   }
   return name;
 }

@@ -207,8 +207,7 @@ function list(
   wishes: readonly { eater: number; mealKey: string; slot: number | null }[],
   eaters: readonly Eater[],
 ): string[] {
-  if (wishes.length === 0)
-    return [`No wishes for ${trip.place} yet. Make one: /want soup saturday dinner`];
+  if (wishes.length === 0) return [`No wishes for ${trip.place} yet. Make one: /want soup saturday dinner`];
   return [
     `Wishes for ${trip.place}:`,
     ...wishes.map((wish) => {

@@ -6,12 +6,14 @@ import { defaultSettings } from '#core/settings.ts';
 import type { Message, Outgoing } from '#core/talk.ts';
 import { openSolver } from '#solver.ts';
 import { openFoods } from '#store/foods.ts';
+import { foodTablePath } from './food-table.ts';
 import { recordTables } from '#store/journal.ts';
 import { openStores } from '#store/house.ts';
 import { type Db, makeReady, openDatabase } from '#store/open.ts';
 
-const foods = openFoods(':memory:');
+const foods = openFoods(foodTablePath);
 const commands = await readCommands();
+const solver = openSolver();
 
 export interface TestHouse {
   readonly db: Db;
@@ -44,7 +46,7 @@ export function openTestHouse(
     stores: openStores(db, { ...defaultSettings, zone: 'UTC' }),
     foods,
     commands,
-    workers: { picks: openSolver() },
+    workers: { picks: solver },
     admitCode: null,
     chatLink: null,
     log: (line) => faults.push(line),

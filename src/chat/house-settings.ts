@@ -59,6 +59,14 @@ function temperatureC(reading: Reading): number | undefined {
   return undefined;
 }
 
+/** A bare number for an altitude is metres. */
+function metres(reading: Reading): number | undefined {
+  const value = amount(reading, null);
+  return value === undefined
+    ? undefined
+    : within(value, -430, 5500, 'An altitude that I can reckon with lies between −430 and 5500 m');
+}
+
 /** A list of ml: '100 300 500 ml'. Bare numbers take the unit of the last. */
 function listMl(reading: Reading): number[] | undefined {
   const indexes = [...reading.left()].filter((i) => {
@@ -98,6 +106,7 @@ function dryerTold(reading: Reading, names: Names): readonly Change[] {
   const trays = countOf('trays', 'tray', 'shelves').read(reading, names);
   const size = flatSizeMm.read(reading, names);
   const limitG = quantities(reading, 'mass')[0];
+  reading.keyword('limit', 'load');
   if (limitG) {
     reading.settleNumbers([limitG.index]);
     reading.take(limitG.index);
@@ -135,7 +144,7 @@ export const houseSettings: readonly HouseSetting[] = [
   {
     words: ['altitude', 'elevation', 'height'],
     example: '/house altitude 340 m',
-    read: (reading, names) => one('altitudeM', altitudeM.read(reading, names)),
+    read: (reading, names) => one('altitudeM', altitudeM.read(reading, names) ?? metres(reading)),
     say: ({ altitudeM: m }) => `altitude ${Math.round(m)} m`,
   },
   {

@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import { openSeason, refuses } from '../season.ts';
+
+test.each([
+  ['/house altitude 1,200 ft', 'altitude 366 m'],
+  ['/house altitude 340', 'altitude 340 m'],
+  ['/house storage 59 F', 'storage 15 °C'],
+  ['/house storage 15 degrees', 'storage 15 °C'],
+  ['/house absorbers 0.3 l 100 ml', 'absorbers 100 and 300 ml of oxygen'],
+  ['/house absorber safety 1.2', 'absorber safety 1.2'],
+  ['/house pouch 1.5 l', 'pouch 1500 ml, at most 1500 ml when full'],
+  ['/house tray weights 512 498 505 510 g', 'tray weight 512 g, 498 g, 505 g and 510 g'],
+  ['/house dryer limit 4.5 kg', 'at most 4500 g a load'],
+  ['/house units ounces', 'units ounces'],
+  ['/house cup us', 'cup 237 ml'],
+  ['/house zone lisbon', 'zone Europe/Lisbon'],
+  ['/house steady 90 min', 'steady after two weighings 1.5 h apart'],
+  ['/house moisture 2,5 %', 'moisture expected in dry food 2.5 %'],
+  ['/house scale 0.1 g', 'scale to 0.1 g'],
+])('%s', (typed, noted) => {
+  expect(openSeason().say(typed)).toContain(noted);
+});
+
+test('without words it shows all', () => {
+  const answer = openSeason().say('/house');
+  expect(answer).toContain('dryer 4 trays of 20 x 45 cm, at most 4000 g a load');
+  expect(answer).toContain('tray weight 512 g');
+});
+
+test('ounces come first for a household that weighs so', () => {
+  const house = openSeason();
+  house.say('/house units ounces');
+  // 95 g = 3.351 oz (28.349523125 g an ounce, exact).
+  expect(house.say('/water B4-2')).toContain('3.4 oz (95 g)');
+});
+
+refuses([
+  ['/house wallpaper blue', /no setting of the house\. There are: altitude/],
+  ['/house altitude', /no value/],
+  ['/house altitude 9000 m', /outside what I can reckon with/],
+  ['/house altitude 340 ml', /no value/],
+  ['/house storage 90 C', /between −40 and 50/],
+  ['/house cup 2 ml', /100 to 500 ml/],
+  ['/house absorbers -100 ml', /10 to 5000 ml/],
+  ['/house absorbers', /no value/],
+  ['/house dryer 0 trays', /cannot be/],
+  ['/house zone Atlantis', /no time zone "Atlantis"/],
+  ['/house moisture 50 %', /0 to 10 %/],
+  ['/house units parsecs', /no value/],
+  ['/house altitude 340 m blue', /could not place "blue"/],
+]);

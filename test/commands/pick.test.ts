@@ -1,0 +1,78 @@
+import { expect, test } from 'vitest';
+import { openSeason } from '../season.ts';
+
+test('pouches for each meal, who eats what, water, what is short and why', async () => {
+  const house = openSeason();
+  const answer = await house.ask('/pick');
+  expect(answer).toMatch(/^Heron Lake, from Sat 12 Jun:/);
+  expect(answer).toMatch(/Sat 12 Jun dinner: .* for .*\. Water \d+ ml\./);
+  // Noa must have no milk; the pot holds cream, and the stock's small print is unknown.
+  expect(answer).toMatch(/Short: Noa has nothing at .*: no meal in stock is clear for Noa/);
+  expect(answer).not.toMatch(/for [^.]*Noa[^.]*\. Water/);
+  expect(answer).toMatch(/Dry \d+ g; water to boil [\d.]+ l/);
+  expect(answer).toMatch(/Gas: about \d+ g from 10 °C to 93\.6 °C/);
+  expect(answer).toMatch(/Proven|Best found/);
+  expect(house.faults).toEqual([]);
+});
+
+test('keep takes the pouches out of stock, and no other trip gets them', async () => {
+  const house = openSeason();
+  await house.ask('/pick');
+  expect(await house.ask('/pick keep')).toContain('Kept for Heron Lake');
+  const kept = house.db.prepare('SELECT count(*) FROM promise WHERE came IS NULL').pluck().get() as number;
+  expect(kept).toBeGreaterThan(0);
+  house.say('/trip Swan Bay 12-13 June dinner for all');
+  const other = await house.ask('/pick Swan Bay');
+  const codes = house.db
+    .prepare(
+      'SELECT batch.no AS b, pouch.no AS n FROM promise JOIN pouch ON pouch.id = pouch JOIN batch ON batch.id = pouch.batch',
+    )
+    .all() as { b: number; n: number }[];
+  for (const { b, n } of codes) expect(other).not.toMatch(new RegExp(`Swan.*dinner: .*B${b}-${n}\\b`));
+});
+
+test('keeping is taken back by undo', async () => {
+  const house = openSeason();
+  await house.ask('/pick keep');
+  expect(house.say('/undo')).toMatch(/Taken back: kept \d pouches for Heron Lake/);
+  expect(house.db.prepare('SELECT count(*) FROM promise').pluck().get()).toBe(0);
+});
+
+test('a choice that changed since it was shown is shown, not kept', async () => {
+  const house = openSeason();
+  await house.ask('/pick');
+  house.say('/use B4-1 B4-2 B1-1');
+  expect(await house.ask('/pick keep')).toContain(
+    'the choice changed since it was shown, so nothing is kept yet',
+  );
+  expect(await house.ask('/pick keep')).toContain('Kept for Heron Lake');
+});
+
+test('each pick can be explained', async () => {
+  const house = openSeason();
+  const answer = await house.ask('/pick');
+  const code = /B\d-\d/.exec(answer)![0];
+  expect(await house.ask(`/pick why ${code}`)).toMatch(
+    new RegExp(`^${code} is for .* (without it|another choice)`),
+  );
+  expect(await house.ask('/pick why B3-1')).toContain('B3-1 is not among the picks');
+});
+
+test('an unchecked pouch is never offered', async () => {
+  expect(await openSeason().ask('/pick')).not.toContain('B3-1');
+});
+
+test('the same question has the same answer', async () => {
+  expect(await openSeason().ask('/pick')).toBe(await openSeason().ask('/pick'));
+});
+
+test.each([
+  ['/pick B4-2', /not what about it/],
+  ['/pick why', /not which pouch/],
+  ['/pick Atlantis', /could not place "Atlantis"/],
+])('refuses %s', async (typed, says) => {
+  const house = openSeason();
+  const before = house.dump();
+  expect(await house.ask(typed)).toMatch(says);
+  expect(house.dump()).toBe(before);
+});

@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import { openSeason, refuses } from '../season.ts';
+
+test('to servings: every line is multiplied', () => {
+  const answer = openSeason().say('/scale barley soup to 9 servings');
+  expect(answer).toContain('Barley soup times 1.5: 9 servings.');
+  expect(answer).toContain('450 g barley');
+  // 1 tsp x 1.5, exactly a half of a tablespoon.
+  expect(answer).toMatch(/9 g salt: (1½ tsp|½ tbsp)/);
+});
+
+test('to pouches: by the expected dry weight', () => {
+  const house = openSeason();
+  const dry = Number(/about (\d+) g dry\./.exec(house.say('/recipe rice and beans'))![1]);
+  const answer = house.say('/scale rice and beans to 10 pouches of 100 g');
+  const times = Number(/times ([\d.]+):/.exec(answer)![1]);
+  expect(times).toBeCloseTo(1000 / dry, 1);
+});
+
+test('to trays: each takes its share of the limit', () => {
+  const answer = openSeason().say('/scale lentil pot to 4 trays');
+  expect(answer).toMatch(/Wet (3999|4000|4001) g/);
+  expect(answer).toContain('1 dryer load of at most 4000 g');
+});
+
+test('with an ingredient at hand', () => {
+  expect(openSeason().say('/scale lentil pot with 1.2 kg red lentils')).toContain(
+    'Lentil pot times 2: 16 servings',
+  );
+});
+
+test('a sodium target gives the salt that may still go in', () => {
+  const house = openSeason();
+  const answer = house.say('/scale rice and beans sodium 500 mg');
+  const now = Number(/Sodium now (\d+) mg/.exec(answer)![1]);
+  const salt = Number(/: ([\d.]+) g of table salt/.exec(answer)![1]);
+  // Published row i-salt-sr28: 6 g of table salt carry 2325.5 mg of sodium.
+  expect((salt * 2325.5) / 6).toBeCloseTo((500 - now) * 5, -2);
+});
+
+test('a target that is passed names the ingredients', () => {
+  const answer = openSeason().say('/scale barley soup sodium 100 mg');
+  expect(answer).toContain('Already passed');
+  expect(answer).toMatch(/Most of it comes from (salt|vegetable stock)/);
+});
+
+refuses([
+  ['/scale', /still need a meal/],
+  ['/scale barley soup', /not to what/],
+  ['/scale goulash to 4 servings', /still need a meal/],
+  ['/scale barley soup to 0 servings', /0 servings cannot be/],
+  ['/scale barley soup to 4 servings x2', /two targets/],
+  ['/scale barley soup with 500 g walrus', /no weighed line for "500 g walrus"/],
+  ['/scale barley soup x1000', /no factor/],
+  ['/scale barley soup sodium 0 mg', /no target/],
+]);

@@ -1,0 +1,81 @@
+import { expect, test } from 'vitest';
+import { openSeason, refuses } from '../season.ts';
+
+// The clock of the season stands on 3 April 2027, a Saturday.
+test.each([
+  ['/trip Swan Bay 12-14 June for all', 'Sat 12 Jun to Mon 14 Jun 2027: 9 meals'],
+  ['/trip Swan Bay June 12-14 dinner', 'Sat 12 Jun to Mon 14 Jun 2027: 3 meals'],
+  ['/trip Swan Bay 2027-06-12 to 2027-06-14 breakfast and dinner', 'Mon 14 Jun 2027: 6 meals'],
+  ['/trip Swan Bay from dinner 12 June to breakfast 14 June', 'Mon 14 Jun 2027: 5 meals'],
+  ['/trip Swan Bay fri to sun dinner', 'Fri 9 Apr to Sun 11 Apr 2027: 3 meals'],
+  ['/trip Swan Bay 30 June to 2 July lunch', 'Wed 30 Jun to Fri 2 Jul 2027: 3 meals'],
+  ['/trip Swan Bay 13 June for 3 days lunch', 'Sun 13 Jun to Tue 15 Jun 2027: 3 meals'],
+  ['/trip Swan Bay 28 Dec to 2 January 2028 dinner', 'Tue 28 Dec to Sun 2 Jan 2028: 6 meals'],
+  ['/trip Swan Bay tomorrow dinner', 'Sun 4 Apr: 1 meal'],
+  ['/trip Swan Bay this weekend lunch', 'Swan Bay, Sat 3 Apr to Sun 4 Apr 2027: 2 meals'],
+])('%s', (typed, says) => {
+  expect(openSeason().say(typed)).toContain(says);
+});
+
+test('dinner before breakfast is from the first evening to the last morning', () => {
+  const answer = openSeason().say('/trip Swan Bay 12-13 June dinner breakfast');
+  expect(answer).toContain('Sat 12 Jun: dinner for');
+  expect(answer).toContain('Sun 13 Jun: breakfast for');
+});
+
+test('who comes when', () => {
+  const house = openSeason();
+  const answer = house.say('/trip Heron Lake Rosa only sunday');
+  expect(answer).toContain('Sat 12 Jun: dinner for Ana, Ben and Noa');
+  expect(answer).toMatch(/Sun 13 Jun: breakfast and dinner for Ana, Ben, Noa and Rosa/);
+  expect(house.say('/trip Heron Lake without Ben')).toContain('Sat 12 Jun: dinner for Ana and Noa');
+  expect(house.say('/trip Heron Lake Noa to sunday breakfast')).toMatch(
+    /Sun 13 Jun: breakfast for Ana, Noa and Rosa; dinner for Ana and Rosa/,
+  );
+});
+
+test('altitude and water', () => {
+  const answer = openSeason().say('/trip Heron Lake 2500 m water 5 C');
+  // Published row g-boil-2500: 91.64 °C.
+  expect(answer).toContain('2500 m, water boils at 91.6 °C; water starts at 5 °C.');
+  expect(openSeason().say('/trip Heron Lake snow')).toContain('water from snow');
+});
+
+test('several trips at a time', () => {
+  const house = openSeason();
+  house.say('/trip Swan Lake 1-2 May dinner');
+  expect(house.say('/trip')).toBe(
+    'Swan Lake, Sat 1 May to Sun 2 May 2027: 2 meals.\nHeron Lake, Sat 12 Jun to Mon 14 Jun 2027: 4 meals.',
+  );
+});
+
+test('a cancelled trip gives its pouches back', async () => {
+  const house = openSeason();
+  await house.ask('/pick keep');
+  expect(house.say('/trip Heron Lake cancelled')).toContain('pouches are stock again');
+  expect(house.say('/stock')).not.toContain('Kept for');
+});
+
+test('a date that could be read two ways is asked about, and a button settles it', () => {
+  const house = openSeason();
+  expect(house.say('/trip Swan Bay 5/6 dinner')).toContain('5/6 can be read two ways');
+  expect(house.press(1)).toContain('Swan Bay, Sat 5 Jun');
+});
+
+test('"next friday" is asked about', () => {
+  const house = openSeason();
+  expect(house.say('/trip Swan Bay next friday dinner')).toContain('can be read two ways');
+  expect(house.press(2)).toContain('Fri 16 Apr');
+});
+
+refuses([
+  ['/trip Swan Bay', /no days/],
+  ['/trip Swan Bay 2027-02-30', /no day of the calendar/],
+  ['/trip Swan Bay 31 June', /no day of the calendar/],
+  ['/trip Swan Bay 2027-01-05 to 2027-01-07', /is past/],
+  ['/trip Swan Bay 2027-06-14 to 2027-06-12', /before it starts/],
+  ['/trip Swan Bay 1 May to 30 September', /longer than the 60 days/],
+  ['/trip Heron Lake water 300 C', /0 to 60 °C can/],
+  ['/trip Heron Lake 9000 m', /outside what I can reckon with/],
+  ['/trip Nowhere cancelled', /no trip called Nowhere/],
+]);
