@@ -31,8 +31,32 @@ const limited: Transformer = async (previous, method, payload, signal) => {
   }
 };
 
+/** Says once when asking for messages begins to fail, and once when it works again. */
+function watched(log: (line: string) => void): Transformer {
+  let isAway = false;
+  return async (previous, method, payload, signal) => {
+    if (method !== 'getUpdates') return previous(method, payload, signal);
+    const away = (why: string) => {
+      if (!isAway && !signal?.aborted) log(`The platform cannot be reached (${why}); trying on.`);
+      isAway = true;
+    };
+    try {
+      const response = await previous(method, payload, signal);
+      if (!response.ok) away(`${method}: ${response.error_code}`);
+      else if (isAway) {
+        isAway = false;
+        log('The platform is reached again.');
+      }
+      return response;
+    } catch (error) {
+      away(sayError(error));
+      throw error;
+    }
+  };
+}
+
 /** @param apiRoot another address than the platform's own; null for that */
-export function connect(token: string, apiRoot: string | null): Bot {
+export function connect(token: string, apiRoot: string | null, log: (line: string) => void): Bot {
   const bot = new Bot(token, {
     client: {
       ...(apiRoot === null ? {} : { apiRoot: apiRoot.replace(/\/+$/, '') }),
@@ -40,7 +64,7 @@ export function connect(token: string, apiRoot: string | null): Bot {
       sensitiveLogs: false,
     },
   });
-  bot.api.config.use(limited);
+  bot.api.config.use(limited, watched(log));
   return bot;
 }
 

@@ -54,7 +54,7 @@ const signEveryMs = 4500;
 export async function openTelegram(door: TelegramDoor): Promise<number> {
   const { deliveries, stop } = door;
   const log = withoutToken(door.token, door.log);
-  const bot = connect(door.token, door.apiRoot);
+  const bot = connect(door.token, door.apiRoot, log);
   const sender = openSender({ api: bot.api, outbox: deliveries, moved, log });
   /** Calls that nothing waits for: signs of work, answers to presses. */
   const loose = new Set<Promise<unknown>>();

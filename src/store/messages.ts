@@ -56,9 +56,6 @@ export function messageStore(db: Db) {
   );
   const buttonsOf = db.prepare('SELECT id, label FROM button WHERE outbox = ? ORDER BY id');
   const sent = db.prepare("UPDATE outbox SET state = 'sent' WHERE id = ?");
-  const sentPart = db.prepare('UPDATE outbox SET parts_sent = ? WHERE id = ?');
-  const dropped = db.prepare("UPDATE outbox SET state = 'dropped', why_dropped = ? WHERE id = ?");
-  const tried = db.prepare('UPDATE outbox SET tries = tries + 1, next_try_at_ms = ? WHERE id = ?');
 
   const begin = db.prepare('INSERT INTO unfinished (door, message_json) VALUES (?, ?)');
   const finish = db.prepare('DELETE FROM unfinished WHERE id = ?');
@@ -136,9 +133,6 @@ export function messageStore(db: Db) {
         buttons: buttonsOf.all(rest.id) as { id: number; label: string }[],
       })),
     sent: (id: number): void => void sent.run(id),
-    sentPart: (id: number, parts: number): void => void sentPart.run(parts, id),
-    dropped: (id: number, why: string): void => void dropped.run(why, id),
-    tried: (id: number, nextTryAtMs: number): void => void tried.run(nextTryAtMs, id),
   };
 }
 

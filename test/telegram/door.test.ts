@@ -494,3 +494,44 @@ test('long sums hold nobody up, and the chat hears that they run', async () => {
   summed();
   expect((await door.answer(door.group, 2)).text).toContain('Summed');
 });
+
+test('long sums that an earlier process did not end are taken up', async () => {
+  const door = await start();
+  door.house.house.stores.messages.begin({
+    door: 'telegram',
+    chatKey: String(door.group.id),
+    chatTitle: 'Kitchen',
+    isPrivate: false,
+    addressed: false,
+    deliveryKey: '4711:1',
+    messageKey: '11',
+    topicKey: null,
+    person: { key: String(ana.id), name: 'Ana' },
+    text: '/slow',
+    sentAtMs: dateS * 1000,
+    isEdit: false,
+    button: null,
+  });
+  expect((await door.answer(door.group, 1)).text).toContain('Summed');
+});
+
+test('a clock fixed from outside holds for every message', async () => {
+  const door = await start({}, { fixedNowMs: 86_400_000 });
+  door.say(door.group, '/house altitude 340 m');
+  await door.answer(door.group, 1);
+  expect(door.house.db.prepare('SELECT at_ms FROM entry').pluck().get()).toBe(86_400_000);
+});
+
+test.each([
+  [401, 'does not know this token'],
+  [404, 'does not know this token'],
+  [409, 'Another program is using this bot'],
+])('%i ends the bot with exit code 1 and a sentence on what to do', async (status, sentence) => {
+  const door = await openDoor();
+  const method = status === 409 ? 'getUpdates' : 'getMe';
+  door.platform.fault = (called) =>
+    called === method ? { answer: { status, description: 'Unauthorized' } } : undefined;
+  expect(await door.ended).toBe(1);
+  expect(door.logged.at(-1)).toContain(sentence);
+  await door.platform.close();
+});

@@ -27,7 +27,8 @@ function start(platform: Pick<Platform, 'root' | 'token'>, database: string): Ch
   return child;
 }
 
-const limitMs = 30_000;
+// Far above what it takes: the machine may be busy with much else.
+const limitMs = 60_000;
 
 describe.concurrent('the bot as a process', () => {
   test(
@@ -171,18 +172,6 @@ describe.concurrent('the bot as a process', () => {
       const [, secret] = platform.token.split(':');
       expect(bot.said()).not.toContain(secret);
       expect(bot.said()).not.toContain('secretword');
-    },
-    limitMs,
-  );
-
-  test(
-    'ends with a sentence when its token is not known',
-    async () => {
-      const { platform, database } = await open();
-      const bot = start({ ...platform, token: '4711:another-TOKEN' }, database);
-      expect(await bot.exited).toBe(1);
-      expect(bot.said()).toContain('does not know this token');
-      expect(bot.said()).not.toContain('another-TOKEN');
     },
     limitMs,
   );

@@ -146,6 +146,10 @@ describe.concurrent('what fails for a while', () => {
     door.say(door.group, '/echo after all');
     await door.answer(door.group, 1);
     expect(failed).toBe(true);
+    expect(door.logged).toEqual([
+      expect.stringMatching(/^The platform cannot be reached \(/),
+      'The platform is reached again.',
+    ]);
   }, 15_000);
 });
 
