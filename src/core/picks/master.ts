@@ -73,7 +73,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
   const slots = grid.slotKeys.length;
   const choose = Array.from({ length: slots }, () => row(1, 1));
   const extras: (LinearColumn & { readonly counts: number[] })[] = [];
-  const none = (): number[] => new Array<number>(levelCount).fill(0);
+  const none = (): number[] => Array.from({ length: levelCount }, () => 0);
 
   // Stock. Row (class, first group still good): what is opened then comes from groups still good then.
   const firstGood = grid.classes.map((cls) =>

@@ -42,6 +42,9 @@ export const usualLimits: PickLimits = {
   restarts: 1,
 };
 
+/** A trip of few slots has been gone through many times over before the usual rounds are up. Chosen. */
+const roundsASlot = 75;
+
 /**
  * The picks for a trip: the best plan found, level by level, with what is proven of each level.
  * @param linear the solver; without it nothing is proven beyond the plain bounds
@@ -69,7 +72,15 @@ export function pickPouches(
     const next = { state: start.state, vector: measure(grid, start.state) };
     if (!found || compareVectors(next.vector, found.vector) < 0) found = next;
   }
-  found = search(grid, tables, solver, found!, limits.rounds, 1, good);
+  found = search(
+    grid,
+    tables,
+    solver,
+    found!,
+    Math.min(limits.rounds, roundsASlot * grid.slotKeys.length),
+    1,
+    good,
+  );
   let bounds: readonly number[] = [];
   if (linear && !late()) {
     const again = (from: Found): Found => search(grid, tables, solver, from, limits.roundsAgain, 2, good);

@@ -172,7 +172,7 @@ describe('laws', { timeout: 30_000 }, () => {
   test.each(['ample', 'short', 'tight'] as const)(
     'no prefix of levels is worse than in the plain list, %s',
     (stock) => {
-      for (let seed = 1; seed <= 4; seed += 1) {
+      for (let seed = 1; seed <= 2; seed += 1) {
         const problem = makeInstance({ eaters: 4, days: 3, meals: 2, pouches: 60, stock }, seed);
         const grid = makeGrid(problem);
         const list = { slots: handOut(grid, greedyState(grid)) };
