@@ -27,7 +27,9 @@ export interface Found {
 export function calledAs(entry: KitchenFood, name = ''): string {
   const own = new Set(foldedWords(entry.called));
   const isOther = name !== '' && !name.split(' ').some((word) => own.has(word) && !neutral.has(word));
-  const called = (isOther ? entry.names.find((one) => foldName(one) === name) : undefined) ?? entry.called;
+  const alike = isOther ? entry.names.filter((one) => foldName(one) === name) : [];
+  // Of two spellings of one name the one with its spaces reads better.
+  const called = alike.toSorted((a, b) => b.length - a.length)[0] ?? entry.called;
   return entry.state === null || called.includes(entry.state) ? called : `${called}, ${entry.state}`;
 }
 

@@ -262,8 +262,15 @@ const short = (text: string) => (text.length > 60 ? `${text.slice(0, 57)}…` : 
 /** Up to three foods the words may mean, each as a line that resolves by itself. */
 function foodChoices(found: readonly Found[], line: ReadLine, table: FoodTable, learnt: Learnt): Choice[] {
   const out: Choice[] = [];
+  const own = new Set(stripped(line.words).split(' '));
+  // A weight from brackets stays with the line.
+  const { statedG, each, amountText } = line;
+  const eachText =
+    each && !amountText.includes(String(each.value)) ? ` (${each.value} ${each.unit?.name} each)` : '';
+  const weight = statedG === null ? eachText : ` (${statedG} g)`;
   const add = (called: string) => {
-    const typed = `${line.amountText} ${called}`.trim();
+    const typed = `${amountText} ${called}${weight}`.trim();
+    if (!foldedWords(called).some((word) => own.has(word))) return;
     if (out.length >= 3 || out.some((choice) => choice.label === called)) return;
     const tried = resolve(readLine(typed), table, learnt, false);
     if (tried.is === 'weighed' || tried.is === 'uncounted') out.push({ label: called, typed });

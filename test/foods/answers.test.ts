@@ -241,3 +241,8 @@ test('a very long line takes no longer than its first part', () => {
     expect(performance.now() - started).toBeLessThan(250);
   }
 });
+
+test('a choice keeps the weight that stood in brackets', () => {
+  const [first] = resolve('1 can (400 g) gronkish chopped stew tomatoes').choices;
+  expect(first && resolve(first.typed).grams).toBe(400);
+});

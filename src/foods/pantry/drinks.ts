@@ -32,7 +32,7 @@ export const drinks = `
 14534 | liqueur; coffee liqueur; orange liqueur; grand marnier; cointreau; kahlua; triple sec; amaretto; cassis; creme de cassis; frangelico; limoncello; campari; aperol; almond liqueur; hazelnut liqueur; cherry liqueur; chambord; curacao; galliano; drambuie; benedictine; chartreuse; elderflower liqueur; maraschino liqueur; raspberry liqueur; orange flavored liqueur; tia maria; peach schnapps; st germain; chocolate liqueur; blue curacao; maraschino; orange curacao | alcohol ?almond ?hazelnut ?milk ?egg | cup 278, tbsp 17.4, shot 52, tsp 5.8
 14415 | irish cream; cream liqueur; baileys; irish cream liqueur; baileys irish cream | alcohol milk | cup 249, tbsp 15.5
 14034 | creme de menthe; creme de cacao; mint liqueur; white creme de cacao | alcohol | cup 269, tbsp 16.8
-14003~ | cider alcoholic; hard cider; dry cider; cider; dry hard cider; perry; french cider; apple cider | alcohol ?sulphites | cup 239, bottle 500, tin 440
+14003~ | dry cider; hard cider; cider; dry hard cider; perry; french cider; apple cider | alcohol ?sulphites | cup 239, bottle 500, tin 440
 14553 | non alcoholic wine; alcohol free wine; dealcoholized wine | ?sulphites | cup 232
 14536~ | bitters; angostura bitter; angostura; angostura bitters | alcohol | dash 0.6, tsp 5, drop 0.05
 14278~ | kombucha | ?alcohol caffeine | cup 240

@@ -1,6 +1,6 @@
 /** Fish and shellfish. Rows as in vegetables.ts. */
 export const fish = `
-15001 | anchovy; fresh anchovy; anchovies | fish | each 15
+15001 | fresh anchovy | fish | each 15
 15002 canned | anchovy; anchovy fillet; anchovy in oil; tinned anchovy; canned anchovy; salted anchovy; salt packed anchovy; oil packed anchovy; anchovy fillets; white anchovy | fish | each 4, fillet 4, tin 50, jar 80, drained 0.6
 15002~ | anchovy paste; anchovy essence | fish ?wheat ?milk | tsp 6, tbsp 18, tube 60
 15091 | sea bass; bass; sea bass fillet; seabass; branzino; sea bream; bream; dorade; branzini | fish | fillet 129, each 129

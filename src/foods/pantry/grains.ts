@@ -61,6 +61,7 @@ export const grains = `
 20045 cooked | = ; steamed rice; leftover rice; boiled rice; day old rice | - | cup 158
 20046 dry | parboiled rice; converted rice; easy cook rice; parboiled long grain rice | - | cup 185
 20047 cooked | = | - | cup 158
+20048~ dry | poha; flattened rice; rice flake; beaten rice; pounded rice; aval; chivda rice | - | cup 95
 20048 dry | instant rice; minute rice; precooked rice; quick cook rice | - | cup 95
 20049 cooked | =; microwave rice; ready rice; rice pouch; pouch rice; microwavable rice | - | cup 165, packet 250
 20036 dry | brown rice; long grain brown rice; wholegrain rice; brown basmati rice; brown jasmine rice; sprouted brown rice; red rice; black rice; germinated brown rice; forbidden rice; brown long grain rice; brown short grain rice | - | cup 185
