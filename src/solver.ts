@@ -82,7 +82,10 @@ export function openSolver(): Solver {
   /** The thread holds the program open only while somebody waits for an answer. */
   const next = (): void => {
     running ??= queue.shift();
-    if (!running) return void worker?.unref();
+    if (!running) {
+      worker?.unref();
+      return;
+    }
     worker ??= start();
     worker.ref();
     worker.postMessage(running.question);

@@ -13,7 +13,7 @@ export function greedyState(grid: Grid): State {
 
 function fillSlot(grid: Grid, state: State, s: number): void {
   const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
-  const hungry = new Set(grid.slotEaters[s]!);
+  const hungry = new Set(grid.slotEaters[s]);
   const tried = new Set<number>();
   while (hungry.size > 0) {
     const c = oldest(

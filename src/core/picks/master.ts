@@ -80,7 +80,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     grid.slotDay.map((day) => cls.groups.filter((g) => g.bestBy < day).length),
   );
   const stock = grid.classes.map((cls, c) => {
-    const periods = [...new Set(firstGood[c]!)].filter((p) => p < cls.groups.length).sort((a, b) => a - b);
+    const periods = [...new Set(firstGood[c])].filter((p) => p < cls.groups.length).sort((a, b) => a - b);
     const byPeriod = new Map(periods.map((p) => [p, row(-Infinity, 0)]));
     cls.groups.forEach((group, g) => {
       const open = periods.filter((p) => p <= g);

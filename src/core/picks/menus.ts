@@ -115,7 +115,7 @@ export function fits(grid: Grid, state: State, menu: Menu): boolean {
 
 export interface Pricer {
   /** The cheapest menu of the slot at these prices, and its price. */
-  cheapest(slot: number, prices: Prices): { readonly price: number; readonly menu: Menu };
+  readonly cheapest: (slot: number, prices: Prices) => { readonly price: number; readonly menu: Menu };
 }
 
 /** The same dynamic programme as the slot search, with one price in place of the levels. */

@@ -13,7 +13,7 @@ export interface Found {
 /**
  * Takes a few slots out of the plan and puts each back at its best, in a seeded order, a fixed number of times;
  * keeps the new plan whenever its vector of levels is no worse.
- * @param from the plan to start from; it is left as it is
+ * @param start the plan to start from; it is left as it is
  * @param rounds how often
  * @param seed of the order in which slots are taken out
  * @param done whether a vector cannot be bettered, so that the search may end early
@@ -22,7 +22,7 @@ export function search(
   grid: Grid,
   tables: readonly SlotTable[],
   solver: SlotSolver,
-  from: Found,
+  start: Found,
   rounds: number,
   seed: number,
   done: (vector: readonly number[]) => boolean = () => false,
@@ -30,9 +30,11 @@ export function search(
   const chance = seeded(seed);
   const slots = grid.slotKeys.length;
   const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
-  const state = copyState(from.state);
-  const kept = copyState(from.state);
-  let vector = from.vector;
+  const state = copyState(start.state);
+  const kept = copyState(start.state);
+  let vector = start.vector;
+  // A single slot is at its best once it is filled.
+  const count = slots > 1 ? rounds : 0;
 
   const slotsOf = (m: number): number[] => {
     const found: number[] = [];
@@ -44,13 +46,13 @@ export function search(
 
   /** A slot where somebody is short, else one that wastes, else any. */
   const sore = (): number => {
-    const start = chance.below(slots);
+    const offset = chance.below(slots);
     const sign = vector[0]! > 0 ? -1 : 1;
     for (let i = 0; i < slots && (vector[0]! > 0 || vector[5]! > 0); i += 1) {
-      const s = (start + i) % slots;
+      const s = (offset + i) % slots;
       if (sign * balance(grid, state, s, sign) > 0) return s;
     }
-    return start;
+    return offset;
   };
 
   /**
@@ -74,19 +76,18 @@ export function search(
     };
   };
 
-  for (let round = 0; round < rounds && slots > 1 && !done(vector); round += 1) {
+  for (let round = 0; round < count && !done(vector); round += 1) {
     const out = new Set<number>();
-    const count = Math.min(slots, 2 + chance.below(3));
+    const size = Math.min(slots, 2 + chance.below(3));
     const first = round % 3 === 0 ? chance.below(slots) : sore();
     out.add(first);
     if (round % 3 === 1 && tables[first]!.meals.length > 0) {
       // Slots that compete for the same meal.
       const meals = tables[first]!.meals;
       const rivals = slotsOf(meals[chance.below(meals.length)]!);
-      while (out.size < count && rivals.length > 0)
-        out.add(rivals.splice(chance.below(rivals.length), 1)[0]!);
+      while (out.size < size && rivals.length > 0) out.add(rivals.splice(chance.below(rivals.length), 1)[0]!);
     }
-    while (out.size < count) out.add(chance.below(slots));
+    while (out.size < size) out.add(chance.below(slots));
     const order = [...out];
     for (let i = order.length - 1; i > 0; i -= 1) {
       const j = chance.below(i + 1);

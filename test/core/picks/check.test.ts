@@ -31,7 +31,7 @@ const dish: DishPick = {
 const plan = (change: Partial<DishPick>): PicksPlan => ({
   slots: [{ slot: 's', dishes: [{ ...dish, ...change }], unfed: [] }],
 });
-const with_ = (change: Partial<Lot>): PicksProblem => ({
+const stocked = (change: Partial<Lot>): PicksProblem => ({
   ...problem,
   lots: [{ ...lot, ...change }, problem.lots[1]!],
 });
@@ -54,11 +54,11 @@ test.each([
     /opened twice/,
   ],
   ['another meal', problem, plan({ pouches: ['B2-1'] }), /B2-1 is birch/],
-  ['past best-by', with_({ bestBy: 9 }), plan({}), /past its best-by/],
-  ['not steady', with_({ steady: false }), plan({}), /not steady/],
+  ['past best-by', stocked({ bestBy: 9 }), plan({}), /past its best-by/],
+  ['not steady', stocked({ steady: false }), plan({}), /not steady/],
   ['not clear', { ...problem, safe: [problem.safe[0]!] }, plan({}), /not clear for ben/],
-  ['too much sodium', with_({ sodiumMgPerServing: 1501 }), plan({}), /sodium limit of ana/],
-  ['sodium not known', with_({ sodiumMgPerServing: null }), plan({}), /sodium not known/],
+  ['too much sodium', stocked({ sodiumMgPerServing: 1501 }), plan({}), /sodium limit of ana/],
+  ['sodium not known', stocked({ sodiumMgPerServing: null }), plan({}), /sodium not known/],
   ['an eater left out', problem, plan({ eaters: ['ana'], shortTwentieths: 0 }), /not each there once/],
   ['another shortage', problem, plan({ shortTwentieths: 8 }), /9 short, not 8/],
   ['another waste', problem, plan({ wasteTwentieths: 1 }), /waste is another figure/],

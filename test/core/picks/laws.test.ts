@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { assert, integer, nat, pre, property } from 'fast-check';
 import load from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { makeInstance } from '../../../src/bench/picks.ts';
@@ -22,7 +22,7 @@ beforeAll(async () => {
 });
 
 const runs = { numRuns: 20, seed: 5 };
-const seeds = fc.integer({ min: 1, max: 100_000 });
+const seeds = integer({ min: 1, max: 100_000 });
 const small = (stock: 'ample' | 'short' | 'tight'): PicksProblem =>
   makeInstance({ eaters: 4, days: 3, meals: 2, pouches: 60, stock }, 3);
 
@@ -50,8 +50,8 @@ function shuffleRows(p: PicksProblem, seed: number): PicksProblem {
 /** Other names in another alphabetical order: each is turned round and given a letter drawn from the seed. */
 function rename(p: PicksProblem, seed: number): PicksProblem {
   const to = (name: string): string =>
-    'zqkxvbw'[Math.abs([...name].reduce((sum, c) => sum * 31 + c.charCodeAt(0), seed)) % 7]! +
-    [...name].reverse().join('');
+    'zqkxvbw'[Math.abs(Array.from(name).reduce((sum, c) => sum * 31 + c.charCodeAt(0), seed)) % 7]! +
+    Array.from(name).reverse().join('');
   const pair = <T extends { eater: string; meal: string }>(x: T): T => ({
     ...x,
     eater: to(x.eater),
@@ -78,10 +78,20 @@ function grantedByRank(plan: PicksPlan, wishes: readonly Wish[]): number[] {
   return counts;
 }
 
+const half = (n: number | null): number | null => (n === null ? null : n / 2);
+
+/** A plan without its figures. */
+const bare = (plan: PicksPlan): unknown =>
+  plan.slots.map((s) => [
+    s.slot,
+    s.dishes.map((d) => [d.meal, d.pouches, d.eaters]),
+    s.unfed.map((u) => u.eater),
+  ]);
+
 describe('laws', { timeout: 30_000 }, () => {
   test('a plan is safe, in stock, in date, and its figures are what its pouches and portions say', () =>
-    fc.assert(
-      fc.property(seeds, (seed) => {
+    assert(
+      property(seeds, (seed) => {
         const problem = tinyProblem(seed);
         const result = pickPouches(problem, linear);
         expect(checkPlan(problem, result)).toEqual([]);
@@ -91,8 +101,8 @@ describe('laws', { timeout: 30_000 }, () => {
     ));
 
   test('one pouch more never worsens the vector', () =>
-    fc.assert(
-      fc.property(seeds, fc.nat(), (seed, which) => {
+    assert(
+      property(seeds, nat(), (seed, which) => {
         const problem = tinyProblem(seed);
         const lots = problem.lots.map((lot, i) =>
           i === which % problem.lots.length ? { ...lot, pouches: [...lot.pouches, `${lot.code} more`] } : lot,
@@ -104,10 +114,10 @@ describe('laws', { timeout: 30_000 }, () => {
     ));
 
   test('withdrawing a wish never takes a wish from anybody else', () =>
-    fc.assert(
-      fc.property(seeds, fc.nat(), (seed, which) => {
+    assert(
+      property(seeds, nat(), (seed, which) => {
         const problem = tinyProblem(seed);
-        fc.pre(problem.wishes.length > 1);
+        pre(problem.wishes.length > 1);
         const rest = problem.wishes.filter((_, i) => i !== which % problem.wishes.length);
         const before = grantedByRank(pickPouches(problem, linear), rest);
         const after = grantedByRank(pickPouches({ ...problem, wishes: rest }, linear), rest);
@@ -122,8 +132,8 @@ describe('laws', { timeout: 30_000 }, () => {
     ));
 
   test('other names and another order of rows give the same vector', () =>
-    fc.assert(
-      fc.property(seeds, (seed) => {
+    assert(
+      property(seeds, (seed) => {
         const problem = tinyProblem(seed);
         const { vector } = pickPouches(problem, linear);
         expect(pickPouches(shuffleRows(problem, seed), linear).vector).toEqual(vector);
@@ -140,11 +150,10 @@ describe('laws', { timeout: 30_000 }, () => {
   });
 
   test('twice the portions and twice the servings give the same plan', () =>
-    fc.assert(
-      fc.property(seeds, (seed) => {
+    assert(
+      property(seeds, (seed) => {
         const problem = tinyProblem(seed);
         // A serving is then half as much food, so that each holds half the sodium and energy.
-        const half = (n: number | null): number | null => (n === null ? null : n / 2);
         const twice: PicksProblem = {
           ...problem,
           eaters: problem.eaters.map((e) => ({ ...e, portionTwentieths: 2 * e.portionTwentieths })),
@@ -158,12 +167,6 @@ describe('laws', { timeout: 30_000 }, () => {
         const [one, two] = [pickPouches(problem, linear), pickPouches(twice, linear)];
         const doubled = new Set([0, 5, 6, 9]); // units short, waste, oldest first, oldest month first
         expect(two.vector).toEqual(one.vector.map((v, k) => (doubled.has(k) ? 2 * v : v)));
-        const bare = (plan: PicksPlan): unknown =>
-          plan.slots.map((s) => [
-            s.slot,
-            s.dishes.map((d) => [d.meal, d.pouches, d.eaters]),
-            s.unfed.map((u) => u.eater),
-          ]);
         expect(bare(two)).toEqual(bare(one));
       }),
       runs,
