@@ -221,7 +221,7 @@ export default command({
     };
   },
   say: ({ eaters, gone, did, notes }) => {
-    if (gone) return { group: `${gone} is out of new trips. The records stay.`, did: did! };
+    if (gone) return { group: `${gone} is out of new trips. The records stay.`, did };
     if (eaters.length === 0)
       return {
         group:

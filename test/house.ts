@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import Database from 'better-sqlite3';
 import { DateTime } from 'luxon';
 import { type Answerer, answer } from '#chat/answer.ts';
@@ -30,7 +31,7 @@ export interface TestHouse {
   /** Moves the clock: '2026-05-03 18:00' or hours forward. */
   at(when: string | number): void;
   nowText(): string;
-  /** Every record, as text: two dumps are equal when nothing was recorded between them. */
+  /** A print of every record: two are equal when nothing was recorded between them. */
   dump(): string;
 }
 
@@ -111,7 +112,8 @@ export function openTestHouse(
     nowText: () => DateTime.fromMillis(nowMs, { zone: 'UTC' }).toFormat('yyyy-MM-dd HH:mm'),
     dump() {
       const tables = ['household', ...recordTables, 'entry', 'row_change'];
-      return JSON.stringify(tables.map((table) => db.prepare(`SELECT * FROM ${table} ORDER BY rowid`).all()));
+      const rows = tables.map((table) => db.prepare(`SELECT * FROM ${table} ORDER BY rowid`).all());
+      return createHash('sha256').update(JSON.stringify(rows)).digest('hex');
     },
   };
   return opened;

@@ -26,7 +26,10 @@ export function leftToSealG(
   const before = sum(sealedG);
   const now = sum(askedG);
   if (before + now > dryG + scaleResolutionG + 1e-9) {
-    const already = before > 0 ? `, ${figure(before)} g of it are sealed already and ${figure(Math.max(0, dryG - before))} g are left` : '';
+    const already =
+      before > 0
+        ? `, ${figure(before)} g of it are sealed already and ${figure(Math.max(0, dryG - before))} g are left`
+        : '';
     throw new Refusal(
       'more-than-dried',
       `The batch gave ${figure(dryG)} g${already}; this would be ${figure(now)} g.`,

@@ -25,7 +25,10 @@ const speaker = /^(?!\/)([\p{L}\p{M}][\p{L}\p{M}\p{N} .'’_-]{0,30}?): ?(.*)$/s
 const clockLine = /^\[(\d{4}-\d{2}-\d{2}[ T]\d{2}:\d{2})\]$/;
 
 /** A reply as lines of text: what the group reads, then a line for each note, then the numbered buttons. */
-export function drawReply({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>, files: readonly string[]): string[] {
+export function drawReply(
+  { reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>,
+  files: readonly string[],
+): string[] {
   const lines = reply.group.split('\n');
   for (const { who, text } of reply.notes ?? []) lines.push(`  ${who}: ${text}`);
   for (const path of files) lines.push(`[file: ${path}]`);
@@ -74,7 +77,11 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
     }
   };
 
-  const lines = createInterface({ input: door.input, terminal: interactive, output: interactive ? door.output : undefined });
+  const lines = createInterface({
+    input: door.input,
+    terminal: interactive,
+    output: interactive ? door.output : undefined,
+  });
   if (interactive) {
     print(door.welcome);
     lines.setPrompt('');

@@ -46,7 +46,9 @@ export function tripStore(db: Db) {
   const hold = db.prepare(
     `INSERT INTO promise (household, trip, slot, pouch, eaters_json) VALUES (?, ?, ?, ?, ?)`,
   );
-  const release = db.prepare('DELETE FROM promise WHERE household = ? AND trip = ? AND packed = 0 AND came IS NULL');
+  const release = db.prepare(
+    'DELETE FROM promise WHERE household = ? AND trip = ? AND packed = 0 AND came IS NULL',
+  );
   const releaseOne = db.prepare('DELETE FROM promise WHERE household = ? AND id = ?');
   const pack = db.prepare('UPDATE promise SET packed = ? WHERE household = ? AND id = ?');
   const come = db.prepare('UPDATE promise SET came = ? WHERE household = ? AND id = ?');
@@ -65,7 +67,11 @@ export function tripStore(db: Db) {
       eaters: slotEaters.all(slot.id) as number[],
     })),
   });
-  const heldPouch = ({ eatersJson, packed, ...row }: Omit<HeldPouch, 'eaters' | 'packed'> & { eatersJson: string; packed: 0 | 1 }): HeldPouch => ({
+  const heldPouch = ({
+    eatersJson,
+    packed,
+    ...row
+  }: Omit<HeldPouch, 'eaters' | 'packed'> & { eatersJson: string; packed: 0 | 1 }): HeldPouch => ({
     ...row,
     packed: packed === 1,
     eaters: Ids.parse(JSON.parse(eatersJson)),
@@ -75,9 +81,19 @@ export function tripStore(db: Db) {
     /** Every trip, the earliest first. */
     all: (): Trip[] => (all.all(household) as TripRow[]).map(whole),
     add: (folded: string, trip: NewTrip, atMs: number): number =>
-      Number(insert.run({ household, folded, atMs, ...trip, fromSnow: trip.fromSnow ? 1 : 0 }).lastInsertRowid),
-    change: (id: number, { place: _, ...trip }: NewTrip): void =>
-      void update.run({ household, id, ...trip, fromSnow: trip.fromSnow ? 1 : 0 }),
+      Number(
+        insert.run({ household, folded, atMs, ...trip, fromSnow: trip.fromSnow ? 1 : 0 }).lastInsertRowid,
+      ),
+    change: (id: number, { startsOn, endsOn, altitudeM, startWaterC, fromSnow }: NewTrip): void =>
+      void update.run({
+        household,
+        id,
+        startsOn,
+        endsOn,
+        altitudeM,
+        startWaterC,
+        fromSnow: fromSnow ? 1 : 0,
+      }),
     end: (id: number, isOver: boolean): void => void over.run(isOver ? 1 : 0, household, id),
     addSlot: (trip: number, { onDay, meal, eaters }: NewSlot): number => {
       const id = Number(addSlot.run(household, trip, onDay, meal).lastInsertRowid);
@@ -92,10 +108,12 @@ export function tripStore(db: Db) {
     seat: (slot: number, eater: number): void => void addEater.run(household, slot, eater),
     unseat: (slot: number, eater: number): void => void dropEater.run(household, slot, eater),
     wishes: (trip: number): Wish[] => wishes.all(trip) as Wish[],
-    wish: (trip: number, wish: Omit<Wish, 'id'>, atMs: number): void => void addWish.run({ household, trip, atMs, ...wish }),
+    wish: (trip: number, wish: Omit<Wish, 'id'>, atMs: number): void =>
+      void addWish.run({ household, trip, atMs, ...wish }),
     dropWish: (id: number): void => void dropWish.run(household, id),
     /** Pouches held for one trip, whatever became of them; without a trip, all that are still held. */
-    held: (trip: number | null): HeldPouch[] => (held.all({ household, trip }) as Parameters<typeof heldPouch>[0][]).map(heldPouch),
+    held: (trip: number | null): HeldPouch[] =>
+      (held.all({ household, trip }) as Parameters<typeof heldPouch>[0][]).map(heldPouch),
     hold: (trip: number, slot: number, pouch: number, eaters: readonly number[]): void =>
       void hold.run(household, trip, slot, pouch, JSON.stringify(eaters)),
     /** Gives back what is held and not yet packed. */
@@ -104,7 +122,8 @@ export function tripStore(db: Db) {
     pack: (id: number, packed: boolean): void => void pack.run(packed ? 1 : 0, household, id),
     came: (id: number, what: HeldPouch['came']): void => void come.run(what, household, id),
     /** Keeps the picks that people were shown; any JSON text. */
-    show: (trip: number, picksJson: string, atMs: number): void => void show.run({ trip, household, picksJson, atMs }),
+    show: (trip: number, picksJson: string, atMs: number): void =>
+      void show.run({ trip, household, picksJson, atMs }),
     shown: (trip: number): string | undefined => shown.get(household, trip) as string | undefined,
   });
 }

@@ -73,7 +73,7 @@ export function tokens(text: string): Token[] {
       at = token.to;
       afterLetter = token.is !== 'mark' && /[\p{L}\p{N}]$/u.test(token.plain);
     };
-    const blank = /^[\s\u0000-\u001f]+/.exec(rest) ?? pictures.exec(rest);
+    const blank = /^[\s\p{Cc}]+/u.exec(rest) ?? pictures.exec(rest);
     if (blank) {
       at += blank[0].length;
       afterLetter = false;

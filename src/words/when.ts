@@ -82,6 +82,6 @@ export const beforeDay = optional(
     for (const word of ['before', 'until', 'by', 'till']) {
       if (reading.wordBefore(index, word)) reading.take(index - 1);
     }
-    return day.minus({ days: 1 }).toISODate()!;
+    return day.minus({ days: 1 }).toISODate();
   }),
 );

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { openSeason } from '../season.ts';
+import { openSeason, refuses } from '../season.ts';
 
 test('every record of a season can be taken back, one by one, to an empty house', () => {
   const house = openSeason();
@@ -20,6 +20,4 @@ test('a code that was taken back is given again', () => {
   expect(house.say('/batch rice and beans trays 510 g')).toContain('B5:');
 });
 
-test('words that it does not take are said', () => {
-  expect(openSeason().say('/undo the sealing')).toContain('could not place "sealing"');
-});
+refuses([['/undo the sealing', /could not place "sealing"/]]);
