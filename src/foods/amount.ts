@@ -312,7 +312,7 @@ export const emptyFound = (): Found => ({
 export function weightIn(text: string): Amount | undefined {
   if (text.length > 60) return undefined;
   const all: Amount[] = [];
-  for (const m of text.matchAll(/(?<![\p{L}\p{N}.,/])(?=[\d¼-¾⅐-⅞.])/gu)) {
+  for (const m of text.matchAll(/(?<![\p{L}\p{N}.,]|\d\/)(?=[\d¼-¾⅐-⅞.])/gu)) {
     const number = scanNumber(text, m.index, false);
     const unit = number && scanUnit(text, number.to);
     if (number && unit && isExact(unit.unit) && number.value > 0 && !number.readings)

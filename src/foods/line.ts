@@ -167,7 +167,9 @@ function resolveAs(
     ...base, is: 'asked', wanted, question, choices: choices.slice(0, 3), ...more,
   }); // prettier-ignore
   const name = line.words || read.typed;
-  if ((!top || top.confidence < sureFrom) && isTwoFoods(line))
+  const isSecondAmount =
+    / (?:and|plus|&|\+) +(?:[\d½¼¾⅓⅔]|one |two |an? )/i.test(line.words) && !/ or /i.test(line.words);
+  if (isSecondAmount || ((!top || top.confidence < sureFrom) && isTwoFoods(line)))
     return ask('food', `"${short(name)}" names more than one food: give each a line of its own.`, []);
   if (!top || top.confidence < sureFrom) {
     const choices = mayAsk ? foodChoices(found, line, table, learnt) : [];
@@ -191,7 +193,7 @@ function resolveAs(
     contents: top.contents,
     confidence: top.confidence,
   };
-  const remarks = [...new Set([...line.remarks, ...top.remarks])];
+  const remarks = [...new Set([...line.remarks, ...top.remarks, ...boneRemark(line)])];
   if (line.readings) {
     const rest = read.typed.slice(read.typed.indexOf(line.amountText) + line.amountText.length).trim();
     const choices = line.readings.map((figure) => {
@@ -233,6 +235,14 @@ function resolveAs(
   };
 }
 
+/** What is thrown away with the bone or the shell is weighed here as food: the figures come out too high. */
+const boneRemark = (line: ReadLine): string[] =>
+  /\b(?:bone-?in|on the bone|shell-?on|in (?:the|their) shells?)\b/i.test(
+    [line.words, ...line.aside].join(' '),
+  )
+    ? ['weighed with bone or shell, which is counted as food']
+    : [];
+
 const vesselWords = new Set(
   foldedWords(
     'mug bowl glass ladle plate tray spoon spoonful tot wineglass teacup jug mugful bowlful scoopful shovel bucket thermos billy pot panful pan tray crate sack',
@@ -250,7 +260,7 @@ function vagueMeasure(words: string): string | null {
 
 /** 'carrots and celery' share one amount; which has how much, nobody can know. */
 function isTwoFoods(line: ReadLine): boolean {
-  const parts = line.words.split(/ +(?:and|&|\+) +/i).filter((part) => stripped(part) !== '');
+  const parts = line.words.split(/ +(?:and|plus|&|\+) +/i).filter((part) => stripped(part) !== '');
   return (
     parts.length > 1 &&
     parts.every((part) => (matches(part.replace(/^[\d½¼¾⅓⅔./ ]+/, ''), [])[0]?.confidence ?? 0) > 0.8)

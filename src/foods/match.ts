@@ -200,6 +200,8 @@ export function matches(main: string, aside: readonly string[]): Match[] {
       // Words in the order of the name, side by side, are surer than words that merely both occur.
       if (name.length > 1 && name.every((word) => inMain.has(word)) && !isRun(name, mains))
         confidence *= 0.93;
+      const isAllMain = name.length > 1 && name.every((word) => inMain.has(word));
+      if (isAllMain && !` ${mains.join(' ')} `.includes(` ${name.join(' ')} `)) confidence *= 0.99;
       found.push({ entries, name: name.join(' '), confidence, covered, unknown });
     }
   return found.toSorted(

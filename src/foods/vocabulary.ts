@@ -5,7 +5,7 @@ const set = (text: string) => new Set(foldedWords(text));
 
 /** Words that neither name a food nor change which food is meant. */
 export const neutral = set(`
-fresh freshly chopped diced minced sliced grated shredded crumbled cubed cube julienned julienne halved half quartered quarter wedge peeled unpeeled cored
+fresh freshly chopped diced snipped shaved pulled butterflied scored smashed bruised podded blistered soaked sieved boned filleted dressed pounded flattened riced spiralized leftover minced sliced grated shredded crumbled cubed cube julienned julienne halved half quartered quarter wedge peeled unpeeled cored
 seeded deseeded stemmed trimmed washed rinsed drained scrubbed cleaned picked pitted stoned hulled shelled unshelled shucked deveined beaten whisked
 softened melted cold warm hot lukewarm chilled cool cooled room temperature thawed defrosted frozen raw ripe overripe underripe firm tender young mature aged old
 new good quality best fine finely coarse coarsely roughly rough thin thinly thick thickly lightly heavily loosely packed firmly tightly well very extra
@@ -48,7 +48,7 @@ preferred recommended available
 /** Neutral words that say what state the food is in; see states.ts for which. */
 export const stateWords: Readonly<Record<string, string>> = {
   canned: 'canned', tinned: 'canned', can: 'canned', tin: 'canned', jarred: 'canned', cooked: 'cooked', boiled: 'cooked', steamed: 'cooked', precooked: 'cooked',
-  leftover: 'cooked', poached: 'cooked', braised: 'cooked', grilled: 'cooked', baked: 'cooked', rotisserie: 'cooked', stewed: 'cooked', roasted: 'roasted', roast: 'roasted',
+  poached: 'cooked', braised: 'cooked', grilled: 'cooked', baked: 'cooked', rotisserie: 'cooked', stewed: 'cooked', roasted: 'roasted', roast: 'roasted',
   frozen: 'frozen', dried: 'dried', dry: 'dry', dehydrated: 'dried', uncooked: 'dry', smoked: 'smoked', fried: 'fried', sauteed: 'fried', fresh: 'fresh', raw: 'raw', drained: 'drained',
   freezedried: 'dried', powdered: 'powdered', undrained: 'undrained', crispy: 'crispy', mashed: 'mashed', pickled: 'pickled', candied: 'candied', cured: 'cured', salted: 'salted',
 }; // prettier-ignore

@@ -4,7 +4,7 @@ import type { Amount, ReadLine, Size } from './read.ts';
 import { best, gramsPerMl, type Known, knownWeights, type Scale } from './scales.ts';
 import { unitNamed, type Unit } from './units.ts';
 
-import { foldName } from './words.ts';
+import { foldedWords, foldName } from './words.ts';
 
 export type { Scale } from './scales.ts';
 
@@ -87,6 +87,7 @@ function countedG(
   unit: Unit | null,
   size: Size | null,
   said: ReadonlySet<string>,
+  named: ReadonlySet<string>,
 ): Weighed | undefined {
   const all = knownWeights(scale);
   const of = (name: string) =>
@@ -129,8 +130,9 @@ function countedG(
       'floret',
       'heart',
       'spear',
+      'rack',
     ])
-      if (said.has(part)) {
+      if (named.has(part)) {
         const known = of(part);
         if (known) return from(known, 1, part);
       }
@@ -249,7 +251,7 @@ function oneG(
         remarks: [practice(`1 ${unit?.name ?? 'fruit'}`, known.grams * factor)],
       };
   }
-  const counted = countedG(scale, unit, line.size, said);
+  const counted = countedG(scale, unit, line.size, said, new Set(foldedWords(line.words)));
   return counted && unit?.holds ? drained(counted, scale, said, unit) : counted;
 }
 

@@ -15,7 +15,7 @@ const spellings: Readonly<Record<string, string>> = {
   confectioner: 'confectioner', icing: 'icing', tomatoe: 'tomato', potatoe: 'potato', tomatos: 'tomato', onoin: 'onion', leaf: 'leaf', leave: 'leaf',
   dessicated: 'desiccated', dehydrated: 'dehydrated', stalk: 'stalk', haloumi: 'halloumi', raddish: 'radish', rocket: 'arugula', maize: 'maize',
   dhal: 'dal', daal: 'dal', dahl: 'dal', toor: 'toor', tur: 'toor', urad: 'urad', channa: 'chana', aubergene: 'aubergine', sirracha: 'sriracha',
-  siracha: 'sriracha', szechuan: 'sichuan', szechwan: 'sichuan', bonein: 'bone-in', prawns: 'prawn', mince: 'mince', minced: 'minced',
+  siracha: 'sriracha', szechuan: 'sichuan', szechwan: 'sichuan', prawns: 'prawn', mince: 'mince', minced: 'minced',
   coco: 'cocoa', 'decaffeinated': 'decaf', fettucine: 'fettuccine', fettuccini: 'fettuccine', linguini: 'linguine', spaghettis: 'spaghetti',
   brussel: 'brussels', scallopini: 'scallopine', neufchatel: 'neufchatel', beetroot: 'beet', mangetout: 'mangetout', mange: 'mange',
   bicarb: 'bicarbonate', edamame: 'edamame', fava: 'fava', msg: 'msg', evoo: 'evoo', margerine: 'margarine', oleo: 'margarine',
@@ -73,6 +73,9 @@ function foldWord(word: string): string {
   return folded;
 }
 
+/** 'cream of tartar', 'salt and pepper': words that only link. */
+const links = new Set(['of', 'and', 'the', 'a', 'an']);
+
 /**
  * Words of a text in the form the tables use: plain characters, small letters without accents, singular, one
  * spelling, pairs such as 'bread crumbs' joined.
@@ -88,7 +91,9 @@ export function foldedWords(text: string): string[] {
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .replace(/(\p{L})'(?:s(?!\p{L}))?/gu, (_, letter: string) => letter);
-  const words = (letters.match(/\d+(?:[.,]\d+)?%|[\p{L}\p{N}]+/gu) ?? []).map(foldWord);
+  const words = (letters.match(/\d+(?:[.,]\d+)?%|[\p{L}\p{N}]+/gu) ?? [])
+    .map(foldWord)
+    .filter((word) => !links.has(word));
   const out: string[] = [];
   for (const word of words) {
     const pair = `${out.at(-1)} ${word}`;

@@ -246,3 +246,19 @@ test('a choice keeps the weight that stood in brackets', () => {
   const [first] = resolve('1 can (400 g) gronkish chopped stew tomatoes').choices;
   expect(first && resolve(first.typed).grams).toBe(400);
 });
+
+test.each<[string, string]>([
+  ['100 g butter, vegan', 'vegan butter'],
+  ['100 g butter (vegan)', 'vegan butter'],
+  ['1 cup milk (oat)', 'oat milk'],
+  ['200 g flour, gluten-free', 'gluten free flour'],
+  ['200 g beef, ground', 'ground beef'],
+  ['1 cup beans, black, cooked', 'black beans, cooked'],
+  ['4 potatoes, mashed', 'potato'],
+  ['1 cup flour (or rice flour)', 'flour'],
+])('a short phrase behind %s makes it %s', (line, called) => expect(resolve(line).called).toBe(called));
+
+test('a second amount on the line is never swallowed', () => {
+  for (const line of ['1 egg plus 1 egg yolk', '2 carrots and 1 onion', '1 cup flour and 2 eggs'])
+    expect([line, resolve(line).is]).toEqual([line, 'asked']);
+});

@@ -71,7 +71,8 @@ test('any text: nothing crashes, every line comes from the text, in linear time'
   fc.assert(
     fc.property(fc.string({ unit: 'binary', maxLength: 500 }), (text) => {
       const { lines, headings, method } = splitRecipe(text);
-      for (const line of [...lines, ...headings]) expect(text.includes(line.slice(0, 3))).toBe(true);
+      const letters = (some: string) => some.replace(/[^\p{L}\p{N}]/gu, '');
+      for (const line of [...lines, ...headings]) expect(letters(text)).toContain(letters(line));
       expect(method.length).toBeLessThanOrEqual(text.length);
     }),
   );
