@@ -126,7 +126,14 @@ function fromMatch(
   const unit = line.amounts[0]?.unit ?? null;
   const own = new Set(match.name.split(' '));
   const names = new Set([...said].filter((word) => !own.has(word)));
-  const isTin = unit?.name === 'tin' || unit?.name === 'jar';
+  const weighsSo = (state: string | null) =>
+    match.entries.some(
+      (one) => one.state === state && one.weights.some((weight) => weight.unit === unit?.name),
+    );
+  const isTin =
+    unit?.name === 'tin' ||
+    unit?.name === 'jar' ||
+    (unit?.holds === true && weighsSo('canned') && !weighsSo(null) && !weighsSo('frozen'));
   const isVolume = unit?.ml !== undefined || unit?.grams !== undefined;
   const wanted = wantedStates(names, { isTin, isVolume, isSpoon: unit?.name === 'tsp' });
   const { food: entry, isAsAsked } = inState(

@@ -8,6 +8,13 @@ const plainGroups: ReadonlySet<string> = new Set([
   'Fruits and Fruit Juices',
   'Vegetables and Vegetable Products',
 ]);
+/** Groups of ready meals and makes, which no ingredient line means. */
+const dishGroups: ReadonlySet<string> = new Set([
+  'Baby Foods',
+  'Fast Foods',
+  'Restaurant Foods',
+  'American Indian/Alaska Native Foods',
+]);
 /** Words that may stand in the description of a plain raw food beside its name. */
 const plainWords: ReadonlySet<string> = new Set([
   'raw',
@@ -56,6 +63,7 @@ export function looseMatch(words: string, table: FoodTable): { food: Food; confi
   if (typed.length === 0 || typed.length > 6) return undefined;
   let best: { food: Food; confidence: number } | undefined;
   for (const food of table.search(typed.join(' '), 12)) {
+    if (dishGroups.has(food.group) || /\b[A-Z]{4,}/.test(food.name)) continue;
     const own = new Set(foldedWords(food.name));
     const hits = typed.filter((word) => own.has(word)).length;
     const extra = [...own].filter(

@@ -38,8 +38,14 @@ export function knownWeights({ food, entry }: Scale): Known[] {
   const file = entry?.standsIn
     ? []
     : food.measures.flatMap(({ label, grams }) => fromLabel(label, grams) ?? []);
-  // What one tin or packet holds is the same whatever state the row describes.
-  const others = entry ? (byName.get(foldName(entry.called)) ?? []).filter((other) => other !== entry) : [];
+  // What one tin or packet holds is the same drained or not, frozen or not; a packet of dry rice is none of cooked.
+  const isBoiled = (state: string | null) => state === 'cooked' || state === 'dry';
+  const others =
+    entry && !isBoiled(entry.state)
+      ? (byName.get(foldName(entry.called)) ?? []).filter(
+          (other) => other !== entry && !isBoiled(other.state),
+        )
+      : [];
   const packs = others
     .flatMap((other) => other.weights)
     .filter(({ unit }) => unitNamed(unit)?.holds === true);

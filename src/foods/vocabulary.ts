@@ -5,7 +5,7 @@ const set = (text: string) => new Set(foldedWords(text));
 
 /** Words that neither name a food nor change which food is meant. */
 export const neutral = set(`
-fresh freshly chopped diced snipped shaved pulled butterflied scored smashed bruised podded blistered soaked sieved boned filleted dressed pounded flattened riced spiralized leftover minced sliced grated shredded crumbled cubed cube julienned julienne halved half quartered quarter wedge peeled unpeeled cored
+uht longlife a2 jersey filtered fresh freshly chopped diced snipped shaved pulled butterflied scored smashed bruised podded blistered soaked sieved boned filleted dressed pounded flattened riced spiralized leftover minced sliced grated shredded crumbled cubed cube julienned julienne halved half quartered quarter wedge peeled unpeeled cored
 seeded deseeded stemmed trimmed washed rinsed drained scrubbed cleaned picked pitted stoned hulled shelled unshelled shucked deveined beaten whisked
 softened melted cold warm hot lukewarm chilled cool cooled room temperature thawed defrosted frozen raw ripe overripe underripe firm tender young mature aged old
 new good quality best fine finely coarse coarsely roughly rough thin thinly thick thickly lightly heavily loosely packed firmly tightly well very extra

@@ -30,7 +30,7 @@ const joined: Readonly<Record<string, string>> = {
   'soy bean': 'soybean', 'soya bean': 'soybean', 'soya': 'soy', 'black eye': 'blackeyed', 'black eyed': 'blackeyed', 'bone in': 'bonein',
   'skin on': 'skinon', 'butter nut': 'butternut', 'pine nut': 'pinenut', 'pine kernel': 'pinenut', 'pea nut': 'peanut', 'wal nut': 'walnut', 'ground nut': 'peanut',
   'free range': 'freerange', 'low fat': 'lowfat', 'fat free': 'fatfree', 'non fat': 'nonfat', 'half fat': 'lowfat', 'reduced fat': 'lowfat',
-  'full fat': 'fullfat', 'non dairy': 'nondairy', 'dairy free': 'nondairy', 'gluten free': 'glutenfree', 'sugar free': 'sugarfree', 'egg free': 'eggfree',
+  'full fat': 'fullfat', 'non dairy': 'nondairy', 'dairy free': 'nondairy', 'freeze dried': 'freezedried', 'lactose free': 'lactosefree', 'gluten free': 'glutenfree', 'sugar free': 'sugarfree', 'egg free': 'eggfree',
   'five spice': 'fivespice', '5 spice': 'fivespice', 'creme fraiche': 'cremefraiche', 'mange tout': 'mangetout', 'sweet corn': 'sweetcorn', 'spring onion': 'springonion',
   'green onion': 'springonion', 'salad onion': 'springonion', 'bay leaf': 'bayleaf', 'goat cheese': 'goatcheese', 'goat s': 'goat', 'baker s': 'baker',
   'hot dog': 'hotdog', 'ice cream': 'icecream', 'sour dough': 'sourdough', 'flat bread': 'flatbread', 'short bread': 'shortbread', 'nut meg': 'nutmeg',

@@ -1,6 +1,7 @@
 /** Milk, cream, butter, cheese, yogurt, eggs, and what stands in for them. Rows as in vegetables.ts. */
 export const dairy = `
 01077 | milk; whole milk; full fat milk; full cream milk; cow milk; fresh milk; fullfat milk; cold milk; warm milk; hot milk; organic milk; raw milk | milk | cup 244, carton 946, bottle 1000
+01077~ | lactose-free milk; lactose free whole milk; lactose free semi skimmed milk | milk | cup 244, carton 946
 01174 | 2% milk; semiskim milk; lowfat milk; semi skimmed milk; reduced fat milk; half fat milk | milk | cup 244
 01175 | 1% milk | milk | cup 244
 01085 | skim milk; nonfat milk; fat free milk; skimmed milk; fatfree milk | milk | cup 245

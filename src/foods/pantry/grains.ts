@@ -58,14 +58,14 @@ export const grains = `
 20077 | wheat bran; bran; natural bran; miller bran | wheat | cup 58, tbsp 3.6, tsp 1.2
 20078 | wheat germ; wheatgerm; raw wheat germ | wheat | cup 115, tbsp 7.2
 20044 dry | rice; white rice; long grain rice; long grain white rice; basmati rice; basmati; jasmine rice; thai rice; fragrant rice; carolina rice; texmati rice; thai jasmine rice; uncooked rice; long grain basmati rice; patna rice; white long grain rice | - | cup 185, tbsp 11.6, bag 1000, packet 1000, handful 40
-20045 cooked | = ; steamed rice; leftover rice; boiled rice; day old rice | - | cup 158
+20045 cooked | = ; steamed rice; leftover rice; boiled rice; day old rice; pouch rice plain | - | cup 158, packet 250
 20046 dry | parboiled rice; converted rice; easy cook rice; parboiled long grain rice | - | cup 185
 20047 cooked | = | - | cup 158
 20048~ dry | poha; flattened rice; rice flake; beaten rice; pounded rice; aval; chivda rice | - | cup 95
 20048 dry | instant rice; minute rice; precooked rice; quick cook rice | - | cup 95
 20049 cooked | =; microwave rice; ready rice; rice pouch; pouch rice; microwavable rice | - | cup 165, packet 250
 20036 dry | brown rice; long grain brown rice; wholegrain rice; brown basmati rice; brown jasmine rice; sprouted brown rice; red rice; black rice; germinated brown rice; forbidden rice; brown long grain rice; brown short grain rice | - | cup 185
-20037 cooked | = | - | cup 202
+20037 cooked | = | - | cup 202, packet 250
 20052 dry | short grain rice; risotto rice; arborio rice; arborio; carnaroli rice; sushi rice; paella rice; bomba rice; pudding rice; carnaroli; short grain white rice; japanese rice; calrose rice; vialone nano rice; japanese short grain rice; spanish rice grain | - | cup 200, tbsp 12.5
 20053 cooked | = | - | cup 186
 20050 dry | medium grain rice | - | cup 195
