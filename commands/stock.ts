@@ -1,5 +1,5 @@
 import { command, type House } from '#chat/command.ts';
-import { batchNumbered, factsOfBatch, freeStock, nameKey } from '#chat/figures.ts';
+import { batchSeen, freeStock, nameKey } from '#chat/figures.ts';
 import { type RecipeFacts, pouchFacts } from '#core/meal.ts';
 import type { Pouch } from '#core/records.ts';
 import { avoidancesOf, becauseWords, mealsInStock } from '#chat/verdicts.ts';
@@ -111,14 +111,12 @@ export default command({
 
 /** Pouches of one meal and one best-by month together, in the order in which they should be eaten. */
 function group(house: House, pouches: readonly Pouch[]): Shelf[] {
-  const facts = new Map<number, ReturnType<typeof factsOfBatch>>();
   const shelves = new Map<
     string,
     { meal: string; pouches: Pouch[]; servings: number; recipe: RecipeFacts }
   >();
   for (const pouch of pouches) {
-    const batch = facts.get(pouch.batch) ?? factsOfBatch(house, batchNumbered(house, pouch.batch));
-    facts.set(pouch.batch, batch);
+    const batch = batchSeen(house, pouch.batch).facts;
     const key = `${pouch.meal}\n${pouch.bestByOn ?? ''}\n${pouch.batch}`;
     const shelf = shelves.get(key) ?? { meal: pouch.meal, pouches: [], servings: 0, recipe: batch.recipe };
     shelf.pouches.push(pouch);

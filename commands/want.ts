@@ -109,7 +109,7 @@ export default command({
             .map((w) => eaters.find((e) => e.id === w.eater)?.name ?? '?'),
         ),
         covered(
-          freeStock(house).filter((p) => p.meal === recipe.name && p.checked),
+          freeStock(house, recipe.name).filter((p) => p.checked),
           recipe.name,
         ),
         ...suits(there, shown, mealsInStock(house)),

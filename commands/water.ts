@@ -230,7 +230,7 @@ function forWeight(house: House, name: string, dryG: number) {
 
 /** Pouches of a meal for so many people, oldest best-by first; the meal's own figures when stock cannot. */
 function forMeal(house: House, name: string, people: number | undefined, count: number | undefined) {
-  const pouches = freeStock(house).filter((pouch) => pouch.meal === name && pouch.checked);
+  const pouches = freeStock(house, name).filter((pouch) => pouch.checked);
   if (pouches.length > 0) return forPouches(house, enough(house, pouches, people, count));
   if (people === undefined)
     throw new Refusal(

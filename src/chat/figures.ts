@@ -67,6 +67,23 @@ export function pouchesInStock(house: House, codes: readonly PouchCode[]): Pouch
   });
 }
 
+const seen = new WeakMap<object, Map<number, { readonly batch: Batch; readonly facts: BatchFacts }>>();
+
+/**
+ * A batch and its facts, worked out once for each message: for requests that look at the whole stock. Not for a
+ * request that weighs or loads, whose batch changes under it.
+ */
+export function batchSeen(house: House, no: number): { readonly batch: Batch; readonly facts: BatchFacts } {
+  const book = seen.get(house.batches) ?? new Map();
+  seen.set(house.batches, book);
+  const known = book.get(no);
+  if (known) return known;
+  const batch = batchNumbered(house, no);
+  const found = { batch, facts: factsOfBatch(house, batch) };
+  book.set(no, found);
+  return found;
+}
+
 /** The facts of a batch whose dry weight is known. @throws Refusal 'no-dry-weight' */
 export function driedFacts(house: House, batch: Batch): BatchFacts & { dryG: number } {
   const facts = factsOfBatch(house, batch);
@@ -79,8 +96,9 @@ export function driedFacts(house: House, batch: Batch): BatchFacts & { dryG: num
   return { ...facts, dryG: facts.dryG };
 }
 
-/** What is in stock and held for no trip, oldest best-by first. */
-export function freeStock(house: House): Pouch[] {
+/** What is in stock and held for no trip, oldest best-by first; of one meal, by its name as recorded, or of all. */
+export function freeStock(house: House, meal?: string): Pouch[] {
   const held = new Set(house.trips.held(null).map((h) => h.pouch));
-  return house.pouches.inStock().filter((pouch) => !held.has(pouch.id));
+  const stock = meal === undefined ? house.pouches.inStock() : house.pouches.inStockOf(meal);
+  return held.size === 0 ? stock : stock.filter((pouch) => !held.has(pouch.id));
 }

@@ -24,10 +24,11 @@ export function takeOut(
   why: string | null,
 ): Left {
   const gone = pouchesInStock(house, codes);
-  const trips = house.trips.all();
+  const heldNow = house.trips.held(null);
+  const trips = heldNow.length === 0 ? [] : house.trips.all();
   const missed: string[] = [];
   for (const pouch of gone) {
-    const held = house.trips.held(null).find((h) => h.pouch === pouch.id);
+    const held = heldNow.find((h) => h.pouch === pouch.id);
     if (held) {
       const trip = trips.find((t) => t.id === held.trip)!;
       missed.push(
@@ -37,13 +38,12 @@ export function takeOut(
     }
     house.pouches.leave(pouch.id, state, why, house.nowMs);
   }
-  const stock = freeStock(house);
   return {
     gone,
     missed,
     remaining: [...new Set(gone.map((pouch) => pouch.meal))].map((meal) => ({
       meal,
-      pouches: stock.filter((pouch) => pouch.meal === meal),
+      pouches: freeStock(house, meal),
     })),
     meals: [...new Set(gone.map((pouch) => pouch.batch))].map((no) => mealOfBatch(house, no)),
   };

@@ -5,7 +5,7 @@ import type { Eater, Recipe } from '#core/records.ts';
 import type { Note } from '#core/talk.ts';
 import { sayList } from '#words/say.ts';
 import type { House } from './command.ts';
-import { batchNumbered, factsOfBatch } from './figures.ts';
+import { batchSeen } from './figures.ts';
 
 /** A meal as an answer names it: what its verdicts and its sodium rest on. */
 export interface MealShown {
@@ -116,10 +116,10 @@ export function stockVerdicts(house: House, eater: Eater): string[] {
   ];
 }
 
-/** Each meal in stock once, with the contents of every batch of it. */
+/** Each meal in stock once, with the contents of every wording of it. */
 export function mealsInStock(house: House): MealShown[] {
   const byMeal = new Map<string, MealShown>();
-  for (const no of new Set(house.pouches.inStock().map((pouch) => pouch.batch))) {
+  for (const no of house.pouches.batchesByRecipe()) {
     const meal = mealOfBatch(house, no);
     const before = byMeal.get(meal.name);
     byMeal.set(meal.name, before ? { ...meal, contents: [...before.contents, ...meal.contents] } : meal);
@@ -138,8 +138,7 @@ export function mealOfRecipe(recipe: Recipe, facts: RecipeFacts): MealShown {
 
 /** A batch's meal, from the wording it was cooked from. */
 export function mealOfBatch(house: House, no: number): MealShown {
-  const batch = batchNumbered(house, no);
-  const facts = factsOfBatch(house, batch);
+  const { batch, facts } = batchSeen(house, no);
   return {
     name: batch.recipe.name,
     contents: facts.recipe.contents,

@@ -20,6 +20,16 @@ export function pouchStore(db: Db) {
     `${select} WHERE pouch.household = ? AND state = 'stock'
      ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
   );
+  const inStockOf = db.prepare(
+    `${select} WHERE pouch.household = ? AND state = 'stock' AND recipe.name = ?
+     ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
+  );
+  const newestByRecipe = db
+    .prepare(
+      `SELECT max(batch.no) FROM pouch JOIN batch ON batch.id = pouch.batch
+       WHERE pouch.household = ? AND state = 'stock' GROUP BY batch.recipe ORDER BY 1`,
+    )
+    .pluck();
   const nextNo = db.prepare('SELECT coalesce(max(no), 0) + 1 FROM pouch WHERE batch = ?').pluck();
   const insert = db.prepare(
     `INSERT INTO pouch (household, batch, no, dry_g, sealed_at_ms, checked, volume_ml, absorber_ml, absorber_count, best_by_on, weighing)
@@ -39,6 +49,10 @@ export function pouchStore(db: Db) {
     ofBatch: (batch: number): Pouch[] => (ofBatch.all(household, batch) as PouchRow[]).map(asPouch),
     /** Oldest best-by first; unchecked pouches, which have none, before all. */
     inStock: (): Pouch[] => (inStock.all(household) as PouchRow[]).map(asPouch),
+    /** The same of one meal, by its name as recorded. */
+    inStockOf: (meal: string): Pouch[] => (inStockOf.all(household, meal) as PouchRow[]).map(asPouch),
+    /** For each wording of a recipe in stock its newest batch's number. */
+    batchesByRecipe: (): number[] => newestByRecipe.all(household) as number[],
     /** @param batchId the batch's row, not its number. @returns the numbers given, in order */
     seal: (batchId: number, sealed: readonly NewPouch[]): number[] => {
       const first = nextNo.get(batchId) as number;

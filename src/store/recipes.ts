@@ -78,28 +78,43 @@ export function recipeStore(db: Db) {
     remarksJson: JSON.stringify(remarks),
   });
 
-  return (household: number) => ({
-    /** Names of the recipes of today. */
-    names: (): string[] => names.all(household) as string[],
-    /** @param folded the name as `fold` gives it */
-    find: (folded: string): Recipe | undefined => {
-      const row = current.get(household, folded) as RecipeRow | undefined;
-      return row && withLines(row);
-    },
-    byId: (id: number): Recipe => withLines(byId.get(household, id) as RecipeRow),
-    /** Keeps a recipe as the one of today; an earlier one of that name stays for the batches cooked from it. */
-    keep: (folded: string, recipe: NewRecipe, atMs: number): number => {
-      retire.run(household, folded);
-      const { lines: recipeLines, ...head } = recipe;
-      const id = Number(insert.run({ household, folded, atMs, ...head }).lastInsertRowid);
-      recipeLines.forEach((line, i) => insertLine.run({ household, recipe: id, position: i + 1, ...lineRow(line) }));
-      return id;
-    },
-    /** Puts one line right where it stands, for the batches cooked from it too. @param position counts from 1 */
-    mendLine: (recipe: number, position: number, line: RecipeLine): void =>
-      void updateLine.run({ household, recipe, position, ...lineRow(line) }),
-    weighPot: (recipe: number, potG: number): void => void setPot.run(potG, household, recipe),
-  });
+  return (household: number) => {
+    // Batches of one recipe share it within a message; a change forgets what was read.
+    const known = new Map<number, Recipe>();
+    return {
+      /** Names of the recipes of today. */
+      names: (): string[] => names.all(household) as string[],
+      /** @param folded the name as `fold` gives it */
+      find: (folded: string): Recipe | undefined => {
+        const row = current.get(household, folded) as RecipeRow | undefined;
+        return row && withLines(row);
+      },
+      byId: (id: number): Recipe => {
+        const recipe = known.get(id) ?? withLines(byId.get(household, id) as RecipeRow);
+        known.set(id, recipe);
+        return recipe;
+      },
+      /** Keeps a recipe as the one of today; an earlier one of that name stays for the batches cooked from it. */
+      keep: (folded: string, recipe: NewRecipe, atMs: number): number => {
+        retire.run(household, folded);
+        const { lines: recipeLines, ...head } = recipe;
+        const id = Number(insert.run({ household, folded, atMs, ...head }).lastInsertRowid);
+        recipeLines.forEach((line, i) =>
+          insertLine.run({ household, recipe: id, position: i + 1, ...lineRow(line) }),
+        );
+        return id;
+      },
+      /** Puts one line right where it stands, for the batches cooked from it too. @param position counts from 1 */
+      mendLine: (recipe: number, position: number, line: RecipeLine): void => {
+        known.delete(recipe);
+        updateLine.run({ household, recipe, position, ...lineRow(line) });
+      },
+      weighPot: (recipe: number, potG: number): void => {
+        known.delete(recipe);
+        setPot.run(potG, household, recipe);
+      },
+    };
+  };
 }
 
 export type RecipeStore = ReturnType<ReturnType<typeof recipeStore>>;
