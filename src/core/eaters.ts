@@ -26,7 +26,7 @@ export function sodiumOfDayMg(eater: Pick<Eater, 'sodiumMg' | 'ageYears' | 'kind
  * Energy a day for an eater, kcal: their own, else the published need for age, sex and activity. A person whose sex is
  * not told gets the mean of both rows; activity is taken as active, as days on foot are.
  * @returns undefined where the table has no row
- * @source dietary-guidelines-energy
+ * @source dietary-guidelines-2015
  */
 export function energyOfDayKcal(
   eater: Pick<Eater, 'energyKcal' | 'ageYears' | 'kind' | 'sex' | 'activity'>,
