@@ -1,5 +1,5 @@
 import { command, type House } from '#chat/command.ts';
-import { batchSeen, freeStock, nameKey } from '#chat/figures.ts';
+import { batchSeen, freeStock, nameKey, seeStock } from '#chat/figures.ts';
 import { type RecipeFacts, pouchFacts } from '#core/meal.ts';
 import type { Pouch } from '#core/records.ts';
 import { avoidancesOf, becauseWords, mealsInStock } from '#chat/verdicts.ts';
@@ -39,6 +39,7 @@ export default command({
   sentence: /\b(?:stock|cupboard|shelf|what(?:'s| is) left|what do we have|what have we)\b/i,
   takes: { before: beforeDay, avoid: optional(avoided), eater: eaterNamed, meal: optional(meal) },
   run: ({ before, avoid: typed, eater: named, meal: name }, house) => {
+    seeStock(house);
     const all = freeStock(house);
     const own = named === undefined ? [] : (house.eaters.find(nameKey(named))?.never ?? []);
     const avoid = (typed ?? named) ? [...(typed ?? []), ...own] : undefined;

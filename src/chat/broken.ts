@@ -1,7 +1,6 @@
 import type { Trip } from '#core/records.ts';
 import { sayList } from '#words/say.ts';
 import type { House } from './command.ts';
-import { batchNumbered } from './figures.ts';
 import { saySlot, tripsAhead } from './trips.ts';
 import { becauseWords, mealOfBatch, verdictOn } from './verdicts.ts';
 
@@ -19,7 +18,7 @@ export function brokenPromises(house: House, trip: Trip): string[] {
     const pouch = stock.find((p) => p.id === id);
     const slot = trip.slots.find((s) => s.id === slotId);
     if (!pouch || !slot) continue;
-    const meal = mealOfBatch(house, batchNumbered(house, pouch.batch).no);
+    const meal = mealOfBatch(house, pouch.batch);
     for (const eater of eaters.filter((e) => for_.includes(e.id) && slot.eaters.includes(e.id))) {
       const verdict = verdictOn(eater, meal);
       if (verdict.is === 'clear') continue;

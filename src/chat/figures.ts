@@ -67,14 +67,19 @@ export function pouchesInStock(house: House, codes: readonly PouchCode[]): Pouch
   });
 }
 
-const seen = new WeakMap<object, Map<number, { readonly batch: Batch; readonly facts: BatchFacts }>>();
+interface Seen {
+  readonly batch: Batch;
+  readonly facts: BatchFacts;
+}
+
+const seen = new WeakMap<object, Map<number, Seen>>();
 
 /**
- * A batch and its facts, worked out once for each message: for requests that look at the whole stock. Not for a
- * request that weighs or loads, whose batch changes under it.
+ * A batch and its facts, worked out once for each message: for requests that look at several. Not for a request that
+ * weighs or loads, whose batch changes under it.
  */
-export function batchSeen(house: House, no: number): { readonly batch: Batch; readonly facts: BatchFacts } {
-  const book = seen.get(house.batches) ?? new Map();
+export function batchSeen(house: House, no: number): Seen {
+  const book = seen.get(house.batches) ?? new Map<number, Seen>();
   seen.set(house.batches, book);
   const known = book.get(no);
   if (known) return known;
@@ -82,6 +87,19 @@ export function batchSeen(house: House, no: number): { readonly batch: Batch; re
   const found = { batch, facts: factsOfBatch(house, batch) };
   book.set(no, found);
   return found;
+}
+
+/** Reads every batch in stock together, for requests that look at the whole stock. */
+export function seeStock(house: House): void {
+  const book = seen.get(house.batches) ?? new Map<number, Seen>();
+  seen.set(house.batches, book);
+  const recipes = new Map<number, RecipeFacts>();
+  const composer = composerOf(house);
+  for (const batch of house.batches.inStock()) {
+    const recipe = recipes.get(batch.recipe.id) ?? recipeFacts(batch.recipe, composer);
+    recipes.set(batch.recipe.id, recipe);
+    book.set(batch.no, { batch, facts: batchFacts(batch, composer, house.settings, recipe) });
+  }
 }
 
 /** The facts of a batch whose dry weight is known. @throws Refusal 'no-dry-weight' */

@@ -2,7 +2,7 @@ import { pouchFacts } from '#core/meal.ts';
 import type { Trip } from '#core/records.ts';
 import { sayCount, sayNumber } from '#words/say.ts';
 import type { House } from './command.ts';
-import { batchNumbered, factsOfBatch } from './figures.ts';
+import { batchSeen, seeStock } from './figures.ts';
 
 /** What a trip still needs, counted roughly: /pick is the exact word. */
 export function missingLines(house: House, trip: Trip): string[] {
@@ -17,11 +17,9 @@ export function missingLines(house: House, trip: Trip): string[] {
   const free = house.pouches
     .inStock()
     .filter((pouch) => pouch.checked && !elsewhere.has(pouch.id) && (pouch.bestByOn ?? '') >= trip.startsOn);
-  const facts = new Map(
-    [...new Set(free.map((p) => p.batch))].map((no) => [no, factsOfBatch(house, batchNumbered(house, no))]),
-  );
+  seeStock(house);
   const servings = free.reduce((sum, pouch) => {
-    const batch = facts.get(pouch.batch)!;
+    const batch = batchSeen(house, pouch.batch).facts;
     return batch.dryG === null ? sum : sum + pouchFacts(pouch.dryG, { ...batch, dryG: batch.dryG }).servings;
   }, 0);
   const wishes = house.trips.wishes(trip.id).length;

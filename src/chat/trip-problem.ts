@@ -1,12 +1,12 @@
 import { DateTime } from 'luxon';
 import { energyOfDayKcal, sodiumOfDayMg } from '#core/eaters.ts';
-import { pouchFacts } from '#core/meal.ts';
+import { type BatchFacts, pouchFacts } from '#core/meal.ts';
 import type { Blocked, Lot, Pair, PicksProblem } from '#core/picks/problem.ts';
-import type { Eater, Pouch, Trip } from '#core/records.ts';
+import type { Batch, Eater, Pouch, Trip } from '#core/records.ts';
 import { slotMeals } from '#core/records.ts';
 import { correctionOf } from './corrections.ts';
 import type { House } from './command.ts';
-import { batchNumbered, factsOfBatch, nameKey } from './figures.ts';
+import { batchSeen, nameKey, seeStock } from './figures.ts';
 import { isDisliked, type MealShown, verdictOn } from './verdicts.ts';
 
 /** A trip's question for the picks, with what is needed to speak of the answer. */
@@ -39,14 +39,12 @@ interface Stocked {
 export function tripProblem(house: House, trip: Trip): TripProblem {
   const there = new Set(trip.slots.flatMap((slot) => slot.eaters));
   const eaters = house.eaters.all().filter((eater) => there.has(eater.id));
+  const places = new Map(house.trips.all().map((one) => [one.id, one.place]));
   const heldElsewhere = new Map(
     house.trips
       .held(null)
       .filter((held) => held.trip !== trip.id)
-      .map((held) => [
-        held.pouch,
-        house.trips.all().find((t) => t.id === held.trip)?.place ?? 'another trip',
-      ]),
+      .map((held) => [held.pouch, places.get(held.trip) ?? 'another trip']),
   );
   const stocked = stock(house);
   const dishes = nameDishes(stocked, eaters);
@@ -116,32 +114,18 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
 
 /** Every pouch that was shown to be dry and is in stock, with what it is. */
 function stock(house: House): Stocked[] {
-  const batches = new Map<number, { facts: ReturnType<typeof factsOfBatch>; meal: MealShown }>();
+  seeStock(house);
+  const meals = new Map<number, MealShown>();
+  const corrections = new Map<string, number>();
   return house.pouches.inStock().flatMap((pouch): Stocked[] => {
     if (!pouch.checked) return [];
-    let batch = batches.get(pouch.batch);
-    if (!batch) {
-      const record = batchNumbered(house, pouch.batch);
-      const facts = factsOfBatch(house, record);
-      const known =
-        facts.recipe.unresolved.length === 0 && !facts.totals.unknown.some((u) => u.nutrient === 'sodiumMg');
-      batch = {
-        facts,
-        meal: {
-          name: record.recipe.name,
-          contents: facts.recipe.contents,
-          sodiumMgPerServing: known && facts.servings > 0 ? facts.totals.sodiumMg / facts.servings : null,
-        },
-      };
-      batches.set(pouch.batch, batch);
-    }
-    const { facts, meal } = batch;
+    const { batch, facts } = batchSeen(house, pouch.batch);
     if (facts.dryG === null) return [];
-    const figures = pouchFacts(
-      pouch.dryG,
-      { ...facts, dryG: facts.dryG },
-      correctionOf(house, meal.name).correction,
-    );
+    const meal = meals.get(batch.no) ?? mealOf(batch, facts);
+    meals.set(batch.no, meal);
+    const correction = corrections.get(meal.name) ?? correctionOf(house, meal.name).correction;
+    corrections.set(meal.name, correction);
+    const figures = pouchFacts(pouch.dryG, { ...facts, dryG: facts.dryG }, correction);
     const servingsTwentieths = Math.round(figures.servings * 20);
     if (servingsTwentieths < 1) return [];
     return [
@@ -161,6 +145,17 @@ function stock(house: House): Stocked[] {
       },
     ];
   });
+}
+
+/** Sodium that rests on a line nobody understood is not known. */
+function mealOf(batch: Batch, facts: BatchFacts): MealShown {
+  const known =
+    facts.recipe.unresolved.length === 0 && !facts.totals.unknown.some((u) => u.nutrient === 'sodiumMg');
+  return {
+    name: batch.recipe.name,
+    contents: facts.recipe.contents,
+    sodiumMgPerServing: known && facts.servings > 0 ? facts.totals.sodiumMg / facts.servings : null,
+  };
 }
 
 interface Dish {

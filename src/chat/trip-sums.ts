@@ -7,7 +7,7 @@ import type { Note } from '#core/talk.ts';
 import { sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
 import type { House } from './command.ts';
 import { correctionOf } from './corrections.ts';
-import { batchNumbered, driedFacts, pouchCoded } from './figures.ts';
+import { batchSeen, pouchCoded } from './figures.ts';
 import { altitudeOf, sayDayOf } from './trips.ts';
 
 /** Pouches opened at a slot and who eats from them. */
@@ -45,8 +45,13 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
     for (const code of codes) {
       const [batchNo, no] = code.slice(1).split('-').map(Number) as [number, number];
       const pouch = pouchCoded(house, { batch: batchNo, no });
-      const facts = driedFacts(house, batchNumbered(house, pouch.batch));
-      const figures = pouchFacts(pouch.dryG, facts, correctionOf(house, pouch.meal).correction);
+      const { facts } = batchSeen(house, pouch.batch);
+      if (facts.dryG === null) continue;
+      const figures = pouchFacts(
+        pouch.dryG,
+        { ...facts, dryG: facts.dryG },
+        correctionOf(house, pouch.meal).correction,
+      );
       dryG += pouch.dryG;
       add(waterOfSlot, slot.id, figures.waterMl);
       add(waterOfDay, slot.onDay, figures.waterMl);

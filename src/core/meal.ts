@@ -102,8 +102,13 @@ function latestDryG(batch: Batch): number | null {
   return ever.every((g) => g !== undefined) ? ever.reduce((sum, g) => sum + g, 0) : null;
 }
 
-export function batchFacts(batch: Batch, composer: Composer, settings: Settings): BatchFacts {
-  const recipe = recipeFacts(batch.recipe, composer);
+/** @param recipe the facts of the batch's recipe, where they are known already */
+export function batchFacts(
+  batch: Batch,
+  composer: Composer,
+  settings: Settings,
+  recipe: RecipeFacts = recipeFacts(batch.recipe, composer),
+): BatchFacts {
   const wetG = batch.trays.reduce((sum, tray) => sum + tray.wetG, 0);
   const share = shareOnTrays(wetG, batch.potG);
   const totals = scaleTotals(recipe.totals, batch.factor * share);

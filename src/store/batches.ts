@@ -11,6 +11,16 @@ interface BatchRow {
   isRaw: 0 | 1;
 }
 
+function byBatch<T extends { batch: number }>(rows: readonly T[]): Map<number, T[]> {
+  const groups = new Map<number, T[]>();
+  for (const row of rows) {
+    const group = groups.get(row.batch);
+    if (group) group.push(row);
+    else groups.set(row.batch, [row]);
+  }
+  return groups;
+}
+
 /** Batches with their trays and every weighing. */
 export function batchStore(db: Db) {
   const columns = 'id, no, recipe, factor, pot_g AS potG, loaded_at_ms AS loadedAtMs, is_raw AS isRaw';
@@ -25,6 +35,15 @@ export function batchStore(db: Db) {
   const trays = db.prepare('SELECT no, tare_g AS tareG, wet_g AS wetG FROM tray WHERE batch = ? ORDER BY no');
   const weighings = db.prepare(
     'SELECT tray_no AS trayNo, at_ms AS atMs, net_g AS netG FROM weighing WHERE batch = ? ORDER BY at_ms, id',
+  );
+  const inStock = `SELECT DISTINCT batch FROM pouch WHERE household = ? AND state = 'stock'`;
+  const stocked = db.prepare(`SELECT ${columns} FROM batch WHERE id IN (${inStock}) ORDER BY no`);
+  const stockedTrays = db.prepare(
+    `SELECT batch, no, tare_g AS tareG, wet_g AS wetG FROM tray WHERE batch IN (${inStock}) ORDER BY batch, no`,
+  );
+  const stockedWeighings = db.prepare(
+    `SELECT batch, tray_no AS trayNo, at_ms AS atMs, net_g AS netG FROM weighing WHERE batch IN (${inStock})
+     ORDER BY batch, at_ms, id`,
   );
   const insert = db.prepare(
     `INSERT INTO batch (household, no, recipe, factor, pot_g, loaded_at_ms, is_raw)
@@ -53,6 +72,18 @@ export function batchStore(db: Db) {
       },
       /** All batches of a meal, newest first, whichever wording of the recipe they were cooked from. */
       ofMeal: (recipe: number): Batch[] => (ofRecipe.all({ household, recipe }) as BatchRow[]).map(whole),
+      /** Every batch of which a pouch is in stock, read together. */
+      inStock: (): Batch[] => {
+        const traysOf = byBatch(stockedTrays.all(household) as (Tray & { batch: number })[]);
+        const weighingsOf = byBatch(stockedWeighings.all(household) as (Weighing & { batch: number })[]);
+        return (stocked.all(household) as BatchRow[]).map((row) => ({
+          ...row,
+          isRaw: row.isRaw === 1,
+          recipe: recipeOf(row.recipe),
+          trays: traysOf.get(row.id) ?? [],
+          weighings: weighingsOf.get(row.id) ?? [],
+        }));
+      },
       latest: (count: number): Batch[] => (latest.all(household, count) as BatchRow[]).map(whole),
       /** @returns the number of the new batch: the next after the highest there is */
       load: (batch: Omit<Batch, 'id' | 'no' | 'recipe' | 'weighings'> & { recipe: number }): number => {
