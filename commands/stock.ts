@@ -1,9 +1,10 @@
 import { command, type House } from '#chat/command.ts';
-import { batchSeen, freeStock, nameKey, seeStock } from '#chat/figures.ts';
-import { type RecipeFacts, pouchFacts } from '#core/meal.ts';
-import type { Pouch } from '#core/records.ts';
+import { batchSeen, nameKey, seeStock } from '#chat/figures.ts';
+import { pouchFacts } from '#core/meal.ts';
+import type { Settings } from '#core/settings.ts';
+import type { Shelf } from '#store/pouches.ts';
 import { avoidancesOf, becauseWords, mealsInStock } from '#chat/verdicts.ts';
-import { verdictFor } from '#core/allergens.ts';
+import { type Avoidance, verdictFor } from '#core/allergens.ts';
 import { avoided } from '#words/eater-parts.ts';
 import { meal, optional, part } from '#words/parts.ts';
 import { takeName } from '#words/reading.ts';
@@ -11,14 +12,7 @@ import { sayCodes, sayCount, sayG, sayList, sayMonth, sayNumber } from '#words/s
 import { beforeDay } from '#words/when.ts';
 
 /** Longer lists are cut, with what was left out said. */
-const mostGroups = 40;
-
-interface Shelf {
-  readonly meal: string;
-  readonly pouches: Pouch[];
-  readonly servings: number;
-  readonly recipe: RecipeFacts;
-}
+const mostShelves = 40;
 
 const eaterNamed = optional(
   part<string>('for whom, such as for Noa', (reading, names) => {
@@ -39,44 +33,36 @@ export default command({
   sentence: /\b(?:stock|cupboard|shelf|what(?:'s| is) left|what do we have|what have we)\b/i,
   takes: { before: beforeDay, avoid: optional(avoided), eater: eaterNamed, meal: optional(meal) },
   run: ({ before, avoid: typed, eater: named, meal: name }, house) => {
-    seeStock(house);
-    const all = freeStock(house);
     const own = named === undefined ? [] : (house.eaters.find(nameKey(named))?.never ?? []);
-    const avoid = (typed ?? named) ? [...(typed ?? []), ...own] : undefined;
+    const avoid = (typed ?? named) ? avoidancesOf([...(typed ?? []), ...own]) : undefined;
+    const all = house.pouches.shelves();
     const wanted = all.filter(
-      (pouch) =>
-        (name === undefined || pouch.meal === name) &&
-        (before === undefined || (pouch.bestByOn ?? '0') <= before),
+      (shelf) =>
+        (name === undefined || shelf.meal === name) &&
+        (before === undefined || (shelf.bestByOn ?? '0') <= before),
     );
-    const shelves = group(house, wanted).map((shelf) => ({
-      ...shelf,
-      verdict: avoid ? verdictFor(shelf.recipe.contents, avoidancesOf(avoid)) : { is: 'clear' as const },
-    }));
-    const held = house.trips.held(null);
-    const trips = house.trips.all();
-    const kept = trips.map((trip) => ({
-      place: trip.place,
-      pouches: house.pouches
-        .inStock()
-        .filter((pouch) => held.some((h) => h.trip === trip.id && h.pouch === pouch.id)),
-    }));
+    if (wanted.length > 1) seeStock(house);
+    const held = house.trips.heldCodes();
+    const meals = new Set(wanted.map((shelf) => shelf.meal));
     return {
-      shelves,
-      kept: kept.filter(({ pouches }) => pouches.length > 0),
+      shelves: wanted.map((shelf) => onShelf(house, shelf, avoid)),
+      kept:
+        held.length === 0
+          ? []
+          : house.trips.all().map(({ id, place }) => ({ place, codes: held.filter((h) => h.trip === id) })),
       any: all.length > 0,
       filtered: Boolean(name ?? before ?? avoid),
       settings: house.settings,
       avoiding: avoid !== undefined,
-      meals:
-        wanted.length === 0
-          ? []
-          : mealsInStock(house).filter((m) => wanted.some((pouch) => pouch.meal === m.name)),
+      meals: meals.size === 0 ? [] : mealsInStock(house).filter((shown) => meals.has(shown.name)),
     };
   },
   say: ({ shelves, kept, any, filtered, settings, avoiding, meals }) => {
     const keptLines = filtered
       ? []
-      : kept.map(({ place, pouches }) => `Kept for ${place}: ${sayCodes(pouches)}.`);
+      : kept.flatMap(({ place, codes }) =>
+          codes.length === 0 ? [] : [`Kept for ${place}: ${sayCodes(codes)}.`],
+        );
     if (shelves.length === 0) {
       return {
         group:
@@ -86,51 +72,41 @@ export default command({
       };
     }
     const open = shelves.filter(({ verdict }) => verdict.is !== 'blocked');
-    const lines = open.slice(0, mostGroups).map(({ meal: name, pouches, servings, verdict }) => {
-      const first = pouches[0]!;
-      const date = first.checked ? `best by ${sayMonth(first.bestByOn!)}` : 'UNCHECKED: keep frozen';
-      const unsure = verdict.is === 'unknown' ? ` Unknown because of ${becauseWords(verdict.because)}.` : '';
-      return `${name}: ${sayCount(pouches.length, 'pouch', 'pouches')} of ${weights(pouches, settings.units)}, ${sayNumber(servings)} servings, ${date}: ${sayCodes(pouches)}.${unsure}`;
-    });
-    if (open.length > mostGroups)
-      lines.push(`… and ${open.length - mostGroups} more. Name a meal to see them.`);
+    const lines = open.slice(0, mostShelves).map((shelf) => shelfLine(shelf, settings.units));
+    if (open.length > mostShelves)
+      lines.push(`… and ${open.length - mostShelves} more. Name a meal to see them.`);
+    if (open.length === 0) lines.push('Nothing in stock is free of that.');
     const blocked = [
       ...new Set(shelves.filter(({ verdict }) => verdict.is === 'blocked').map((shelf) => shelf.meal)),
     ];
-    if (open.length === 0) lines.push('Nothing in stock is free of that.');
     if (blocked.length > 0) lines.push(`Kept back: ${sayList(blocked)}.`);
-    if (avoiding)
+    if (avoiding) {
       lines.push('By the recorded ingredients alone: traces and the small print of packets are not in it.');
-    const total = open.reduce((sum, { pouches }) => sum + pouches.length, 0);
-    if (open.length > 1)
-      lines.push(
-        `Together ${sayCount(total, 'pouch', 'pouches')}, ${sayNumber(open.reduce((sum, { servings }) => sum + servings, 0))} servings.`,
-      );
+    }
+    if (open.length > 1) {
+      const count = open.reduce((sum, { numbers }) => sum + numbers.length, 0);
+      const servings = open.reduce((sum, shelf) => sum + shelf.servings, 0);
+      lines.push(`Together ${sayCount(count, 'pouch', 'pouches')}, ${sayNumber(servings)} servings.`);
+    }
     return { group: [...lines, ...keptLines].join('\n'), meals };
   },
 });
 
-/** Pouches of one meal and one best-by month together, in the order in which they should be eaten. */
-function group(house: House, pouches: readonly Pouch[]): Shelf[] {
-  const shelves = new Map<
-    string,
-    { meal: string; pouches: Pouch[]; servings: number; recipe: RecipeFacts }
-  >();
-  for (const pouch of pouches) {
-    const batch = batchSeen(house, pouch.batch).facts;
-    const key = `${pouch.meal}\n${pouch.bestByOn ?? ''}\n${pouch.batch}`;
-    const shelf = shelves.get(key) ?? { meal: pouch.meal, pouches: [], servings: 0, recipe: batch.recipe };
-    shelf.pouches.push(pouch);
-    if (batch.dryG !== null)
-      shelf.servings += pouchFacts(pouch.dryG, { ...batch, dryG: batch.dryG }).servings;
-    shelves.set(key, shelf);
-  }
-  return [...shelves.values()];
+/** A shelf with its servings and whether it is free of what is to be avoided. */
+function onShelf(house: House, shelf: Shelf, avoid: readonly Avoidance[] | undefined) {
+  const { facts } = batchSeen(house, shelf.batch);
+  return {
+    ...shelf,
+    servings: facts.dryG === null ? 0 : pouchFacts(shelf.dryG, { ...facts, dryG: facts.dryG }).servings,
+    verdict: avoid ? verdictFor(facts.recipe.contents, avoid) : { is: 'clear' as const },
+  };
 }
 
-function weights(pouches: readonly Pouch[], units: 'grams' | 'ounces'): string {
-  const sizes = [...new Set(pouches.map((pouch) => pouch.dryG))].sort((a, b) => a - b);
-  return sizes.length <= 2
-    ? sayList(sizes.map((g) => sayG(g, units)))
-    : `${sayG(sizes[0]!, units)} to ${sayG(sizes.at(-1)!, units)}`;
+function shelfLine(shelf: ReturnType<typeof onShelf>, units: Settings['units']): string {
+  const { batch, numbers, leastG, mostG, verdict } = shelf;
+  const date = shelf.checked ? `best by ${sayMonth(shelf.bestByOn!)}` : 'UNCHECKED: keep frozen';
+  const weight = leastG === mostG ? sayG(leastG, units) : `${sayG(leastG, units)} to ${sayG(mostG, units)}`;
+  const unsure = verdict.is === 'unknown' ? ` Unknown because of ${becauseWords(verdict.because)}.` : '';
+  const codes = sayCodes(numbers.map((no) => ({ batch, no })));
+  return `${shelf.meal}: ${sayCount(numbers.length, 'pouch', 'pouches')} of ${weight}, ${sayNumber(shelf.servings)} servings, ${date}: ${codes}.${unsure}`;
 }

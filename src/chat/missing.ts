@@ -13,18 +13,18 @@ export function missingLines(house: House, trip: Trip): string[] {
   if (needed === 0) return ['Nobody is at any meal yet: say who comes, such as "for all".'];
   const held = house.trips.held(null);
   const here = held.filter((h) => h.trip === trip.id);
-  const elsewhere = new Set(held.filter((h) => h.trip !== trip.id).map((h) => h.pouch));
   const free = house.pouches
-    .inStock()
-    .filter((pouch) => pouch.checked && !elsewhere.has(pouch.id) && (pouch.bestByOn ?? '') >= trip.startsOn);
+    .shelves()
+    .filter((shelf) => shelf.checked && (shelf.bestByOn ?? '') >= trip.startsOn);
   seeStock(house);
-  const servings = free.reduce((sum, pouch) => {
-    const batch = batchSeen(house, pouch.batch).facts;
-    return batch.dryG === null ? sum : sum + pouchFacts(pouch.dryG, { ...batch, dryG: batch.dryG }).servings;
+  const servings = free.reduce((sum, shelf) => {
+    const { facts } = batchSeen(house, shelf.batch);
+    return facts.dryG === null ? sum : sum + pouchFacts(shelf.dryG, { ...facts, dryG: facts.dryG }).servings;
   }, 0);
+  const pouches = free.reduce((sum, shelf) => sum + shelf.numbers.length, 0);
   const wishes = house.trips.wishes(trip.id).length;
   const lines = [
-    `Needed: ${sayNumber(needed)} servings. Free in stock: ${sayNumber(servings)} servings in ${sayCount(free.length, 'pouch', 'pouches')}.`,
+    `Needed: ${sayNumber(needed)} servings. Free in stock: ${sayNumber(servings)} servings in ${sayCount(pouches, 'pouch', 'pouches')}.`,
   ];
   if (servings < needed)
     lines.push(`Short by about ${sayNumber(needed - servings)} servings: /cook tells what to cook.`);

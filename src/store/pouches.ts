@@ -8,6 +8,19 @@ export type NewPouch = Pick<
   'dryG' | 'sealedAtMs' | 'checked' | 'volumeMl' | 'absorberMl' | 'absorberCount' | 'bestByOn'
 >;
 
+/** Pouches of one batch with one best-by that are in stock and held for no trip. */
+export interface Shelf {
+  readonly batch: number;
+  readonly meal: string;
+  readonly bestByOn: string | null;
+  readonly checked: boolean;
+  /** Pouch numbers, in order. */
+  readonly numbers: readonly number[];
+  readonly dryG: number;
+  readonly leastG: number;
+  readonly mostG: number;
+}
+
 /** Sealed pouches: in stock, eaten or discarded; none is ever deleted. */
 export function pouchStore(db: Db) {
   const select = `SELECT pouch.id, batch.no AS batch, pouch.no, recipe.name AS meal, dry_g AS dryG, sealed_at_ms AS sealedAtMs,
@@ -23,6 +36,14 @@ export function pouchStore(db: Db) {
   const inStockOf = db.prepare(
     `${select} WHERE pouch.household = ? AND state = 'stock' AND recipe.name = ?
      ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
+  );
+  const shelves = db.prepare(
+    `SELECT batch.no AS batch, recipe.name AS meal, best_by_on AS bestByOn, checked, group_concat(pouch.no) AS numbers,
+       sum(dry_g) AS dryG, min(dry_g) AS leastG, max(dry_g) AS mostG
+     FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe
+     WHERE pouch.household = :household AND state = 'stock'
+       AND NOT EXISTS (SELECT 1 FROM promise WHERE promise.pouch = pouch.id AND came IS NULL)
+     GROUP BY pouch.batch, best_by_on, checked ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no`,
   );
   const newestByRecipe = db
     .prepare(
@@ -51,6 +72,21 @@ export function pouchStore(db: Db) {
     inStock: (): Pouch[] => (inStock.all(household) as PouchRow[]).map(asPouch),
     /** The same of one meal, by its name as recorded. */
     inStockOf: (meal: string): Pouch[] => (inStockOf.all(household, meal) as PouchRow[]).map(asPouch),
+    /** What is free, batch by batch, oldest best-by first; unchecked pouches before all. */
+    shelves: (): Shelf[] =>
+      (
+        shelves.all({ household }) as (Omit<Shelf, 'checked' | 'numbers'> & {
+          checked: 0 | 1;
+          numbers: string;
+        })[]
+      ).map(({ checked, numbers, ...shelf }) => ({
+        ...shelf,
+        checked: checked === 1,
+        numbers: numbers
+          .split(',')
+          .map(Number)
+          .toSorted((a, b) => a - b),
+      })),
     /** For each wording of a recipe in stock its newest batch's number. */
     batchesByRecipe: (): number[] => newestByRecipe.all(household) as number[],
     /** @param batchId the batch's row, not its number. @returns the numbers given, in order */

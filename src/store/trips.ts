@@ -43,6 +43,10 @@ export function tripStore(db: Db) {
     `SELECT id, trip, slot, pouch, eaters_json AS eatersJson, packed, came FROM promise WHERE household = :household
        AND (trip = :trip OR :trip IS NULL) AND (came IS NULL OR :trip IS NOT NULL) ORDER BY slot, pouch`,
   );
+  const heldCodes = db.prepare(
+    `SELECT promise.trip, batch.no AS batch, pouch.no FROM promise JOIN pouch ON pouch.id = promise.pouch
+       JOIN batch ON batch.id = pouch.batch WHERE promise.household = ? AND came IS NULL ORDER BY batch.no, pouch.no`,
+  );
   const hold = db.prepare(
     `INSERT INTO promise (household, trip, slot, pouch, eaters_json) VALUES (?, ?, ?, ?, ?)`,
   );
@@ -114,6 +118,9 @@ export function tripStore(db: Db) {
     /** Pouches held for one trip, whatever became of them; without a trip, all that are still held. */
     held: (trip: number | null): HeldPouch[] =>
       (held.all({ household, trip }) as Parameters<typeof heldPouch>[0][]).map(heldPouch),
+    /** The codes of all that is held, with the trip that holds each. */
+    heldCodes: (): { trip: number; batch: number; no: number }[] =>
+      heldCodes.all(household) as { trip: number; batch: number; no: number }[],
     hold: (trip: number, slot: number, pouch: number, eaters: readonly number[]): void =>
       void hold.run(household, trip, slot, pouch, JSON.stringify(eaters)),
     /** Gives back what is held and not yet packed. */
