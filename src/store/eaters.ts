@@ -50,7 +50,8 @@ export function eaterStore(db: Db) {
       const { never, dislikes, ...head } = eater;
       update.run({ household, id, ...head });
       const wanted = new Set([...never, ...dislikes]);
-      for (const { words } of foods.all(id) as { words: string }[]) if (!wanted.has(words)) dropFood.run(household, id, words);
+      for (const { words } of foods.all(id) as { words: string }[])
+        if (!wanted.has(words)) dropFood.run(household, id, words);
       for (const words of never) addFood.run(household, id, 'never', words);
       for (const words of dislikes) addFood.run(household, id, 'dislike', words);
     },

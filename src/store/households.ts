@@ -34,13 +34,15 @@ export function householdStore(db: Db) {
 
   return {
     /** What the household's group is called, for people who belong to several. */
-    title: (household: number): string => (title.get(household) as string | undefined) ?? `household ${household}`,
+    title: (household: number): string =>
+      (title.get(household) as string | undefined) ?? `household ${household}`,
     wrongCode: (message: Message): void => void wrong.run(message.door, message.chatKey, message.sentAtMs),
     /** Whether this chat, or everybody together, tried too many wrong codes in the hour before. */
     tooManyTries: (message: Message): boolean =>
       (wrongHere.get(message.door, message.chatKey, message.sentAtMs - 3_600_000) as number) >= 5 ||
       (wrongAnywhere.get(message.sentAtMs - 3_600_000) as number) >= 50,
-    of: (door: string, chatKey: string): number | undefined => ofChat.get(door, chatKey) as number | undefined,
+    of: (door: string, chatKey: string): number | undefined =>
+      ofChat.get(door, chatKey) as number | undefined,
     /** The households a person belongs to, for their private chat. */
     ofPerson: (door: string, personKey: string): number[] => ofPerson.all(door, personKey) as number[],
     admit(message: Message): number {
@@ -63,7 +65,10 @@ export function householdStore(db: Db) {
     member(household: number, { door, person }: Message): Member {
       const found = findMember.get(household, door, person.key) as Member | undefined;
       if (!found) {
-        return { id: Number(addMember.run(household, door, person.key, person.name).lastInsertRowid), name: person.name };
+        return {
+          id: Number(addMember.run(household, door, person.key, person.name).lastInsertRowid),
+          name: person.name,
+        };
       }
       if (found.name !== person.name) rename.run(person.name, found.id);
       return { ...found, name: person.name };

@@ -19,7 +19,9 @@ export function learntStore(db: Db) {
   );
   return (household: number) => ({
     foods: (): ReadonlyMap<string, string> =>
-      new Map((foods.all(household) as { words: string; ndb: string }[]).map(({ words, ndb }) => [words, ndb])),
+      new Map(
+        (foods.all(household) as { words: string; ndb: string }[]).map(({ words, ndb }) => [words, ndb]),
+      ),
     measures: (): LearntMeasure[] => measures.all(household) as LearntMeasure[],
     learnFood: (words: string, ndb: string): void => void putFood.run(household, words, ndb),
   });

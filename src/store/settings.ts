@@ -29,10 +29,9 @@ export function settingStore(db: Db, defaults: Settings = defaultSettings) {
   );
   return (household: number) => ({
     all: (): Settings => {
-      const told = (all.all(household) as { name: string; value_json: string }[]).map(({ name, value_json }) => [
-        name,
-        JSON.parse(value_json) as unknown,
-      ]);
+      const told = (all.all(household) as { name: string; value_json: string }[]).map(
+        ({ name, value_json }) => [name, JSON.parse(value_json) as unknown],
+      );
       return told.length === 0 ? defaults : Shape.parse({ ...defaults, ...Object.fromEntries(told) });
     },
     told: (): string[] => (all.all(household) as { name: string }[]).map(({ name }) => name),

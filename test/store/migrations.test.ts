@@ -43,7 +43,9 @@ test('the file is read by its owner alone, and every write is waited for', () =>
 test('every table is STRICT', () => {
   const db = openDatabase(':memory:');
   const loose = db
-    .prepare("SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%'")
+    .prepare(
+      "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%'",
+    )
     .pluck()
     .all();
   expect(loose).toEqual([]);
