@@ -5,7 +5,7 @@ import { batchNumbered, driedFacts } from '#chat/figures.ts';
 import { rawCaution, steadyPhrase, uncheckedCaution, wetCaution } from '#chat/phrases.ts';
 import { mealOfBatch } from '#chat/verdicts.ts';
 import { type Sealing, absorberLine, planSealing } from '#chat/sealing.ts';
-import { pouchFacts, wetByBalance } from '#core/meal.ts';
+import { pouchFacts, steadinessOf, wetByBalance } from '#core/meal.ts';
 import { pouchVolumeMl } from '#core/oxygen.ts';
 import { Refusal } from '#core/refusal.ts';
 import { leftToSealG } from '#core/sealing.ts';
@@ -44,11 +44,12 @@ export default command({
     const batch = batchNumbered(house, no);
     const facts = driedFacts(house, batch);
     const { settings } = house;
-    const steady = facts.steadiness.is === 'steady';
+    const steadiness = steadinessOf(batch, settings);
+    const steady = steadiness.is === 'steady';
     if (!steady && !unchecked) {
       throw new Refusal(
         'not-steady',
-        `B${no} is not shown to be dry. ${steadyPhrase(facts.steadiness, settings)}\nA damp pouch without oxygen is where botulism grows, so I name no absorber and no best-by for it. Dry it on and weigh again, or seal it as "unchecked" and keep it frozen.`,
+        `B${no} is not shown to be dry. ${steadyPhrase(steadiness, settings)}\nA damp pouch without oxygen is where botulism grows, so I name no absorber and no best-by for it. Dry it on and weigh again, or seal it as "unchecked" and keep it frozen.`,
       );
     }
     const sealed = house.pouches.ofBatch(no).map((pouch) => pouch.dryG);

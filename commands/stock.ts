@@ -1,10 +1,10 @@
 import { command, type House } from '#chat/command.ts';
-import { batchSeen, nameKey, seeStock } from '#chat/figures.ts';
+import { batchNumbered, factsOfBatch, nameKey } from '#chat/figures.ts';
 import { pouchFacts } from '#core/meal.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Shelf } from '#store/pouches.ts';
 import { avoidancesOf, becauseWords, mealsInStock } from '#chat/verdicts.ts';
-import { type Avoidance, verdictFor } from '#core/allergens.ts';
+import { type Avoidance, type Verdict, verdictFor } from '#core/allergens.ts';
 import { avoided } from '#words/eater-parts.ts';
 import { meal, optional, part } from '#words/parts.ts';
 import { takeName } from '#words/reading.ts';
@@ -41,11 +41,19 @@ export default command({
         (name === undefined || shelf.meal === name) &&
         (before === undefined || (shelf.bestByOn ?? '0') <= before),
     );
-    if (wanted.length > 1) seeStock(house);
     const held = house.trips.heldCodes();
     const meals = new Set(wanted.map((shelf) => shelf.meal));
+    const judged = wanted.map((shelf) => ({
+      ...shelf,
+      verdict: avoid ? verdictOf(house, shelf, avoid) : clear,
+    }));
+    const open = judged.filter(({ verdict }) => verdict.is !== 'blocked');
     return {
-      shelves: wanted.map((shelf) => onShelf(house, shelf, avoid)),
+      shown: open.slice(0, mostShelves).map((shelf) => ({ ...shelf, servings: servingsOn(house, shelf) })),
+      more: open.slice(mostShelves),
+      blocked: [
+        ...new Set(judged.filter(({ verdict }) => verdict.is === 'blocked').map((shelf) => shelf.meal)),
+      ],
       kept:
         held.length === 0
           ? []
@@ -57,13 +65,13 @@ export default command({
       meals: meals.size === 0 ? [] : mealsInStock(house).filter((shown) => meals.has(shown.name)),
     };
   },
-  say: ({ shelves, kept, any, filtered, settings, avoiding, meals }) => {
+  say: ({ shown, more, blocked, kept, any, filtered, settings, avoiding, meals }) => {
     const keptLines = filtered
       ? []
       : kept.flatMap(({ place, codes }) =>
           codes.length === 0 ? [] : [`Kept for ${place}: ${sayCodes(codes)}.`],
         );
-    if (shelves.length === 0) {
+    if (shown.length + blocked.length === 0) {
       return {
         group:
           any && filtered
@@ -71,38 +79,44 @@ export default command({
             : ['Nothing is free in stock. Pouches come in with /seal.', ...keptLines].join('\n'),
       };
     }
-    const open = shelves.filter(({ verdict }) => verdict.is !== 'blocked');
-    const lines = open.slice(0, mostShelves).map((shelf) => shelfLine(shelf, settings.units));
-    if (open.length > mostShelves)
-      lines.push(`… and ${open.length - mostShelves} more. Name a meal to see them.`);
-    if (open.length === 0) lines.push('Nothing in stock is free of that.');
-    const blocked = [
-      ...new Set(shelves.filter(({ verdict }) => verdict.is === 'blocked').map((shelf) => shelf.meal)),
-    ];
+    const lines = shown.map((shelf) => shelfLine(shelf, settings.units));
+    if (shown.length === 0) lines.push('Nothing in stock is free of that.');
+    if (more.length > 0) {
+      const count = more.reduce((sum, { numbers }) => sum + numbers.length, 0);
+      const dryG = more.reduce((sum, shelf) => sum + shelf.dryG, 0);
+      lines.push(
+        `… and ${sayCount(count, 'pouch', 'pouches')} more, ${sayG(dryG, settings.units)}, that keep longer. Name a meal to see them.`,
+      );
+    }
     if (blocked.length > 0) lines.push(`Kept back: ${sayList(blocked)}.`);
     if (avoiding) {
       lines.push('By the recorded ingredients alone: traces and the small print of packets are not in it.');
     }
-    if (open.length > 1) {
-      const count = open.reduce((sum, { numbers }) => sum + numbers.length, 0);
-      const servings = open.reduce((sum, shelf) => sum + shelf.servings, 0);
+    if (shown.length > 1 && more.length === 0) {
+      const count = shown.reduce((sum, { numbers }) => sum + numbers.length, 0);
+      const servings = shown.reduce((sum, shelf) => sum + shelf.servings, 0);
       lines.push(`Together ${sayCount(count, 'pouch', 'pouches')}, ${sayNumber(servings)} servings.`);
     }
     return { group: [...lines, ...keptLines].join('\n'), meals };
   },
 });
 
-/** A shelf with its servings and whether it is free of what is to be avoided. */
-function onShelf(house: House, shelf: Shelf, avoid: readonly Avoidance[] | undefined) {
-  const { facts } = batchSeen(house, shelf.batch);
-  return {
-    ...shelf,
-    servings: facts.dryG === null ? 0 : pouchFacts(shelf.dryG, { ...facts, dryG: facts.dryG }).servings,
-    verdict: avoid ? verdictFor(facts.recipe.contents, avoid) : { is: 'clear' as const },
-  };
+const clear: Verdict = { is: 'clear' };
+
+function verdictOf(house: House, shelf: Shelf, avoid: readonly Avoidance[]): Verdict {
+  const { lines } = house.recipes.byId(shelf.recipe);
+  return verdictFor(
+    lines.map((line) => ({ ingredient: line.called, contents: line.contents })),
+    avoid,
+  );
 }
 
-function shelfLine(shelf: ReturnType<typeof onShelf>, units: Settings['units']): string {
+function servingsOn(house: House, shelf: Shelf): number {
+  const facts = factsOfBatch(house, batchNumbered(house, shelf.batch));
+  return facts.dryG === null ? 0 : pouchFacts(shelf.dryG, { ...facts, dryG: facts.dryG }).servings;
+}
+
+function shelfLine(shelf: Shelf & { servings: number; verdict: Verdict }, units: Settings['units']): string {
   const { batch, numbers, leastG, mostG, verdict } = shelf;
   const date = shelf.checked ? `best by ${sayMonth(shelf.bestByOn!)}` : 'UNCHECKED: keep frozen';
   const weight = leastG === mostG ? sayG(leastG, units) : `${sayG(leastG, units)} to ${sayG(mostG, units)}`;

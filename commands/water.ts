@@ -12,7 +12,7 @@ import {
 import { boilingPhrase, burnCaution, rawCaution } from '#chat/phrases.ts';
 import { type MealShown, mealOfBatch, mealOfRecipe } from '#chat/verdicts.ts';
 import { pouchWaterMl } from '#core/balance.ts';
-import { type BatchFacts, expectedMlPerDryG, pouchFacts } from '#core/meal.ts';
+import { type BatchFacts, expectedMlPerDryG, pouchFacts, steadinessOf } from '#core/meal.ts';
 import type { Batch, Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';
@@ -185,7 +185,7 @@ function newestDried(house: House, name: string) {
   const recipe = recipeNamed(house, name);
   for (const batch of house.batches.ofMeal(recipe.id)) {
     const facts = factsOfBatch(house, batch);
-    if (facts.dryG !== null && facts.steadiness.is === 'steady')
+    if (facts.dryG !== null && steadinessOf(batch, house.settings).is === 'steady')
       return { recipe, batch, facts: { ...facts, dryG: facts.dryG } };
   }
   return { recipe };

@@ -4,7 +4,7 @@ import { steadyPhrase, wetCaution } from '#chat/phrases.ts';
 import { weighedNet } from '#chat/trays.ts';
 import { residualMoistureBand, usualSolidsErrorFraction } from '#core/balance.ts';
 import { steadyThresholdG } from '#core/dryness.ts';
-import { type BatchFacts, wetByBalance } from '#core/meal.ts';
+import { type BatchFacts, steadinessOf, wetByBalance } from '#core/meal.ts';
 import type { Batch, Weighing } from '#core/records.ts';
 import { Doubt, Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';
@@ -74,10 +74,12 @@ export default command({
     }));
     question(batch, before, weighed, house.sure, house.settings);
     house.batches.weigh(batch.id, weighed);
-    const after = factsOfBatch(house, batchNumbered(house, no));
-    return { no, meal: batch.recipe.name, before, after, weighed, settings: house.settings };
+    const weighedBatch = batchNumbered(house, no);
+    const after = factsOfBatch(house, weighedBatch);
+    const steady = steadinessOf(weighedBatch, house.settings);
+    return { no, meal: batch.recipe.name, before, after, weighed, steady, settings: house.settings };
   },
-  say: ({ no, meal, before, after, weighed, settings }) => {
+  say: ({ no, meal, before, after, weighed, steady, settings }) => {
     const g = (value: number) => sayG(value, settings.units);
     const sum = weighed.reduce((all, one) => all + one.netG, 0);
     const what =
@@ -94,11 +96,11 @@ export default command({
             : `, ${g(Math.abs(lessG))} ${lessG > 0 ? 'less' : 'more'} than last time`;
       lines.push(`The batch weighs ${g(after.dryG)}${last}; ${g(gone)} of water are gone.`);
     }
-    lines.push(steadyPhrase(after.steadiness, settings), ...secondWitness(after, settings));
-    const wet = after.steadiness.is === 'steady' ? wetByBalance(after) : undefined;
+    lines.push(steadyPhrase(steady, settings), ...secondWitness(after, settings));
+    const wet = steady.is === 'steady' ? wetByBalance(after) : undefined;
     if (wet !== undefined) {
       lines.push(wetCaution(wet));
-    } else if (after.steadiness.is === 'steady') {
+    } else if (steady.is === 'steady') {
       lines.push(
         'Before sealing, open the thickest pieces: a cold or soft centre means ice (common practice).',
       );

@@ -1,3 +1,4 @@
+import { steadinessOf } from '#core/meal.ts';
 import { sayCodes, sayCount, sayDay, sayG, sayMoment, sayNumber } from '#words/say.ts';
 import type { House } from './command.ts';
 import { batchNumbered, factsOfBatch } from './figures.ts';
@@ -18,7 +19,7 @@ export function batchCard(house: House, no: number): string[] {
   return [
     `B${no}: ${batch.recipe.name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, loaded ${sayDay(batch.loadedAtMs, settings.zone)}`,
     `${g(facts.wetG)} wet on ${sayCount(batch.trays.length, 'tray')}, ${dry}.`,
-    steadyPhrase(facts.steadiness, settings),
+    steadyPhrase(steadinessOf(batch, settings), settings),
     ...(pouches.length === 0
       ? ['Nothing of it is sealed yet.']
       : [`Sealed: ${sayCodes(pouches)}, ${g(sealedG)}.`]),

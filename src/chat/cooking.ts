@@ -1,9 +1,10 @@
 import { DateTime } from 'luxon';
+import { steadinessOf } from '#core/meal.ts';
 import { loads } from '#core/scaling.ts';
 import type { Recipe, Trip } from '#core/records.ts';
 import type { Shortage } from '#core/picks/why.ts';
 import type { House } from './command.ts';
-import { factsOfBatch, factsOfRecipe, nameKey } from './figures.ts';
+import { factsOfRecipe, nameKey } from './figures.ts';
 import { mealOfRecipe, verdictOn } from './verdicts.ts';
 
 export interface ToCook {
@@ -33,9 +34,8 @@ const usualLoadHours = 24;
 export function loadHours(house: House): CookingPlan['loadHours'] {
   const hours = house.batches
     .latest(20)
-    .map((batch) => ({ batch, facts: factsOfBatch(house, batch) }))
-    .filter(({ facts }) => facts.steadiness.is === 'steady' && facts.lastWeighedAtMs !== null)
-    .map(({ batch, facts }) => (facts.lastWeighedAtMs! - batch.loadedAtMs) / 3_600_000);
+    .filter((batch) => batch.weighings.length > 0 && steadinessOf(batch, house.settings).is === 'steady')
+    .map((batch) => (batch.weighings.at(-1)!.atMs - batch.loadedAtMs) / 3_600_000);
   if (hours.length < 3) return { hours: usualLoadHours, recorded: hours.length };
   return { hours: hours.reduce((sum, h) => sum + h, 0) / hours.length, recorded: hours.length };
 }

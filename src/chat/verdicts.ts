@@ -5,7 +5,7 @@ import type { Eater, Recipe } from '#core/records.ts';
 import type { Note } from '#core/talk.ts';
 import { sayList } from '#words/say.ts';
 import type { House } from './command.ts';
-import { batchSeen } from './figures.ts';
+import { batchNumbered, factsOfRecipe } from './figures.ts';
 
 /** A meal as an answer names it: what its verdicts and its sodium rest on. */
 export interface MealShown {
@@ -119,12 +119,17 @@ export function stockVerdicts(house: House, eater: Eater): string[] {
 /** Each meal in stock once, with the contents of every wording of it. */
 export function mealsInStock(house: House): MealShown[] {
   const byMeal = new Map<string, MealShown>();
-  for (const no of house.pouches.batchesByRecipe()) {
-    const meal = mealOfBatch(house, no);
+  for (const id of house.pouches.recipes()) {
+    const meal = mealOfRecipeRow(house, id);
     const before = byMeal.get(meal.name);
     byMeal.set(meal.name, before ? { ...meal, contents: [...before.contents, ...meal.contents] } : meal);
   }
   return [...byMeal.values()];
+}
+
+function mealOfRecipeRow(house: House, id: number): MealShown {
+  const recipe = house.recipes.byId(id);
+  return mealOfRecipe(recipe, factsOfRecipe(house, recipe));
 }
 
 /** A recipe's meal. */
@@ -138,10 +143,6 @@ export function mealOfRecipe(recipe: Recipe, facts: RecipeFacts): MealShown {
 
 /** A batch's meal, from the wording it was cooked from. */
 export function mealOfBatch(house: House, no: number): MealShown {
-  const { batch, facts } = batchSeen(house, no);
-  return {
-    name: batch.recipe.name,
-    contents: facts.recipe.contents,
-    sodiumMgPerServing: facts.servings > 0 ? facts.totals.sodiumMg / facts.servings : null,
-  };
+  const { recipe } = batchNumbered(house, no);
+  return mealOfRecipe(recipe, factsOfRecipe(house, recipe));
 }

@@ -62,7 +62,6 @@ export interface BatchFacts {
   readonly servings: number;
   /** Predicted from the solids and the expected residual moisture; null when no solids are known. */
   readonly expectedDryG: number | null;
-  readonly steadiness: Steadiness;
   /** The latest weight of every tray together, g; null until each was weighed. */
   readonly dryG: number | null;
   readonly lastWeighedAtMs: number | null;
@@ -117,14 +116,18 @@ export function batchFacts(
     totals,
     servings: batch.recipe.servings * batch.factor * share,
     expectedDryG: totals.solidsG > 0 ? expectedDryG(totals.solidsG, settings.residualMoisture) : null,
-    steadiness: steadiness(checkWeights(batch), {
-      scaleResolutionG: settings.scaleG,
-      minGapHours: settings.steadyGapHours,
-    }),
     dryG: latestDryG(batch),
     lastWeighedAtMs: batch.weighings.at(-1)?.atMs ?? null,
     recipe,
   };
+}
+
+/** Whether a batch has stopped losing weight, by all its weighings. */
+export function steadinessOf(batch: Batch, settings: Settings): Steadiness {
+  return steadiness(checkWeights(batch), {
+    scaleResolutionG: settings.scaleG,
+    minGapHours: settings.steadyGapHours,
+  });
 }
 
 /** One pouch in figures. */

@@ -11,6 +11,7 @@ export type NewPouch = Pick<
 /** Pouches of one batch with one best-by that are in stock and held for no trip. */
 export interface Shelf {
   readonly batch: number;
+  readonly recipe: number;
   readonly meal: string;
   readonly bestByOn: string | null;
   readonly checked: boolean;
@@ -38,17 +39,17 @@ export function pouchStore(db: Db) {
      ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
   );
   const shelves = db.prepare(
-    `SELECT batch.no AS batch, recipe.name AS meal, best_by_on AS bestByOn, checked, group_concat(pouch.no) AS numbers,
+    `SELECT batch.no AS batch, batch.recipe, recipe.name AS meal, best_by_on AS bestByOn, checked, group_concat(pouch.no) AS numbers,
        sum(dry_g) AS dryG, min(dry_g) AS leastG, max(dry_g) AS mostG
      FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe
      WHERE pouch.household = :household AND state = 'stock'
        AND NOT EXISTS (SELECT 1 FROM promise WHERE promise.pouch = pouch.id AND came IS NULL)
      GROUP BY pouch.batch, best_by_on, checked ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no`,
   );
-  const newestByRecipe = db
+  const recipesInStock = db
     .prepare(
-      `SELECT max(batch.no) FROM pouch JOIN batch ON batch.id = pouch.batch
-       WHERE pouch.household = ? AND state = 'stock' GROUP BY batch.recipe ORDER BY 1`,
+      `SELECT DISTINCT batch.recipe FROM pouch JOIN batch ON batch.id = pouch.batch
+       WHERE pouch.household = ? AND state = 'stock' ORDER BY 1`,
     )
     .pluck();
   const nextNo = db.prepare('SELECT coalesce(max(no), 0) + 1 FROM pouch WHERE batch = ?').pluck();
@@ -87,8 +88,8 @@ export function pouchStore(db: Db) {
           .map(Number)
           .toSorted((a, b) => a - b),
       })),
-    /** For each wording of a recipe in stock its newest batch's number. */
-    batchesByRecipe: (): number[] => newestByRecipe.all(household) as number[],
+    /** The recipes, by row, of which a pouch is in stock. */
+    recipes: (): number[] => recipesInStock.all(household) as number[],
     /** @param batchId the batch's row, not its number. @returns the numbers given, in order */
     seal: (batchId: number, sealed: readonly NewPouch[]): number[] => {
       const first = nextNo.get(batchId) as number;
