@@ -6,8 +6,6 @@ import { menu } from '#chat/help.ts';
 import { readCommands } from '#chat/registry.ts';
 import { type Config, readConfig } from '#config.ts';
 import { defaultSettings } from '#core/settings.ts';
-import { sayError } from '#doors/telegram-refused.ts';
-import { openTelegram } from '#doors/telegram.ts';
 import { openTerminal } from '#doors/terminal.ts';
 import { openSolver } from '#solver.ts';
 import { deliveryStore } from '#store/deliveries.ts';
@@ -66,6 +64,9 @@ async function start(): Promise<void> {
 }
 
 async function startTelegram(house: Answerer, db: Db, config: Config): Promise<number> {
+  // The terminal needs nothing of Telegram, so it is read only here.
+  const { openTelegram } = await import('#doors/telegram.ts');
+  const { sayError } = await import('#doors/telegram-refused.ts');
   // Node itself would print the error whole, and errors of calls hold the token.
   process.on('uncaughtException', (error) => {
     log(`The program broke: ${sayError(error)}`);

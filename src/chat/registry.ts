@@ -1,9 +1,5 @@
-import { readdirSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { commandFiles } from './command-files.ts';
 import type { Command } from './command.ts';
-
-const folder = join(dirname(fileURLToPath(import.meta.url)), '..', '..', 'commands');
 
 /** The order in which /help and the menu show the requests; a request not named here comes last. */
 const order = [
@@ -32,10 +28,9 @@ function rank(name: string): number {
  * with a broken request is not opened.
  */
 export async function readCommands(): Promise<Command[]> {
-  const files = readdirSync(folder).filter((name) => name.endsWith('.ts'));
   const commands = await Promise.all(
-    files.map(async (file) => {
-      const module = (await import(pathToFileURL(join(folder, file)).href)) as { default?: Command };
+    Object.entries(commandFiles).map(async ([file, read]) => {
+      const module = (await read()) as { default?: Command };
       const command = module.default;
       if (command?.name !== file.replace(/\.ts$/, '')) {
         throw new Error(`commands/${file} does not export a request named ${file.replace(/\.ts$/, '')}.`);

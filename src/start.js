@@ -1,0 +1,83 @@
+// Starts the program. Node 20 reads no TypeScript, and having each of some two hundred files translated takes most of a
+// second at every start. So the sources are put together into one file beside the packages, made anew whenever one of
+// them changes; where that cannot be done, tsx reads them one by one.
+import { createHash } from 'node:crypto';
+import { mkdirSync, readFileSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..');
+const cache = join(root, 'node_modules', '.cache', 'tray-to-trail');
+
+/** What the bundle depends on, as a short text: sources by time and size, packages, Node, and where all this lies. */
+function stamp() {
+  const hash = createHash('sha256').update(`${process.version} ${root}`);
+  for (const folder of ['src', 'commands']) {
+    for (const name of readdirSync(join(root, folder), { recursive: true }).sort()) {
+      if (!/\.(?:ts|js)$/.test(name)) continue;
+      const { mtimeMs, size } = statSync(join(root, folder, name));
+      hash.update(`${name} ${mtimeMs} ${size}\n`);
+    }
+  }
+  for (const name of ['package.json', 'package-lock.json'])
+    hash.update(String(statSync(join(root, name)).mtimeMs));
+  return hash.digest('hex').slice(0, 16);
+}
+
+/** Puts the sources together. Paths that a file finds from its own place stay those of the sources. */
+async function bundle(path) {
+  const { build } = await import('esbuild');
+  const commands = readdirSync(join(root, 'commands')).filter((name) => name.endsWith('.ts'));
+  const listed = commands.map(
+    (name) => `${JSON.stringify(name)}: () => import(${JSON.stringify(join(root, 'commands', name))})`,
+  );
+  const { outputFiles } = await build({
+    entryPoints: [join(root, 'src', 'main.ts')],
+    bundle: true,
+    write: false,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    packages: 'external',
+    legalComments: 'none',
+    plugins: [
+      {
+        name: 'places',
+        setup({ onLoad }) {
+          onLoad({ filter: /command-files\.ts$/ }, () => ({
+            contents: `export const commandFiles = {${listed.join(',')}};`,
+            resolveDir: root,
+          }));
+          onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path: source }) => ({
+            contents: readFileSync(source, 'utf8').replaceAll(
+              'import.meta.url',
+              JSON.stringify(pathToFileURL(source).href),
+            ),
+            loader: 'ts',
+          }));
+        },
+      },
+    ],
+  });
+  mkdirSync(cache, { recursive: true });
+  for (const old of readdirSync(cache))
+    if (/^program-.*\.js$/.test(old)) rmSync(join(cache, old), { force: true });
+  // Written aside and renamed: a second start at the same time never reads half a file.
+  const aside = `${path}.${process.pid}`;
+  writeFileSync(aside, outputFiles[0].contents);
+  renameSync(aside, path);
+}
+
+async function program() {
+  try {
+    const path = join(cache, `program-${stamp()}.js`);
+    if (!statSync(path, { throwIfNoEntry: false })) await bundle(path);
+    return path;
+  } catch {
+    const { register } = await import('tsx/esm/api');
+    register();
+    return join(root, 'src', 'main.ts');
+  }
+}
+
+await import(pathToFileURL(await program()).href);
