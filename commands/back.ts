@@ -115,7 +115,13 @@ export default command({
       lines.push(
         `Still open: ${sayCount(open.length, 'pouch', 'pouches')}, ${sayCodes(open.map((one) => one.pouch))}.`,
       );
-    if (over) lines.push('The trip is done. How was it? /rate B4-2 40 ml more, too salty');
+    const eaten = codes('eaten')[0];
+    if (over)
+      lines.push(
+        eaten
+          ? `The trip is done. How was it? /rate B${eaten.batch}-${eaten.no} 40 ml more, too salty`
+          : 'The trip is done.',
+      );
     return {
       group: lines.join('\n'),
       ...(settled.length === 0 ? {} : { did: `${trip.place}: ${sayList(said)}` }),

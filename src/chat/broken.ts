@@ -1,5 +1,5 @@
-import type { Trip } from '#core/records.ts';
-import { sayList } from '#words/say.ts';
+import type { Pouch, Trip } from '#core/records.ts';
+import { sayCodes, sayList } from '#words/say.ts';
 import type { House } from './command.ts';
 import { saySlot, tripsAhead } from './trips.ts';
 import { becauseWords, mealOfBatch, verdictOn } from './verdicts.ts';
@@ -14,6 +14,7 @@ export function brokenPromises(house: House, trip: Trip): string[] {
   const eaters = house.eaters.all();
   const stock = house.pouches.inStock();
   const lines: string[] = [];
+  const unfit = new Map<string, { codes: Pouch[]; says: string }>();
   for (const { pouch: id, slot: slotId, eaters: for_ } of held) {
     const pouch = stock.find((p) => p.id === id);
     const slot = trip.slots.find((s) => s.id === slotId);
@@ -24,11 +25,13 @@ export function brokenPromises(house: House, trip: Trip): string[] {
       if (verdict.is === 'clear') continue;
       const reason =
         verdict.is === 'blocked' ? becauseWords(verdict.by) : `unknown, ${becauseWords(verdict.because)}`;
-      lines.push(
-        `B${pouch.batch}-${pouch.no}, kept for ${eater.name} at ${saySlot(slot)}, is not clear: ${reason}.`,
-      );
+      const says = `kept for ${eater.name} at ${saySlot(slot)}: not clear, ${reason}.`;
+      const entry = unfit.get(says) ?? { codes: [], says };
+      entry.codes.push(pouch);
+      unfit.set(says, entry);
     }
   }
+  for (const { codes, says } of unfit.values()) lines.push(`${sayCodes(codes)}, ${says}`);
   for (const slot of trip.slots) {
     const fed = new Set(held.filter((h) => h.slot === slot.id).flatMap((h) => h.eaters));
     const missed = eaters.filter((e) => slot.eaters.includes(e.id) && !fed.has(e.id)).map((e) => e.name);

@@ -114,10 +114,14 @@ export function cookingPlan(house: House, trip: Trip, short: readonly Shortage[]
   };
 }
 
-/** Servings an eater misses at a slot: the whole portion, or what a shared dish falls short by. */
+/** Servings an eater misses at a slot: the whole portion, or an equal part of what a shared dish falls short by. */
 function missing(ofSlot: readonly Shortage[], eater: number, portion: number): number {
   const own = ofSlot.filter((s) => Number(s.eater) === eater);
-  return own.some((s) => s.unfed) ? portion : Math.max(...own.map((s) => s.shortTwentieths / 20));
+  if (own.some((s) => s.unfed)) return portion;
+  const parts = own.map(
+    (s) => s.shortTwentieths / 20 / ofSlot.filter((other) => !other.unfed && other.meal === s.meal).length,
+  );
+  return Math.min(portion, Math.max(...parts));
 }
 
 function inLoads(

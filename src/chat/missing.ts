@@ -22,13 +22,18 @@ export function missingLines(house: House, trip: Trip): string[] {
     return facts.dryG === null ? sum : sum + pouchFacts(shelf.dryG, { ...facts, dryG: facts.dryG }).servings;
   }, 0);
   const pouches = free.reduce((sum, shelf) => sum + shelf.numbers.length, 0);
-  const wishes = house.trips.wishes(trip.id).length;
+  const heldHere = new Set(here.map((h) => h.pouch));
+  const kept = here.length === 0 ? [] : house.pouches.inStock().filter((pouch) => heldHere.has(pouch.id));
+  const keptServings = kept.reduce((sum, pouch) => {
+    const { facts } = batchSeen(house, pouch.batch);
+    return facts.dryG === null ? sum : sum + pouchFacts(pouch.dryG, { ...facts, dryG: facts.dryG }).servings;
+  }, 0);
   const lines = [
-    `Needed: ${sayNumber(needed)} servings. Free in stock: ${sayNumber(servings)} servings in ${sayCount(pouches, 'pouch', 'pouches')}.`,
+    `Needed: ${sayNumber(needed)} servings.${kept.length > 0 ? ` Kept for it: ${sayNumber(keptServings)} in ${sayCount(kept.length, 'pouch', 'pouches')}.` : ''} Free in stock: ${sayNumber(servings)} servings in ${sayCount(pouches, 'pouch', 'pouches')}.`,
   ];
-  if (servings < needed)
-    lines.push(`Short by about ${sayNumber(needed - servings)} servings: /cook tells what to cook.`);
-  if (here.length > 0) lines.push(`Kept for it: ${sayCount(here.length, 'pouch', 'pouches')}.`);
+  const short = needed - keptServings - servings;
+  if (short > 0.05) lines.push(`Short by about ${sayNumber(short)} servings: /cook tells what to cook.`);
+  const wishes = house.trips.wishes(trip.id).length;
   lines.push(
     `${wishes === 0 ? 'No wishes yet' : sayCount(wishes, 'wish', 'wishes')}: /want soup saturday dinner. Then /pick.`,
   );

@@ -32,7 +32,10 @@ export function pickLines(
 
 const servings = (twentieths: number) => (twentieths / 20).toFixed(1);
 
-/** What is short, a line for each dish or person, and why. */
+/**
+ * What is short, and why: a line for each person who goes without; dishes that fall short because the rest is eaten
+ * at other meals share a line, as the stock is simply too small.
+ */
 export function reasonLines(
   short: readonly Shortage[],
   question: TripProblem,
@@ -43,7 +46,18 @@ export function reasonLines(
       one.unfed ||
       short.findIndex((other) => !other.unfed && other.slot === one.slot && other.meal === one.meal) === i,
   );
-  return once.map((shortage) => reasonWords(shortage, question, eaters));
+  const usedUp = once.filter((one) => !one.unfed && one.reason.is === 'used up');
+  if (usedUp.length < 2) return once.map((shortage) => reasonWords(shortage, question, eaters));
+  const { trip, dishes } = question;
+  const said = usedUp.map((one) => {
+    const slot = trip.slots.find((s) => s.id === Number(one.slot));
+    return `${slot ? saySlot(slot) : one.slot} ${servings(one.shortTwentieths)} of ${dishes.get(one.meal ?? '')?.name ?? one.meal}`;
+  });
+  const all = usedUp.reduce((sum, one) => sum + one.shortTwentieths, 0);
+  return [
+    ...once.filter((one) => !usedUp.includes(one)).map((shortage) => reasonWords(shortage, question, eaters)),
+    `Short by ${servings(all)} servings in all, as everything clear is eaten at the other meals: ${said.join('; ')}.`,
+  ];
 }
 
 /** Who is short, when, by how much and why. */

@@ -35,11 +35,16 @@ export function isDisliked(
   return verdictFor(named, avoidancesOf(eater.dislikes)).is === 'blocked';
 }
 
-/** 'milk (in the double cream)'. */
+/** 'egg (egg noodles), milk (cheddar, whole milk)': each thing once, with the ingredients that bring it. */
 export function becauseWords(list: readonly { what: string; ingredient: string }[]): string {
-  const said = list.map(({ what, ingredient }) => (what === ingredient ? what : `${what} (${ingredient})`));
-  const shown = [...new Set(said)];
-  return shown.length > 4 ? `${shown.slice(0, 3).join(', ')} and ${shown.length - 3} more` : sayList(shown);
+  const bringers = new Map<string, Set<string>>();
+  for (const { what, ingredient } of list)
+    bringers.set(what, (bringers.get(what) ?? new Set()).add(ingredient));
+  const said = [...bringers].map(([what, ingredients]) => {
+    const others = [...ingredients].filter((ingredient) => ingredient !== what);
+    return others.length === 0 ? what : `${what} (${others.join('; ')})`;
+  });
+  return said.length > 4 ? `${said.slice(0, 3).join(', ')} and ${said.length - 3} more` : sayList(said);
 }
 
 /** A share of the day's sodium from which it is worth a word to somebody with no limit of their own. Chosen. */
