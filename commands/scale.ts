@@ -1,6 +1,7 @@
 import { command, type House } from '#chat/command.ts';
 import { factsOfRecipe, recipeNamed } from '#chat/figures.ts';
 import { resolver } from '#chat/recipe-text.ts';
+import { saltLines } from '#chat/salt.ts';
 import { type ScaledLine, scaledLine } from '#chat/scaled-line.ts';
 import { expectedDryG } from '#core/balance.ts';
 import type { RecipeFacts } from '#core/meal.ts';
@@ -12,13 +13,12 @@ import {
   factorFromServings,
   factorFromTrays,
   loads,
-  saltRoomG,
 } from '#core/scaling.ts';
 import type { Settings } from '#core/settings.ts';
 import { fold, stem } from '#words/near.ts';
 import type { Reading } from '#words/reading.ts';
 import { countOf, factor, meal, optional, part, pouchGroups, quantities, servings } from '#words/parts.ts';
-import { sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
+import { sayCount, sayG, sayNumber } from '#words/say.ts';
 
 /** 'sodium 500 mg', '500 mg sodium': mg a serving. */
 const sodiumMg = part<number>('a sodium target such as sodium 500 mg', (reading) => {
@@ -223,52 +223,4 @@ function amountLines(
     );
   } else said.push('Rounding to those measures costs next to nothing.');
   return said;
-}
-
-function saltLines(
-  recipe: Recipe,
-  facts: RecipeFacts,
-  times: number,
-  targetMg: number,
-  settings: Settings,
-): string[] {
-  const servingsMade = recipe.servings * times;
-  const room = saltRoomG(targetMg, servingsMade, facts.totals.sodiumMg * times);
-  const now = facts.totals.sodiumMg / recipe.servings;
-  const said: string[] = [];
-  if ('saltG' in room) {
-    said.push(
-      `Sodium now ${Math.round(now)} mg a serving. Up to ${Math.round(targetMg)} mg: ${sayG(room.saltG, settings.units)} of table salt, ${sayTeaspoons(room.teaspoons)}, may still go into the whole pot of ${sayNumber(servingsMade)} servings.`,
-    );
-  } else {
-    said.push(
-      `Already passed: ${Math.round(now)} mg a serving, ${Math.round(now - targetMg)} mg over ${Math.round(targetMg)} mg, ${Math.round(room.over)} mg in the whole pot. No more salt.`,
-    );
-    said.push(`Most of it comes from ${sayList(mostSodium(recipe, facts))}.`);
-  }
-  const open = [...facts.uncounted, ...facts.unresolved].map((line) => `"${line.typed}"`);
-  if (open.length > 0) said.push(`Not counted: ${sayList(open)}. Any salt in them comes out of this room.`);
-  const unknown = [
-    ...new Set(facts.totals.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food)),
-  ];
-  if (unknown.length > 0)
-    said.push(`The table has no sodium for ${sayList(unknown)}, so the true figure is higher.`);
-  return said;
-}
-
-function mostSodium(recipe: Recipe, { sodiumOf }: RecipeFacts): string[] {
-  return recipe.lines
-    .map((line, i) => ({ line, mg: sodiumOf[i] ?? 0 }))
-    .filter(({ mg }) => mg > 0)
-    .sort((a, b) => b.mg - a.mg)
-    .slice(0, 3)
-    .map(({ line, mg }) => `${line.called} (${Math.round(mg / recipe.servings)} mg a serving)`);
-}
-
-/** Salt is spooned by quarters of a teaspoon. */
-function sayTeaspoons(teaspoons: number): string {
-  const quarters = Math.floor(teaspoons * 4);
-  if (quarters === 0) return 'less than ¼ teaspoon';
-  const words = `${Math.floor(quarters / 4) || ''}${['', '¼', '½', '¾'][quarters % 4]}`;
-  return `${words} level teaspoon${quarters > 4 ? 's' : ''}`;
 }
