@@ -5,6 +5,7 @@ import type { Names } from '#words/parts.ts';
 import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
 import type { Answerer } from './answer.ts';
 import type { Command, House, Said } from './command.ts';
+import { nameKey } from './figures.ts';
 import { tripsOpen } from './trips.ts';
 import { notesOn } from './verdicts.ts';
 
@@ -19,6 +20,8 @@ export interface Opened {
   readonly house: House;
   readonly asked: Record<string, unknown>;
   readonly remarks: readonly string[];
+  /** What no part took, said; empty when nothing was left. */
+  readonly couldNot: string;
 }
 
 /** Thrown to take a repeated change back and ask about it instead. */
@@ -60,8 +63,8 @@ export function open(
     commands: answerer.commands,
     chatLink: answerer.chatLink,
   };
-  const { asked, remarks, sure } = read(command, words, house);
-  return { author, house: { ...house, sure }, asked, remarks };
+  const { asked, remarks, couldNot, sure } = readParts(command, words, namesOf(house));
+  return { author, house: { ...house, sure }, asked, remarks, couldNot };
 }
 
 /** Runs work as one journal entry and makes its reply whole: remarks behind the text, notes for people at the end. */
@@ -74,7 +77,7 @@ export function record(
 ): Carried {
   const { stores } = answerer;
   const { house, remarks } = opened;
-  const { result, recorded } = stores.journal.record(opened.author, work);
+  const { result, recorded } = stores.journal.record(opened.author, () => quotingBack(opened, work));
   const isRepeat =
     recorded &&
     command.doubtRepeats &&
@@ -93,10 +96,22 @@ export function record(
   };
 }
 
-/** Reads the parts a request takes; what is missing or left over is said with what was understood. */
-function read(command: Command, words: string, house: Omit<House, 'sure'>) {
+/** A refusal says as well which words were not understood: they may be the reason. */
+function quotingBack(opened: Opened, work: () => Said): Said {
+  try {
+    return work();
+  } catch (error) {
+    if (opened.couldNot === '' || !(error instanceof Refusal) || error instanceof Doubt) throw error;
+    throw new Refusal(error.code, `${error.message} ${opened.couldNot}`);
+  }
+}
+
+/**
+ * Reads the parts a request takes; what is missing or left over is said with what was understood.
+ * @throws Refusal, Ambiguous
+ */
+export function readParts(command: Command, words: string, names: Names) {
   const reading = new Reading(words);
-  const names = namesOf(house);
   const sure = command.doubtRepeats && reading.keyword('sure') !== undefined;
   const asked: Record<string, unknown> = {};
   const missing: string[] = [];
@@ -105,7 +120,7 @@ function read(command: Command, words: string, house: Omit<House, 'sure'>) {
     if (asked[key] === undefined && part.needed) missing.push(part.like);
   }
   // The request's own name in a plain sentence is no word left over.
-  reading.takeWords(command.name, ...command.alsoCalled);
+  reading.takeWords(...[command.name, ...command.alsoCalled].flatMap(formsOf));
   const left = reading.leftovers();
   const couldNot = left.length > 0 ? couldNotPlace(left, names.meals) : '';
   if (missing.length > 0) {
@@ -115,8 +130,14 @@ function read(command: Command, words: string, house: Omit<House, 'sure'>) {
   }
   if (left.length > 0 && command.records) throw new Refusal('leftover', `${couldNot} Nothing was recorded.`);
   const remarks = reading.remarks.map((remark) => `(${remark})`);
-  return { asked, remarks: couldNot ? [...remarks, couldNot] : remarks, sure };
+  return { asked, remarks: couldNot ? [...remarks, couldNot] : remarks, couldNot, sure };
 }
+
+/** 'seal', 'seals', 'sealed', 'sealing'; 'use', 'used', 'using'. */
+const formsOf = (name: string): string[] => {
+  const bare = name.replace(/e$/, '');
+  return [name, `${name}s`, `${bare}ed`, `${bare}ing`];
+};
 
 /** The household's own names, each list read from the records only when a part asks for it. */
 function namesOf(house: Omit<House, 'sure'>): Names {
@@ -128,6 +149,11 @@ function namesOf(house: Omit<House, 'sure'>): Names {
   return {
     get meals() {
       return once('meals', () => house.recipes.names());
+    },
+    get otherNames() {
+      const meals = new Map(this.meals.map((name) => [nameKey(name), name]));
+      const known = [...house.learnt.aliases()].map(([words, key]) => [words, meals.get(key)] as const);
+      return new Map(known.filter((one): one is readonly [string, string] => one[1] !== undefined));
     },
     get eaters() {
       return once('eaters', () => house.eaters.here().map((eater) => eater.name));

@@ -12,6 +12,7 @@ export const recordTables = [
   'pouch',
   'learnt_food',
   'learnt_measure',
+  'meal_alias',
   'eater',
   'eater_food',
   'trip',

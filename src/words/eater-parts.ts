@@ -16,10 +16,27 @@ const never = new Set([
   'allergic',
   'intolerant',
   'allergy',
+  'free',
 ]);
 const dislike = new Set(['dislikes', 'dislike', 'hates', 'hate', "doesn't", "don't"]);
 const allowed = new Set(['may', 'can', 'again', 'allowed', 'likes', 'eats']);
-const inside = new Set(['to', 'like', 'eat', 'any', 'of', 'eats', 'has', 'have']);
+const inside = new Set(['to', 'like', 'eat', 'any', 'of', 'from', 'eats', 'has', 'have']);
+const polite = new Set([
+  'please',
+  'pls',
+  'plz',
+  'thanks',
+  'thank',
+  'thx',
+  'now',
+  'either',
+  'too',
+  'also',
+  'at',
+  'in',
+  'for',
+  'with',
+]);
 const stops = new Set(
   `portion sodium energy age aged child kid guest adult male female boy girl man woman active moderately sedentary gone
   before for until kcal but is`.split(/\s+/),
@@ -34,8 +51,7 @@ function phraseAt(
   const indexes: number[] = [];
   for (let i = start; i < reading.all.length && indexes.length < longest; i++) {
     const token = reading.at(i);
-    if (token?.is !== 'word' || stops.has(token.plain) || never.has(token.plain) || dislike.has(token.plain))
-      break;
+    if (token?.is !== 'word' || [stops, never, dislike, polite].some((set) => set.has(token.plain))) break;
     if (token.plain === 'and' || token.plain === 'or' || token.plain === 'nor') break;
     indexes.push(i);
   }
@@ -48,7 +64,8 @@ function phraseAt(
 }
 
 /** Every food that stands behind one of some words: 'no peanuts, milk and eggs' is three. */
-function behind(reading: Reading, leads: ReadonlySet<string>, longest: number): string[] {
+function behind(reading: Reading, leads: ReadonlySet<string>, isOpen: boolean): string[] {
+  const longest = 4;
   const found: string[] = [];
   for (let i = 0; i < reading.all.length; i++) {
     const lead = reading.at(i);
@@ -62,20 +79,25 @@ function behind(reading: Reading, leads: ReadonlySet<string>, longest: number): 
     while (phrase) {
       reading.take(...phrase.indexes);
       found.push(phrase.words);
-      phrase = listed(reading, phrase.indexes.at(-1)!, longest);
+      phrase = listed(reading, phrase.indexes.at(-1)!, longest, isOpen);
     }
   }
   return found;
 }
 
-/** The next member of a list: ', milk' or 'and milk', when it is a food or diet known by name. */
-function listed(reading: Reading, last: number, longest: number) {
+/**
+ * The next member of a list: ', milk' or 'and milk'. A food or diet known by name; in an open list also another
+ * plain word in small letters, which the request then looks up.
+ */
+function listed(reading: Reading, last: number, longest: number, isOpen: boolean) {
   let at = last + 1;
   const passed: number[] = [];
   while ([',', '&', 'and', 'or', 'nor', '/'].includes(reading.at(at)?.plain ?? '')) passed.push(at++);
   if (passed.length === 0) return undefined;
   const next = phraseAt(reading, at, longest);
-  if (!next || avoidanceOf(next.words) === undefined) return undefined;
+  if (!next) return undefined;
+  const isPlain = next.indexes.length <= 2 && /^\p{Ll}/u.test(reading.all[next.indexes[0]!]!.typed);
+  if (avoidanceOf(next.words) === undefined && !(isOpen && isPlain)) return undefined;
   reading.take(...passed);
   return next;
 }
@@ -93,16 +115,44 @@ function diets(reading: Reading): string[] {
   return found;
 }
 
-/** Foods and diets to keep out: 'no milk', 'no peanuts or egg', 'vegan', 'allergic to shellfish'. */
-export const avoided: Part<string[]> = part('what to keep out, such as no milk', (reading) => {
-  const found = [...behind(reading, never, 4), ...diets(reading)];
-  return found.length > 0 ? [...new Set(found)] : undefined;
-});
+const freeWords = ['free', 'intolerant', 'intolerance', 'allergy', 'allergic'];
+
+/** 'milk-free', 'nut free', 'lactose intolerant', 'peanut allergy': the food stands in front. */
+function inFront(reading: Reading): string[] {
+  const found: string[] = [];
+  for (const index of reading.left()) {
+    const token = reading.all[index]!;
+    if (token.is !== 'word') continue;
+    const glued = /^(.+)-(?:free|intolerant)$/u.exec(token.plain)?.[1];
+    const next = reading.at(index + 1);
+    const isApart = next?.is === 'word' && freeWords.includes(next.plain);
+    const food = glued ?? (isApart ? token.plain : undefined);
+    const isFromNext =
+      ['from', 'of', 'to'].includes(reading.at(index + 2)?.plain ?? '') && glued === undefined;
+    if (food === undefined || isFromNext || avoidanceOf(food) === undefined) continue;
+    reading.take(index, ...(glued === undefined ? [index + 1] : []));
+    const diet = avoidanceOf(`${food}-free`);
+    found.push(diet?.is === 'diet' ? `${food}-free` : food);
+  }
+  return found;
+}
+
+const avoidedBy = (isOpen: boolean): Part<string[]> =>
+  part('what to keep out, such as no milk', (reading) => {
+    const found = [...inFront(reading), ...behind(reading, never, isOpen), ...diets(reading)];
+    return found.length > 0 ? [...new Set(found)] : undefined;
+  });
+
+/** Foods and diets to keep out: 'no milk', 'no peanuts or egg', 'vegan', 'allergic to shellfish', 'nut free'. */
+export const avoided = avoidedBy(false);
+
+/** The same for an eater, whose list goes on with any plain food: 'no milk, olives and capers'. */
+export const keptOut = avoidedBy(true);
 
 /** 'dislikes mushrooms and olives'. */
 export const disliked = optional(
   part<string[]>('what is not liked, such as dislikes olives', (reading) => {
-    const found = behind(reading, dislike, 4);
+    const found = behind(reading, dislike, true);
     return found.length > 0 ? [...new Set(found)] : undefined;
   }),
 );
@@ -110,7 +160,7 @@ export const disliked = optional(
 /** 'may eat milk again'. */
 export const allowedAgain = optional(
   part<string[]>('what may be eaten again, such as may eat milk', (reading) => {
-    const found = behind(reading, allowed, 4);
+    const found = behind(reading, allowed, true);
     reading.keyword('again');
     return found.length > 0 ? found : undefined;
   }),
@@ -129,7 +179,9 @@ export function numberBeside(like: string, low: number, high: number, ...words: 
           reading.settleNumbers([beside]);
           reading.take(i, beside);
           const isGrams = token.is === 'quantity' && token.unit.symbol === 'g';
-          const value = isGrams ? token.value * 1000 : token.value;
+          const sign = beside > i && reading.at(beside + 1)?.plain === '%' ? 100 : 1;
+          if (sign === 100) reading.take(beside + 1);
+          const value = (isGrams ? token.value * 1000 : token.value) / sign;
           if (!(value >= low && value <= high)) {
             throw new Refusal(
               'out-of-range',

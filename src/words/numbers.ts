@@ -78,7 +78,8 @@ function fractionAt(
   const sign = vulgar[rest[0] ?? ''];
   if (sign !== undefined) return { value: sign, length: 1, over: 0, under: 1 };
   const m =
-    /^(\d{1,4}) ?\/ ?(\d{1,4})(?![\d.,]*\d)/.exec(rest) ?? /^([⁰¹²³⁴-⁹]{1,3})\/([₀-₉\d]{1,3})/.exec(rest);
+    /^(\d{1,4}) ?\/ ?(\d{1,4})(?![\d.,]*\d| ?\/ ?\d)/.exec(rest) ??
+    /^([⁰¹²³⁴-⁹]{1,3})\/([₀-₉\d]{1,3})/.exec(rest);
   if (!m) return undefined;
   const [over, under] = [digits(m[1]!), digits(m[2]!)];
   return under > 0 ? { value: over / under, length: m[0].length, over, under } : undefined;
@@ -138,7 +139,8 @@ export function readNumber(text: string, at: number): ReadNumber | undefined {
       ...(read.otherwise === undefined ? {} : { otherwise: -read.otherwise }),
     };
   }
-  const alone = fractionAt(rest);
+  // In '500/500/500' the second and third are no fraction.
+  const alone = before === '/' ? undefined : fractionAt(rest);
   if (alone) return { value: alone.value, from: at, to: at + alone.length };
   const figures = figuresAt(rest);
   if (!figures) return undefined;
@@ -158,9 +160,25 @@ export function readNumber(text: string, at: number): ReadNumber | undefined {
 // prettier-ignore
 const named: Readonly<Record<string, number>> = {
   one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12,
-  fifteen: 15, sixteen: 16, eighteen: 18, twenty: 20, thirty: 30, forty: 40, fifty: 50, hundred: 100,
+  thirteen: 13, fourteen: 14, fifteen: 15, sixteen: 16, seventeen: 17, eighteen: 18, nineteen: 19, twenty: 20, thirty: 30,
+  forty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90, hundred: 100,
 };
 const parts: Readonly<Record<string, number>> = { half: 1 / 2, quarter: 1 / 4, third: 1 / 3 };
+
+/** 'twenty-five', 'two hundred', 'a hundred and fifty' at the start of `rest`. */
+function hundredsAt(rest: string): { value: number; length: number } | undefined {
+  const small =
+    '(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](one|two|three|four|five|six|seven|eight|nine))?';
+  const m =
+    new RegExp(
+      `^(an?|one|two|three|four|five|six|seven|eight|nine) hundred(?: and)?(?: ${small})?(?![\\p{L}\\p{N}])`,
+      'u',
+    ).exec(rest) ?? new RegExp(`^()${small}(?![\\p{L}\\p{N}])`, 'u').exec(rest);
+  if (!m || (m[1] === '' && m[3] === undefined)) return undefined;
+  const hundreds = m[1] === '' ? 0 : /^an?$/.test(m[1]!) ? 1 : named[m[1]!]!;
+  const value = hundreds * 100 + (named[m[2] ?? ''] ?? 0) + (named[m[3] ?? ''] ?? 0);
+  return { value, length: m[0].replace(/ and$/, '').length };
+}
 
 /**
  * The number word that starts exactly at a place: one … twelve and a few more, half, quarter, third, dozen, couple,
@@ -173,6 +191,8 @@ const parts: Readonly<Record<string, number>> = { half: 1 / 2, quarter: 1 / 4, t
 export function readNumberWord(text: string, at: number, article = false): ReadNumber | undefined {
   if (at > 0 && /[\p{L}\p{N}]/u.test(text[at - 1] ?? '')) return undefined;
   const rest = text.slice(at, at + longest).toLowerCase();
+  const long = hundredsAt(rest);
+  if (long) return { value: long.value, from: at, to: at + long.length };
   const read = (value: number, length: number): ReadNumber => ({ value, from: at, to: at + length });
   const of = '(?: of(?= an? |$| a$))?';
   let m = new RegExp(

@@ -37,9 +37,9 @@ export type Token = Place &
   );
 
 // A dash with a blank on one side only is a minus: 'B2 -3 g' names no pouch.
-const pouchCode = /^b ?(\d{1,6})(?:-| - )(\d{1,5})(?![\p{L}\d])/iu;
+const pouchCode = /^b ?(\d{1,6})(?:-| - )(\d{1,5})(?:(?![\p{L}\d])|(?=b\d))/iu;
 const batchCode = /^b ?(\d{1,6})(?![\p{L}\d])/iu;
-const isoDate = /^(\d{4})-(\d{1,2})(?:-(\d{1,2}))?(?![\d-])/;
+const isoDate = /^(\d{4})(?:-(\d{1,2})(?:-(\d{1,2}))?|([/.])(\d{1,2})\4(\d{1,2}))(?![\d/-])/;
 const clockTime = /^(\d{1,2})[:.](\d{2})(?: ?(am|pm))?(?![\d\p{L}.,:])/iu;
 const hourOnly = /^(\d{1,2}) ?(am|pm)(?!\p{L})/iu;
 const times = /^[x×](?=\s*[\d.½¼¾⅓⅔⅛])|^[x×](?![\p{L}\p{N}])/iu;
@@ -71,7 +71,7 @@ export function tokens(text: string): Token[] {
     const push = (token: Token) => {
       found.push(token);
       at = token.to;
-      afterLetter = token.is !== 'mark' && /[\p{L}\p{N}]$/u.test(token.plain);
+      afterLetter = token.is !== 'mark' && token.is !== 'pouch' && /[\p{L}\p{N}]$/u.test(token.plain);
     };
     const blank = /^[\s\p{Cc}]+/u.exec(rest) ?? pictures.exec(rest);
     if (blank) {
@@ -124,8 +124,9 @@ function valued(
   m = isoDate.exec(rest);
   if (m && Number(m[1]) >= 1900 && Number(m[1]) < 2200) {
     const two = (part: string) => part.padStart(2, '0');
-    const day = m[3] === undefined ? '' : `-${two(m[3])}`;
-    return { ...place(m[0].length), is: 'date', iso: `${m[1]}-${two(m[2]!)}${day}` };
+    const [month, dayOf] = m[2] === undefined ? [m[5]!, m[6]] : [m[2], m[3]];
+    const day = dayOf === undefined ? '' : `-${two(dayOf)}`;
+    return { ...place(m[0].length), is: 'date', iso: `${m[1]}-${two(month)}${day}` };
   }
   m = clockTime.exec(rest) ?? hourOnly.exec(rest);
   if (m && (rest[m[1]!.length] === ':' || m.at(-1) !== undefined)) {
@@ -133,6 +134,8 @@ function valued(
     const half = m.at(-1)?.toLowerCase();
     const hour = half === 'pm' ? (Number(m[1]) % 12) + 12 : half === 'am' ? Number(m[1]) % 12 : Number(m[1]);
     if (hour < 24 && minute < 60) return { ...place(m[0].length), is: 'clock', hour, minute };
+    // '25:00' is no time, and no two numbers either: it is quoted back whole.
+    if (rest[m[1]!.length] === ':') return { ...place(m[0].length), is: 'word' };
   }
   const figures = readNumber(smooth, at);
   const number = figures ?? readNumberWord(smooth, at);

@@ -5,7 +5,7 @@ import { celsiusFromF } from '#core/units.ts';
 import { oneDay } from './days.ts';
 import { fold } from './near.ts';
 import { type Names, optional, part } from './parts.ts';
-import type { Reading } from './reading.ts';
+import { Ambiguous, type Reading } from './reading.ts';
 
 const mealWords: Readonly<Record<string, SlotMeal>> = {
   breakfast: 'breakfast',
@@ -119,13 +119,38 @@ function eaterAt(
   index: number,
   names: readonly string[],
 ): { name: string; indexes: number[] } | undefined {
+  const quoted = reading.at(index);
+  if (quoted?.is === 'quoted') {
+    const name = names.find((one) => fold(one) === fold(quoted.inside));
+    return name === undefined ? undefined : { name, indexes: [index] };
+  }
   for (const name of names.toSorted((a, b) => b.length - a.length)) {
     const words = fold(name).split(' ');
     const indexes = words.map((_, k) => index + k);
     if (indexes.every((i, k) => reading.at(i) !== undefined && fold(reading.all[i]!.plain) === words[k]))
       return { name, indexes };
   }
-  return undefined;
+  return firstName(reading, index, names);
+}
+
+/** One word of a longer name, where it is named as somebody: 'without Ben' for Ben Lee, unless there are two. */
+function firstName(reading: Reading, index: number, names: readonly string[]) {
+  const token = reading.at(index)!;
+  const lead = reading.all[index - 1]?.plain ?? '';
+  if (token.is !== 'word' || !['for', 'with', 'without', 'except', 'minus', 'not', 'and', ','].includes(lead))
+    return undefined;
+  const own = names.filter((name) => fold(name).split(' ').includes(fold(token.plain)));
+  if (own.length === 0) return undefined;
+  if (own.length === 1) return { name: own[0]!, indexes: [index] };
+  throw new Ambiguous(
+    `"${token.typed}" could be any of ${own.length} eaters. Which is meant?`,
+    own.slice(0, 8).map((name) => ({
+      label: name,
+      request: reading.rewritten([
+        { from: token.from, to: token.to, into: `"${name.replaceAll('"', "'")}"` },
+      ]),
+    })),
+  );
 }
 
 function moment(reading: Reading, at: number, names: Names, startsOn: string) {

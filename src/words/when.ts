@@ -1,20 +1,10 @@
 import { DateTime } from 'luxon';
 import { Refusal } from '#core/refusal.ts';
 import { optional, part, quantities } from './parts.ts';
+import { calendarMentions, monthMention } from './mentions.ts';
 import type { Reading } from './reading.ts';
 import { sayMoment } from './say.ts';
-
-const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
-
-/** 0 to 6 for 'monday', 'mon', 'weds'…; −1 for anything else. */
-export function weekdayNamed(word: string): number {
-  if (word.length < 3) return -1;
-  const full = word
-    .replace(/^weds$/, 'wed')
-    .replace(/^tues$/, 'tue')
-    .replace(/^thurs?$/, 'thu');
-  return weekdays.findIndex((day) => day === full || (full.length === 3 && day.startsWith(full)));
-}
+import { weekdayNamed } from './weekday.ts';
 
 function dayNamed(reading: Reading, now: DateTime): DateTime | undefined {
   for (const index of reading.left()) {
@@ -32,7 +22,10 @@ function dayNamed(reading: Reading, now: DateTime): DateTime | undefined {
     reading.take(index);
     return day;
   }
-  return undefined;
+  const written = calendarMentions(reading)[0];
+  if (!written) return undefined;
+  for (let i = written.from; i <= written.to; i++) reading.take(i);
+  return written.onOrBefore(now);
 }
 
 /**
@@ -69,19 +62,42 @@ export const pastMoment = optional(
   }),
 );
 
-/** The last day named by 'before 2027-03' (the end of the month before) or 'before 2027-03-15', as ISO. */
-export const beforeDay = optional(
-  part<string>('a month such as before 2027-03', (reading, { zone }) => {
-    const index = [...reading.left()].find((i) => reading.all[i]!.is === 'date');
-    if (index === undefined) return undefined;
-    const token = reading.all[index]!;
-    const iso = token.is === 'date' ? token.iso : '';
-    const day = DateTime.fromISO(iso, { zone });
+const befores = ['before', 'until', 'by', 'till'];
+
+/** The day that 'before' speaks of: '2027-03', '15 March', 'March 2027', 'next' of its kind where no year stands. */
+function dayAfter(reading: Reading, today: DateTime): DateTime | undefined {
+  const index = [...reading.left()].find((i) => reading.all[i]!.is === 'date');
+  const token = index === undefined ? undefined : reading.all[index]!;
+  if (index !== undefined && token?.is === 'date') {
+    const day = DateTime.fromISO(token.iso, { zone: today.zone });
     if (!day.isValid) throw new Refusal('no-such-day', `${token.typed} is no day or month of the calendar.`);
     reading.take(index);
-    for (const word of ['before', 'until', 'by', 'till']) {
-      if (reading.wordBefore(index, word)) reading.take(index - 1);
-    }
-    return day.minus({ days: 1 }).toISODate();
+    if (reading.wordBefore(index, ...befores)) reading.take(index - 1);
+    return day;
+  }
+  const written =
+    calendarMentions(reading)[0] ??
+    [...reading.left()]
+      .filter((i) => reading.wordBefore(i, ...befores))
+      .flatMap((i) => monthMention(reading, i) ?? [])[0];
+  if (!written) return undefined;
+  for (let i = written.from; i <= written.to; i++) reading.take(i);
+  if (reading.wordBefore(written.from, ...befores)) reading.take(written.from - 1);
+  return written.onOrAfter(today);
+}
+
+/** The last day named by 'before 2027-03' or 'before March' (the end of the month before) or 'before 15 March', as ISO. */
+export const beforeDay = optional(
+  part<string>('a month such as before 2027-03', (reading, { nowMs, zone }) => {
+    const day = dayAfter(reading, DateTime.fromMillis(nowMs, { zone }).startOf('day'));
+    if (day) return day.minus({ days: 1 }).toISODate()!;
+    const index = [...reading.left()].find((i) => reading.all[i]!.plain === 'before');
+    const what = index === undefined ? undefined : reading.all[index + 1];
+    if (what)
+      throw new Refusal(
+        'no-such-day',
+        `I could not place "before ${what.typed}": a month or a day such as 2027-03 is needed.`,
+      );
+    return undefined;
   }),
 );

@@ -236,3 +236,12 @@ CREATE TABLE learnt_measure (
   ml REAL CHECK (ml > 0),
   CHECK ((grams IS NULL) <> (ml IS NULL))
 ) STRICT;
+CREATE UNIQUE INDEX learnt_measure_once ON learnt_measure (household, unit, coalesce(food_words, ''));
+-- "By curry we mean lentil curry": another name for a meal, kept by the meal's folded name.
+CREATE TABLE meal_alias (
+  id INTEGER PRIMARY KEY,
+  household INTEGER NOT NULL REFERENCES household (id),
+  words TEXT NOT NULL CHECK (length(words) > 0),
+  meal_key TEXT NOT NULL,
+  UNIQUE (household, words)
+) STRICT;

@@ -1,0 +1,251 @@
+import { DateTime } from 'luxon';
+import { Refusal } from '#core/refusal.ts';
+import { Ambiguous } from './ambiguous.ts';
+import { weekdayNamed } from './weekday.ts';
+import type { Names } from './part.ts';
+import type { Reading } from './reading.ts';
+
+/** A day as it was mentioned: a calendar day, or one whose year or month is still to be found. */
+export interface Mention {
+  readonly from: number;
+  readonly to: number;
+  /** The first such day that is not before a given one. */
+  readonly onOrAfter: (day: DateTime) => DateTime | undefined;
+}
+
+/** A day written out, which may lie behind as well as ahead. */
+export interface Written extends Mention {
+  /** The last such day that is not after a given moment. */
+  readonly onOrBefore: (moment: DateTime) => DateTime | undefined;
+}
+
+const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+const fullMonths =
+  'january february march april may june july august september october november december'.split(' ');
+const ordinals = new Set(['st', 'nd', 'rd', 'th']);
+export const between = new Set(['to', '-', 'until', 'till', 'through', 'thru', 'and', 'bis']);
+
+function monthNamed(word: string): number {
+  const full = fullMonths.indexOf(word);
+  return full >= 0 ? full + 1 : months.indexOf(word === 'sept' ? 'sep' : word) + 1;
+}
+
+function dayOfMonth(reading: Reading, index: number): { day: number; to: number } | undefined {
+  const token = reading.at(index);
+  if (token?.is !== 'number' || !/^\d{1,2}$/.test(token.typed.trim()) || token.value < 1 || token.value > 31)
+    return undefined;
+  const suffix = reading.at(index + 1);
+  const to = suffix?.is === 'word' && ordinals.has(suffix.plain) ? index + 1 : index;
+  return { day: token.value, to };
+}
+
+function yearAt(reading: Reading, index: number): { year: number; to: number } | undefined {
+  const skip = reading.at(index)?.plain === ',' ? index + 1 : index;
+  const token = reading.at(skip);
+  if (token?.is !== 'number' || !/^20\d\d$/.test(token.typed)) return undefined;
+  return { year: token.value, to: skip };
+}
+
+/** A day and month, with or without its year. A day that month does not have is refused, not moved. */
+function calendarDay(
+  day: number,
+  month: number,
+  year: number | undefined,
+  typed: string,
+): Pick<Written, 'onOrAfter' | 'onOrBefore'> {
+  const leap = DateTime.utc(2024, month, day);
+  if (!leap.isValid) throw new Refusal('no-such-day', `${typed} is no day of the calendar.`);
+  const among = (beside: DateTime, steps: readonly number[], fits: (date: DateTime) => boolean) =>
+    (year === undefined ? steps.map((n) => beside.year + n) : [year])
+      .map((y) => DateTime.fromObject({ year: y, month, day }, { zone: beside.zone }))
+      .find((date) => date.isValid && (year !== undefined || fits(date)));
+  return {
+    onOrAfter: (earliest) => among(earliest, [0, 1, 2, 3, 4], (date) => date >= earliest),
+    onOrBefore: (latest) => among(latest, [0, -1, -2, -3, -4], (date) => date <= latest),
+  };
+}
+
+/** '12 June', '12-14 June', 'June 12-14', '12 June 2027': the mentions that start at an index. */
+function withMonth(reading: Reading, index: number): Written[] {
+  const typed = (a: number, b: number) => reading.text.slice(reading.all[a]!.from, reading.all[b]!.to);
+  const first = dayOfMonth(reading, index);
+  if (first) {
+    let at = first.to + 1;
+    let second: { day: number; to: number } | undefined;
+    if (between.has(reading.at(at)?.plain ?? '')) {
+      second = dayOfMonth(reading, at + 1);
+      if (second) at = second.to + 1;
+    }
+    if (reading.at(at)?.plain === 'of') at += 1;
+    const monthToken = reading.at(at);
+    const month = monthToken?.is === 'word' ? monthNamed(monthToken.plain) : 0;
+    if (month === 0) return [];
+    const year = yearAt(reading, at + 1);
+    const to = year?.to ?? at;
+    const words = typed(index, to);
+    return [first.day, ...(second ? [second.day] : [])].map((day) => ({
+      from: index,
+      to,
+      ...calendarDay(day, month, year?.year, words),
+    }));
+  }
+  const token = reading.at(index);
+  const month = token?.is === 'word' ? monthNamed(token.plain) : 0;
+  const day = month === 0 ? undefined : dayOfMonth(reading, index + 1);
+  if (!day) return [];
+  let to = day.to;
+  let second: { day: number; to: number } | undefined;
+  if (between.has(reading.at(to + 1)?.plain ?? '')) {
+    second = dayOfMonth(reading, to + 2);
+    if (second) to = second.to;
+  }
+  const year = yearAt(reading, to + 1);
+  to = year?.to ?? to;
+  const words = typed(index, to);
+  return [day.day, ...(second ? [second.day] : [])].map((d) => ({
+    from: index,
+    to,
+    ...calendarDay(d, month, year?.year, words),
+  }));
+}
+
+/** '12/6', '12/06/2026', '12.6.': which of the two is the month is asked unless only one way makes a date. */
+function figures(reading: Reading, index: number): Written[] {
+  const token = reading.at(index);
+  if (token?.is !== 'number') return [];
+  const m = /^(\d{1,2})([/.])(\d{1,2})(?:\2(\d{4}|\d{2})|\2(?!\d))?(?![\d/])/.exec(
+    reading.text.slice(token.from),
+  );
+  if (!m || (m[2] === '.' && !m[0].endsWith('.') && m[4] === undefined)) return [];
+  const [a, b] = [Number(m[1]), Number(m[3])];
+  const year = m[4] === undefined ? undefined : m[4].length === 2 ? 2000 + Number(m[4]) : Number(m[4]);
+  const end = token.from + m[0].length;
+  let to = index;
+  while (reading.all[to + 1] && reading.all[to + 1]!.from < end) to += 1;
+  const readings = [
+    ...(b >= 1 && b <= 12 && a <= 31 ? [{ day: a, month: b }] : []),
+    ...(m[2] === '/' && a >= 1 && a <= 12 && b <= 31 && a !== b ? [{ day: b, month: a }] : []),
+  ];
+  if (readings.length === 0) throw new Refusal('no-such-day', `${m[0]} is no day of the calendar.`);
+  const only = readings.length === 2 ? onlyWay(reading.text) : undefined;
+  if (only !== undefined) readings.splice(1 - only, 1);
+  if (readings.length === 2) {
+    const written = readings.map(
+      ({ day, month }) =>
+        `${day} ${fullMonths[month - 1]![0]!.toUpperCase()}${fullMonths[month - 1]!.slice(1)}${year ? ` ${year}` : ''}`,
+    );
+    throw new Ambiguous(`${m[0]} can be read two ways. Which is meant?`, rewrittenAlike(reading, written));
+  }
+  const { day, month } = readings[0]!;
+  return [{ from: index, to, ...calendarDay(day, month, year, m[0]) }];
+}
+
+const slashed = /\b(\d{1,2})\/(\d{1,2})(?:\/(\d{4}|\d{2}))?\b/g;
+
+/** 0 when another slashed date of the message can only be day/month, 1 for month/day; one hand writes one way. */
+function onlyWay(text: string): 0 | 1 | undefined {
+  const ways = new Set<0 | 1>();
+  for (const [, a, b] of text.slice(0, 400).matchAll(slashed)) {
+    if (Number(a) > 12 && Number(a) <= 31 && Number(b) <= 12) ways.add(0);
+    if (Number(b) > 12 && Number(b) <= 31 && Number(a) <= 12) ways.add(1);
+  }
+  return ways.size === 1 ? [...ways][0] : undefined;
+}
+
+/** Both readings of every slashed date of the message, each written out in one way throughout. */
+function rewrittenAlike(reading: Reading, written: readonly string[]) {
+  return written.map((label, way) => {
+    const request = reading.text.replace(slashed, (whole, a: string, b: string, y?: string) => {
+      const [day, month] = way === 0 ? [Number(a), Number(b)] : [Number(b), Number(a)];
+      const name = fullMonths[month - 1];
+      return name && day <= 31 ? `${day} ${name}${y ? ` ${y.length === 2 ? `20${y}` : y}` : ''}` : whole;
+    });
+    return { label, request };
+  });
+}
+
+const ahead = (weekday: number, day: DateTime) => day.plus({ days: (weekday - (day.weekday - 1) + 7) % 7 });
+
+/** 'next friday', 'next weekend': the coming one to some people, the one after it to others. */
+function askNext(reading: Reading, index: number, today: DateTime, weekday: number): Ambiguous {
+  const [next, token] = [reading.all[index - 1]!, reading.all[index]!];
+  const near = ahead(weekday, today.plus({ days: 1 }));
+  const isWeekend = token.plain === 'weekend';
+  const said = (day: DateTime) => day.setLocale('en-GB').toFormat('ccc d LLL');
+  return new Ambiguous(
+    `"next ${token.typed}" can be read two ways. Which is meant?`,
+    [near, near.plus({ days: 7 })].map((day) => ({
+      label: isWeekend ? `${said(day)} and ${said(day.plus({ days: 1 }))}` : said(day),
+      request: reading.rewritten([
+        {
+          from: next.from,
+          to: token.to,
+          into: isWeekend ? `${day.toISODate()} to ${day.plus({ days: 1 }).toISODate()}` : day.toISODate()!,
+        },
+      ]),
+    })),
+  );
+}
+
+function named(reading: Reading, index: number, names: Names): Mention[] {
+  const token = reading.at(index);
+  if (token?.is === 'date' && token.iso.length === 10) {
+    const day = DateTime.fromISO(token.iso, { zone: names.zone });
+    if (!day.isValid) throw new Refusal('no-such-day', `${token.typed} is no day of the calendar.`);
+    return [{ from: index, to: index, onOrAfter: () => day }];
+  }
+  if (token?.is !== 'word') return [];
+  const today = DateTime.fromMillis(names.nowMs, { zone: names.zone }).startOf('day');
+  const fixed =
+    token.plain === 'today' ? today : token.plain === 'tomorrow' ? today.plus({ days: 1 }) : undefined;
+  if (fixed) return [{ from: index, to: index, onOrAfter: () => fixed }];
+  if (token.plain === 'weekend') {
+    if (reading.at(index - 1)?.plain === 'next') throw askNext(reading, index, today, 5);
+    if (reading.at(index - 1)?.plain === 'this') reading.take(index - 1);
+    return [5, 6].map((weekday) => ({ from: index, to: index, onOrAfter: (day) => ahead(weekday, day) }));
+  }
+  const weekday = weekdayNamed(token.plain);
+  if (weekday < 0) return [];
+  if (reading.at(index - 1)?.plain === 'next') throw askNext(reading, index, today, weekday);
+  return [{ from: index, to: index, onOrAfter: (day) => ahead(weekday, day) }];
+}
+
+/** Every day that a message mentions, in its order. */
+export function mentions(reading: Reading, names: Names): Mention[] {
+  const found: Mention[] = [];
+  for (let i = 0; i < reading.all.length; i++) {
+    if (!reading.at(i)) continue;
+    const here = [withMonth, figures, named].reduce<Mention[]>(
+      (got, read) => (got.length > 0 ? got : read(reading, i, names)),
+      [],
+    );
+    if (here.length === 0) continue;
+    found.push(...here);
+    i = here.at(-1)!.to;
+  }
+  return found;
+}
+
+/** Days written with their month, by name or in figures. */
+export function calendarMentions(reading: Reading): Written[] {
+  for (const index of reading.left()) {
+    const here = withMonth(reading, index);
+    if (here.length > 0) return here;
+    // Without such a word 3/4 is a fraction.
+    const inFigures = reading.wordBefore(index, 'on', 'before', 'until', 'till', 'by')
+      ? figures(reading, index)
+      : [];
+    if (inFigures.length > 0) return inFigures;
+  }
+  return [];
+}
+
+/** 'March', 'Dec 2027': the first day of the month. */
+export function monthMention(reading: Reading, index: number): Written | undefined {
+  const token = reading.at(index);
+  const month = token?.is === 'word' ? monthNamed(token.plain) : 0;
+  if (month === 0) return undefined;
+  const year = yearAt(reading, index + 1);
+  const to = year?.to ?? index;
+  return { from: index, to, ...calendarDay(1, month, year?.year, token!.typed) };
+}
