@@ -202,7 +202,8 @@ const levelWords = [
 ];
 
 /** How sure the plan is: what is proven, and how far the first open point may be from the best. */
-function provenWords({ levels }: PicksResult): string {
+function provenWords({ levels, clockEnded }: PicksResult): string {
+  if (clockEnded) return 'Best found before the clock ended the search; asking again may find better.';
   const open = levels.slice(0, levelWords.length).findIndex((level) => !level.proven);
   if (open < 0)
     return 'Proven: no other choice of pouches feeds more, then grants more wishes, then wastes less.';
