@@ -80,7 +80,9 @@ export function asRecord(result: LineResult): RecipeLine {
     called: result.called || result.typed.trim(),
     ndb: result.food?.ndb ?? null,
     grams: result.is === 'weighed' ? result.grams : null,
-    contents: result.is === 'asked' ? null : result.contents,
+    // Where only the amount is open, what the food contains is known.
+    contents:
+      result.is === 'asked' && (result.wanted === 'food' || result.food === null) ? null : result.contents,
     remarks: result.remarks,
     question: result.question,
   };
