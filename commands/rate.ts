@@ -5,7 +5,7 @@ import { pouchFacts } from '#core/meal.ts';
 import { Refusal } from '#core/refusal.ts';
 import { optional, part, pouchCodes, quantities } from '#words/parts.ts';
 import { takeName } from '#words/reading.ts';
-import { sayNumber, sayWater } from '#words/say.ts';
+import { sayCount, sayNumber, sayWater } from '#words/say.ts';
 
 /** '40 ml more', '1/4 cup less', 'water just right'. In ml; below zero for less. */
 const moreMl = optional(
@@ -137,7 +137,7 @@ export default command({
       portion: portion ?? null,
       again: again ?? null,
     });
-    let portionNow: { name: string; portion: number } | undefined;
+    let portionNow: { name: string; portion: number; ratings: number } | undefined;
     if (portion && whose) {
       const changed =
         Math.round(
@@ -147,7 +147,7 @@ export default command({
           ) * 100,
         ) / 100;
       house.eaters.change(whose.id, { ...whose, portion: changed });
-      portionNow = { name: whose.name, portion: changed };
+      portionNow = { name: whose.name, portion: changed, ratings: house.ratings.portionsOf(whose.id) };
     }
     const ratings = house.ratings.ofMeal(nameKey(pouch.meal));
     return {
@@ -183,7 +183,7 @@ export default command({
     if (again.said !== undefined) lines.push(`Again: ${again.yes} for, ${again.no} against.`);
     if (portionNow)
       lines.push(
-        `${portionNow.name}'s portion is ${sayNumber(portionNow.portion)} now, learnt from ratings; /eater ${portionNow.name} portion 1 sets it.`,
+        `${portionNow.name}'s portion is ${sayNumber(portionNow.portion)} now, learnt from ${sayCount(portionNow.ratings, 'rating')}; /eater ${portionNow.name} portion 1 sets it.`,
       );
     if (noEater) lines.push('Whose portion? You are not an eater yet: /eater me.');
     return { group: lines.join('\n'), did: `rated B${pouch.batch}-${pouch.no}, ${pouch.meal}` };

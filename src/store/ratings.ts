@@ -35,6 +35,9 @@ export function ratingStore(db: Db) {
     `INSERT INTO rating (household, meal_key, batch, eater, by_member, at_ms, balance_ml, poured_ml, more_ml, salt, portion, again)
      VALUES (:household, :mealKey, :batch, :eater, :byMember, :atMs, :balanceMl, :pouredMl, :moreMl, :salt, :portion, :again)`,
   );
+  const portions = db
+    .prepare('SELECT count(*) FROM rating WHERE household = ? AND eater = ? AND portion IS NOT NULL')
+    .pluck();
   const stoves = db.prepare(
     `SELECT at_ms AS atMs, burnt_g AS burntG, water_ml AS waterMl, start_c AS startC, boil_c AS boilC,
        lhv_mj_per_kg AS lhvMJPerKg FROM stove WHERE household = ? ORDER BY at_ms, id`,
@@ -50,6 +53,8 @@ export function ratingStore(db: Db) {
         ...row,
         again: row.again === null ? null : row.again === 1,
       })),
+    /** How often an eater's portion was called too much or too little. */
+    portionsOf: (eater: number): number => portions.get(household, eater) as number,
     rate: (rating: Rating): void =>
       void insert.run({ household, ...rating, again: rating.again === null ? null : rating.again ? 1 : 0 }),
     stoves: (): StoveWeighed[] => stoves.all(household) as StoveWeighed[],
