@@ -7,6 +7,7 @@ import { readCommands } from '#chat/registry.ts';
 import { type Config, readConfig } from '#config.ts';
 import { defaultSettings } from '#core/settings.ts';
 import { openTerminal } from '#doors/terminal.ts';
+import { openDrawing } from '#draw/drawing.ts';
 import { openSolver } from '#solver.ts';
 import { deliveryStore } from '#store/deliveries.ts';
 import { openFoods } from '#store/foods.ts';
@@ -28,7 +29,7 @@ async function start(): Promise<void> {
     stores: openStores(db, { ...defaultSettings, zone }),
     foods,
     commands: await readCommands(),
-    workers: { picks: openSolver() },
+    workers: { picks: openSolver(), drawing: openDrawing() },
     admitCode: config.telegramToken === null ? null : (config.admitCode ?? newCode()),
     chatLink: null,
     log,

@@ -4,6 +4,7 @@ import { type Answerer, answer } from '#chat/answer.ts';
 import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
 import { openTerminal } from '#doors/terminal.ts';
+import { openDrawing } from '#draw/drawing.ts';
 import { openSolver } from './solver.ts';
 import { openFoods } from '#store/foods.ts';
 import { openStores } from '#store/house.ts';
@@ -18,12 +19,13 @@ export async function replay(chat: string): Promise<string> {
   const db = openDatabase(':memory:');
   const foods = openFoods(':memory:');
   const solver = openSolver();
+  const drawing = openDrawing();
   const faults: string[] = [];
   const house: Answerer = {
     stores: openStores(db, { ...defaultSettings, zone: 'UTC' }),
     foods,
     commands: await readCommands(),
-    workers: { picks: solver },
+    workers: { picks: solver, drawing },
     admitCode: null,
     chatLink: null,
     log: (line) => faults.push(line),
@@ -54,6 +56,7 @@ export async function replay(chat: string): Promise<string> {
     welcome: '',
   });
   await solver.dispose();
+  await drawing.dispose();
   foods.close();
   db.close();
   if (faults.length > 0) throw new Error(faults.join('\n'));

@@ -5,6 +5,7 @@ import { type Answerer, answer } from '#chat/answer.ts';
 import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
 import type { Message, Outgoing } from '#core/talk.ts';
+import { openDrawing } from '#draw/drawing.ts';
 import { openSolver } from '#solver.ts';
 import { openFoods } from '#store/foods.ts';
 import { foodTablePath } from './food-table.ts';
@@ -15,6 +16,7 @@ import { type Db, makeReady, openDatabase } from '#store/open.ts';
 const foods = openFoods(foodTablePath);
 const commands = await readCommands();
 const solver = openSolver();
+const drawing = openDrawing();
 
 export interface TestHouse {
   readonly db: Db;
@@ -47,7 +49,7 @@ export function openTestHouse(
     stores: openStores(db, { ...defaultSettings, zone: 'UTC' }),
     foods,
     commands,
-    workers: { picks: solver },
+    workers: { picks: solver, drawing },
     admitCode: null,
     chatLink: null,
     log: (line) => faults.push(line),

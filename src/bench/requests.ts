@@ -7,6 +7,7 @@ import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
 import { openFoods } from '#store/foods.ts';
 import { openStores } from '#store/house.ts';
+import { openDrawing } from '#draw/drawing.ts';
 import { openDatabase } from '#store/open.ts';
 import { openSolver } from '#solver.ts';
 
@@ -22,7 +23,7 @@ const house: Answerer = {
   stores: openStores(db, defaultSettings),
   foods,
   commands: await readCommands(),
-  workers: { picks: solver },
+  workers: { picks: solver, drawing: openDrawing() },
   admitCode: null,
   chatLink: null,
   log: (line) => console.error(line),

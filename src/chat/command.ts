@@ -1,4 +1,5 @@
 import type { FoodTable } from '#foods/food.ts';
+import type { Drawing } from '#draw/drawing.ts';
 import type { Solver } from '#solver.ts';
 import type { Reply } from '#core/talk.ts';
 import type { Settings } from '#core/settings.ts';
@@ -30,6 +31,7 @@ export interface House extends Omit<Records, 'settings'> {
 /** Long sums that run beside the chat. */
 export interface Workers {
   readonly picks: Pick<Solver, 'solvePicks' | 'whyThisPouch'>;
+  readonly drawing: Omit<Drawing, 'dispose'>;
 }
 
 /** A reply with the meals it names: the notes for people are made from them, in one place for all requests. */

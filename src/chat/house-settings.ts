@@ -1,8 +1,10 @@
 import { IANAZone } from 'luxon';
 import { celsiusFromF, usCupMl } from '#core/units.ts';
 import { pouchVolumeMl } from '#core/oxygen.ts';
+import { gridFrom, type LabelsTold, sayGrid } from '#core/label-grid.ts';
 import { Refusal } from '#core/refusal.ts';
-import type { Settings } from '#core/settings.ts';
+import { defaultSettings, type Settings } from '#core/settings.ts';
+import { labelsTold } from '#words/label-parts.ts';
 import { altitudeM, countOf, flatSizeMm, type Names, quantities, trayWeights } from '#words/parts.ts';
 import type { Reading } from '#words/reading.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
@@ -139,6 +141,21 @@ function zoneTold(reading: Reading): string | undefined {
   return zone;
 }
 
+/** Margins alone shift the sheet that is told; a new sheet comes with its own. */
+function labelsSetting(told: LabelsTold | undefined): readonly Change[] {
+  if (!told) return [];
+  const { leftMm, topMm, ...sheet } = told;
+  const namesSheet = Object.values(sheet).some((value) => value !== undefined);
+  if (namesSheet)
+    return [...one('labels', gridFrom(told, defaultSettings.labels)), ...one('labelMargins', null)];
+  if (leftMm === undefined || topMm === undefined)
+    throw new Refusal(
+      'one-margin',
+      'Of a sheet I need both margins of its first label: left 7 mm top 13 mm.',
+    );
+  return one('labelMargins', { leftMm, topMm });
+}
+
 /** Everything a household can tell about itself, in the order in which it is shown. */
 export const houseSettings: readonly HouseSetting[] = [
   {
@@ -213,6 +230,13 @@ export const houseSettings: readonly HouseSetting[] = [
       );
     },
     say: ({ storageC }) => `storage ${sayNumber(storageC)} °C`,
+  },
+  {
+    words: ['labels', 'label', 'label sheet', 'label sheets', 'label margins'],
+    example: '/house labels A4 3 x 8',
+    read: (reading, names) => labelsSetting(labelsTold.read(reading, names)),
+    say: ({ labels, labelMargins: own }) =>
+      `labels ${sayGrid(labels)}${labels.paper === 'single' ? '' : `, the first ${sayNumber((own ?? labels).leftMm)} mm from the left and ${sayNumber((own ?? labels).topMm)} mm from the top`}`,
   },
   {
     words: ['cup'],

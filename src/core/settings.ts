@@ -1,3 +1,4 @@
+import { commonGrids, type LabelGrid } from './label-grid.ts';
 import { usualSafetyFactor } from './oxygen.ts';
 import { usCupMl } from './units.ts';
 
@@ -33,6 +34,10 @@ export interface Settings {
   readonly steadyGapHours: number;
   /** Water expected to remain in dry food, share of its weight. */
   readonly residualMoisture: number;
+  /** The sheets of labels at hand. */
+  readonly labels: LabelGrid;
+  /** Where the first label of a sheet starts as this household's printer feeds it; null: as the sheet says. */
+  readonly labelMargins: { readonly leftMm: number; readonly topMm: number } | null;
 }
 
 export const defaultSettings: Settings = {
@@ -51,4 +56,6 @@ export const defaultSettings: Settings = {
   steadyGapHours: 2,
   // Published freeze-dried entries stand at 2 g per 100 g (SR28); 3 % leaves room for a home dryer. Chosen.
   residualMoisture: 0.03,
+  labels: commonGrids[0]!,
+  labelMargins: null,
 };

@@ -3,6 +3,7 @@ import { defaultSettings, type Settings } from '#core/settings.ts';
 import type { Db } from './open.ts';
 
 const above = z.number().positive();
+const notBelow = z.number().min(0);
 const Shape: z.ZodType<Settings> = z.object({
   altitudeM: z.number(),
   zone: z.string(),
@@ -18,6 +19,18 @@ const Shape: z.ZodType<Settings> = z.object({
   scaleG: above,
   steadyGapHours: z.number().min(0),
   residualMoisture: z.number().min(0).max(0.2),
+  labels: z.object({
+    paper: z.enum(['a4', 'letter', 'single']),
+    columns: above.int(),
+    rows: above.int(),
+    widthMm: above,
+    heightMm: above,
+    leftMm: notBelow,
+    topMm: notBelow,
+    gapXMm: notBelow,
+    gapYMm: notBelow,
+  }),
+  labelMargins: z.object({ leftMm: notBelow, topMm: notBelow }).nullable(),
 });
 
 /** What each household told about itself. */

@@ -1,0 +1,180 @@
+import { type House, planned } from '#chat/command.ts';
+import { correctionOf } from '#chat/corrections.ts';
+import { batchNumbered, driedFacts, pouchesInStock } from '#chat/figures.ts';
+import { containsLines, soakMinutes } from '#chat/phrases.ts';
+import { becauseWords, mealOfBatch, type MealShown, verdictOn } from '#chat/verdicts.ts';
+import { boilingPointC } from '#core/boiling.ts';
+import { gridFrom, type LabelGrid, type LabelsTold, sayGrid } from '#core/label-grid.ts';
+import { pouchFacts } from '#core/meal.ts';
+import type { Pouch } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import type { LabelFacts, LabelSheet } from '#draw/facts.ts';
+import { labelsTold } from '#words/label-parts.ts';
+import { batchCode, optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
+import { sayCodes, sayCount, sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
+import { scanPayload } from '#words/scan.ts';
+
+/** More would be a mistake rather than a cupboard. */
+const mostLabels = 500;
+
+/** The first free label of a sheet: 'from 5', 'start at label 5'. */
+const firstFree = optional(
+  part<number>('the first free label, such as from 5', (reading) => {
+    const at = reading.keyword('from', 'start', 'starting', 'beginning');
+    if (at === undefined) return undefined;
+    const index = [...reading.left()].find((i) => i > at && reading.all[i]!.is === 'number');
+    if (index === undefined) return undefined;
+    reading.takeWords('at', 'label', 'no');
+    reading.take(index);
+    const token = reading.all[index]!;
+    return token.is === 'number' ? token.value : undefined;
+  }),
+);
+
+const batches = optional(
+  part<number[]>('a batch code such as B4', (reading, names) => {
+    const found: number[] = [];
+    for (let no = batchCode.read(reading, names); no !== undefined; no = batchCode.read(reading, names))
+      found.push(no);
+    return found.length > 0 ? found : undefined;
+  }),
+);
+
+export default planned({
+  name: 'label',
+  alsoCalled: ['labels'],
+  usage: '/label <batch or pouches> [A4 3 x 8] [from 5] [single]',
+  summary: 'labels to print: code, meal, dates, water, allergens, a code to scan',
+  examples: ['/label B4', '/label B4-2 single', '/label B4 from 5', '/label B1 B4 letter 3 x 10'],
+  help: [
+    '"from 5" starts at the fifth label of a sheet that is used in part; "single" makes pages of one label.',
+    'Your own sheets: /house labels A4 3 x 8 of 63.5 x 33.9 mm gap 2.5 mm left 7 mm top 13 mm',
+  ],
+  takes: { codes: optional(pouchCodes), batches, from: firstFree, labels: optional(labelsTold) },
+  look: ({ codes = [], batches: nos = [], from, labels: told }, house) => {
+    const grid = gridMeant(house, told);
+    const pouches = pouchesMeant(house, codes, nos);
+    const sheet: LabelSheet = {
+      grid,
+      from: checkedFrom(from ?? 1, grid),
+      labels: factsOf(house, pouches),
+    };
+    return { sheet, pouches };
+  },
+  work: async ({ sheet, pouches }, { drawing }) => ({ sheet, pouches, drawn: await drawing.labels(sheet) }),
+  keep: ({ sheet, pouches, drawn }, { codes = [], batches: nos = [] }, house) => {
+    const now = pouchesMeant(house, codes, nos);
+    if (JSON.stringify(factsOf(house, now)) !== JSON.stringify(sheet.labels))
+      throw new Refusal(
+        'changed',
+        'Something that stands on the labels changed while I was drawing. Ask again.',
+      );
+    const meals = [...new Set(pouches.map((pouch) => pouch.batch))].map((no) => mealOfBatch(house, no));
+    return { sheet, pouches, drawn, meals, hasLink: house.chatLink !== null };
+  },
+  say: ({ sheet, pouches, drawn, meals, hasLink }) => {
+    const { grid, labels, from } = sheet;
+    const free = (from - 1 + labels.length) % (grid.columns * grid.rows);
+    const next =
+      grid.paper === 'single' || free === 0 ? '' : ` The next free label of the last sheet is ${free + 1}.`;
+    const codes = sayCodes(pouches);
+    return {
+      group: [
+        `${sayCount(labels.length, 'label')} for ${codes} on ${sayCount(drawn.pages, 'page')}: ${sayGrid(grid)}.${next}`,
+        `Print at 100 %, not "fit to page". ${hasLink ? "Scanned, a code opens its pouch's card." : 'Scanned, a code shows the pouch, its meal and its water.'}`,
+      ].join('\n'),
+      files: [
+        {
+          name: `labels-${pouches.length === 1 ? codes : `${labels[0]!.code}-and-${labels.length - 1}-more`}.pdf`,
+          type: 'application/pdf',
+          base64: Buffer.from(drawn.files[0]!).toString('base64'),
+          caption: `Labels: ${codes}`.slice(0, 200),
+        },
+      ],
+      meals,
+    };
+  },
+});
+
+function gridMeant(house: House, told: LabelsTold | undefined): LabelGrid {
+  const { labels, labelMargins } = house.settings;
+  const own = labels.paper === 'single' || labelMargins === null ? labels : { ...labels, ...labelMargins };
+  return told ? gridFrom(told, own) : own;
+}
+
+function checkedFrom(from: number, grid: LabelGrid): number {
+  const count = grid.columns * grid.rows;
+  if (Number.isInteger(from) && from >= 1 && from <= count) return from;
+  throw new Refusal(
+    'no-such-label',
+    `A sheet of ${grid.columns} x ${grid.rows} has labels 1 to ${count}, counted along the rows; I read ${sayNumber(from)}.`,
+  );
+}
+
+/** The pouches of the codes, and those of the batches that are still there. */
+function pouchesMeant(house: House, codes: readonly PouchCode[], nos: readonly number[]): Pouch[] {
+  if (codes.length + nos.length === 0)
+    throw new Refusal('what', 'I still need a batch code such as B4, or pouch codes such as B4-1 to B4-6.');
+  const ofBatches = nos.flatMap((no) => {
+    const batch = batchNumbered(house, no);
+    const there = house.pouches.ofBatch(batch.no).filter(({ state }) => state === 'stock');
+    if (there.length === 0) throw new Refusal('none-left', `No pouch of B${no} is in stock.`);
+    return there;
+  });
+  const all = [...ofBatches, ...pouchesInStock(house, codes)];
+  const once = all.filter((pouch, i) => all.findIndex(({ id }) => id === pouch.id) === i);
+  if (once.length > mostLabels)
+    throw new Refusal('too-many', `${once.length} labels at once are too many; ${mostLabels} are the most.`);
+  return once;
+}
+
+function factsOf(house: House, pouches: readonly Pouch[]): LabelFacts[] {
+  const meals = new Map<number, MealShown>();
+  return pouches.map((pouch) => {
+    const meal = meals.get(pouch.batch) ?? mealOfBatch(house, pouch.batch);
+    meals.set(pouch.batch, meal);
+    return labelOf(house, pouch, meal);
+  });
+}
+
+function labelOf(house: House, pouch: Pouch, meal: MealShown): LabelFacts {
+  const { settings, chatLink } = house;
+  const batch = batchNumbered(house, pouch.batch);
+  const facts = driedFacts(house, batch);
+  const figures = pouchFacts(pouch.dryG, facts, correctionOf(house, pouch.meal).correction);
+  const code = `B${pouch.batch}-${pouch.no}`;
+  const water = sayWater(figures.waterMl, settings);
+  const soak = soakMinutes(boilingPointC(settings.altitudeM));
+  return {
+    code,
+    meal: pouch.meal,
+    water,
+    soak: `Stand ${soak} min at ${Math.round(settings.altitudeM)} m`,
+    dry: sayG(pouch.dryG, settings.units),
+    servings: sayCount(Number(sayNumber(figures.servings)), 'serving'),
+    sealed: sayDay(pouch.sealedAtMs, settings.zone),
+    bestBy: pouch.bestByOn === null ? null : sayMonth(pouch.bestByOn),
+    cautions: [
+      ...(pouch.checked ? [] : ['UNCHECKED: not shown to be dry, keep frozen']),
+      ...(batch.isRaw ? ['RAW: cook before eating'] : []),
+    ],
+    contents: containsLines(facts.recipe),
+    notFor: notForLine(house, meal),
+    scan:
+      chatLink === null
+        ? `${code} ${pouch.meal}, water ${water}`
+        : chatLink + scanPayload(house.household, pouch),
+  };
+}
+
+/** Who must not have it, and who must not have it yet. */
+function notForLine(house: House, meal: MealShown): string[] {
+  const said = house.eaters.here().flatMap((eater) => {
+    const verdict = verdictOn(eater, meal);
+    if (verdict.is === 'clear') return [];
+    const why =
+      verdict.is === 'blocked' ? becauseWords(verdict.by) : `unknown, ${becauseWords(verdict.because)}`;
+    return [`\u2068${eater.name}\u2069: ${why}`];
+  });
+  return said.length === 0 ? [] : [`Not for ${said.join('; ')}`];
+}

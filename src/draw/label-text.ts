@@ -1,0 +1,83 @@
+import type { LabelFacts } from './facts.ts';
+import { label, leading, type Weight } from './look.ts';
+
+/** A block of a label's text: what it says and how loud. */
+export interface Block {
+  readonly text: string;
+  readonly weight: Weight;
+  /** Type size in parts of the body's. */
+  readonly ratio: number;
+  readonly leastPt: number;
+  /** Height of a line in parts of its size. */
+  readonly leading: number;
+  readonly base: 'ltr' | 'auto';
+  /** White on a dark bar. */
+  readonly isBar: boolean;
+}
+
+const block = (text: string, more: Partial<Block> = {}): Block => ({
+  text,
+  weight: 'regular',
+  ratio: 1,
+  leastPt: label.bodyLeastPt,
+  leading,
+  base: 'ltr',
+  isBar: false,
+  ...more,
+});
+
+const figures = (facts: LabelFacts): string[] => [
+  facts.soak,
+  `${facts.dry} dry`,
+  facts.servings,
+  `sealed ${facts.sealed}`,
+  ...(facts.bestBy === null ? [] : [`best by ${facts.bestBy}`]),
+];
+
+/** A figure stays with its unit at a line's end. */
+const joined = (parts: readonly string[]) =>
+  parts.map((one) => one.replace(/(?<=\d) (?=\p{L})/gu, '\u00a0')).join(', ');
+
+const capital = (text: string) => text[0]!.toUpperCase() + text.slice(1);
+
+/** From the loudest to the small print; dangers stand above the water. */
+function blocksWith(
+  facts: LabelFacts,
+  mealRatio: number,
+  middle: readonly string[],
+  contents: readonly string[],
+): Block[] {
+  return [
+    block(facts.code, {
+      weight: 'bold',
+      ratio: label.codeRatio,
+      leastPt: label.codeLeastPt,
+      leading: label.codeLeading,
+    }),
+    block(facts.meal, { weight: 'bold', ratio: mealRatio, base: 'auto' }),
+    ...facts.cautions.map((text) =>
+      block(text, { weight: 'bold', isBar: true, ratio: label.barRatio, leastPt: label.barLeastPt }),
+    ),
+    block(`Water ${facts.water}, boiling`, { weight: 'bold', ratio: label.waterRatio }),
+    ...middle.map((text) => block(text)),
+    ...contents.map((text) => block(text)),
+    ...facts.notFor.map((text) => block(text, { weight: 'bold' })),
+  ];
+}
+
+/**
+ * The ways to arrange a label, from airy to dense: of those with the largest type the first is taken.
+ * @param bodyPt size of the body: only where that is small already does a long name go down to it
+ */
+export function labelBlocks(facts: LabelFacts, bodyPt: number = label.bodyLeastPt): Block[][] {
+  const [soak, dry, servings, ...dates] = figures(facts);
+  const airy = [soak!, joined([dry!, servings!]), capital(joined(dates))];
+  const dense = [joined(figures(facts))];
+  const together = [facts.contents.join(' ')];
+  return [
+    blocksWith(facts, label.mealRatio, airy, facts.contents),
+    blocksWith(facts, label.mealRatio, dense, facts.contents),
+    blocksWith(facts, label.mealRatio, dense, together),
+    ...(bodyPt > label.smallPt ? [] : [blocksWith(facts, 1, dense, together)]),
+  ];
+}
