@@ -8,6 +8,7 @@ import { type Config, readConfig } from '#config.ts';
 import { defaultSettings } from '#core/settings.ts';
 import { openTerminal } from '#doors/terminal.ts';
 import { openDrawing } from '#draw/drawing.ts';
+import { openReminding } from './reminding.ts';
 import { openSolver } from '#solver.ts';
 import { deliveryStore } from '#store/deliveries.ts';
 import { openFoods } from '#store/foods.ts';
@@ -41,12 +42,15 @@ async function start(): Promise<void> {
   };
   if (config.telegramToken === null) {
     let fixedMs = config.fixedNowMs;
+    const now = () => fixedMs ?? Date.now();
+    const reminding = openReminding({ house: () => house, door: 'terminal', now, wake: () => undefined });
     await openTerminal({
       handle: (message) => answer(house, message),
       waiting: () => house.stores.messages.waiting('terminal'),
       sent: house.stores.messages.sent,
+      due: reminding.look,
       clock: {
-        now: () => fixedMs ?? Date.now(),
+        now,
         set: fixedMs === null ? null : (iso) => void (fixedMs = Date.parse(iso.replace(' ', 'T'))),
       },
       folder,
@@ -78,6 +82,7 @@ async function startTelegram(house: Answerer, db: Db, config: Config): Promise<n
   const deliveries = deliveryStore(db);
   deliveries.forget('telegram');
   let named: Answerer = house;
+  const now = () => config.fixedNowMs ?? Date.now();
   return openTelegram({
     token: config.telegramToken!,
     apiRoot: config.telegramApiRoot,
@@ -85,6 +90,11 @@ async function startTelegram(house: Answerer, db: Db, config: Config): Promise<n
     takeUp: () => resume(named, 'telegram'),
     arrived: (message) => arrival(house.stores, message),
     deliveries,
+    posting: (wake) => {
+      const reminding = openReminding({ house: () => named, door: 'telegram', now, wake });
+      reminding.start();
+      return reminding;
+    },
     named: (username) => void (named = { ...house, chatLink: `https://t.me/${username}?start=` }),
     menu: menu(house.commands),
     admitCode: house.admitCode!,

@@ -40,6 +40,7 @@ export async function replay(chat: string): Promise<string> {
     handle: (message) => answer(house, message),
     waiting: () => house.stores.messages.waiting('terminal'),
     sent: house.stores.messages.sent,
+    due: () => Promise.resolve(),
     clock: {
       now: () => nowMs,
       set: (iso) => void (nowMs = DateTime.fromISO(iso.replace(' ', 'T'), { zone: 'UTC' }).toMillis()),

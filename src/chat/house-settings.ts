@@ -7,6 +7,7 @@ import { defaultSettings, type Settings } from '#core/settings.ts';
 import { labelsTold } from '#words/label-parts.ts';
 import { altitudeM, countOf, flatSizeMm, type Names, quantities, trayWeights } from '#words/parts.ts';
 import type { Reading } from '#words/reading.ts';
+import { reminderSettings } from './reminder-settings.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
 
 type Change = {
@@ -308,6 +309,7 @@ export const houseSettings: readonly HouseSetting[] = [
     read: (reading) => one('zone', zoneTold(reading)),
     say: ({ zone }) => `zone ${zone}`,
   },
+  ...reminderSettings,
 ];
 
 /** The setting that a request names: the longest of its words that the text holds. */

@@ -38,6 +38,13 @@ export interface Settings {
   readonly labels: LabelGrid;
   /** Where the first label of a sheet starts as this household's printer feeds it; null: as the sheet says. */
   readonly labelMargins: { readonly leftMm: number; readonly topMm: number } | null;
+  /** Which reminders the bot posts. */
+  readonly remindWeigh: boolean;
+  readonly remindSeal: boolean;
+  readonly remindBestBy: boolean;
+  readonly remindTrip: boolean;
+  /** How long before its best-by a pouch is named in the monthly reminder, days. */
+  readonly horizonDays: number;
 }
 
 export const defaultSettings: Settings = {
@@ -56,6 +63,11 @@ export const defaultSettings: Settings = {
   steadyGapHours: 2,
   // Published freeze-dried entries stand at 2 g per 100 g (SR28); 3 % leaves room for a home dryer. Chosen.
   residualMoisture: 0.03,
+  remindWeigh: true,
+  remindSeal: true,
+  remindBestBy: true,
+  remindTrip: true,
+  horizonDays: 60,
   labels: commonGrids[0]!,
   labelMargins: null,
 };

@@ -51,6 +51,8 @@ export interface Reply {
   /** Pressing one does not use it up: everybody may press it for themselves. */
   readonly buttonsStay?: boolean;
   readonly files?: readonly FileOut[];
+  /** Nobody asked, but somebody has something to do now: it may make a sound. */
+  readonly sounds?: boolean;
   /** For the journal, when something was recorded: 'sealed B4-1 to B4-6'. */
   readonly did?: string;
 }

@@ -193,7 +193,9 @@ async function call(api: Api, answer: Outgoing, part: Part, isFirst: boolean, si
       ? { reply_parameters: { message_id: Number(replyToKey), allow_sending_without_reply: true as const } }
       : {}),
     // Sound once for each answer, and none for what nobody asked for.
-    ...(isFirst && replyToKey !== null ? {} : { disable_notification: true as const }),
+    ...(isFirst && (replyToKey !== null || answer.reply.sounds === true)
+      ? {}
+      : { disable_notification: true as const }),
   };
   if (part.is === 'text') {
     const { text, entities, keys } = part;

@@ -28,6 +28,8 @@ export interface TelegramDoor {
   /** The bot came into a group: puts a line for it in the outbox. */
   readonly arrived: (message: Message) => void;
   readonly deliveries: Deliveries;
+  /** Starts what posts by the clock alone. @param wake tells that something waits to be sent */
+  readonly posting: (wake: () => void) => { readonly stop: () => Promise<void> };
   /** The bot's public name, once the platform has told it. */
   readonly named: (username: string) => void;
   readonly menu: readonly MenuEntry[];
@@ -148,6 +150,8 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
   bot.catch(({ error, ctx }) => log(`update ${ctx.update.update_id} failed: ${sayError(error)}`));
 
   sender.wake();
+  // The clock does not wait for the platform.
+  const posting = door.posting(sender.wake);
   let polling: Promise<void> = Promise.resolve();
   const run = async () => {
     await askName(bot, stop, log);
@@ -173,7 +177,7 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
   // Stops asking, ends what is at hand, confirms it to the platform and sends what waits; 5 s in all.
   const endsAtMs = Date.now() + stopLimitMs;
   const asked = bot.isRunning() ? bot.stop() : undefined;
-  const quiet = Promise.allSettled([asked, polling, ...loose]);
+  const quiet = Promise.allSettled([asked, polling, posting.stop(), ...loose]);
   await Promise.race([quiet, new Promise((resolve) => setTimeout(resolve, stopLimitMs).unref())]);
   await sender.flush(Math.max(0, endsAtMs - Date.now()));
   return exitCode;

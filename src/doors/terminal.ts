@@ -9,6 +9,8 @@ export interface TerminalDoor {
   readonly handle: (message: Message) => { toast?: string; pending?: Promise<void> };
   readonly waiting: () => Outgoing[];
   readonly sent: (id: number) => void;
+  /** Puts what nobody asked for, such as reminders, in the outbox when its time has come. */
+  readonly due: () => Promise<void>;
   /** The clock; `set` is there only where the clock was fixed from outside. */
   readonly clock: { now: () => number; set: ((iso: string) => void) | null };
   /** Where files are written. */
@@ -21,6 +23,7 @@ export interface TerminalDoor {
   readonly welcome: string;
 }
 
+const lookEveryMs = 20_000;
 const speaker = /^(?!\/)([\p{L}\p{M}][\p{L}\p{M}\p{N} .'’_-]{0,30}?): ?(.*)$/su;
 const clockLine = /^\[(\d{4}-\d{2}-\d{2}[ T]\d{2}:\d{2})\]$/;
 
@@ -38,13 +41,14 @@ export function drawReply(
 
 /**
  * The chat in a terminal. `Name: text` speaks as that member; a line that starts with two spaces continues the
- * message before it; a number alone presses that button of the last answer. Ends with the input.
+ * message before it; a line without a name is said by whoever spoke last; a number alone presses that button of the last answer. Ends with the input.
  */
 export async function openTerminal(door: TerminalDoor): Promise<void> {
   const interactive = door.input.isTTY === true;
   const print = (line: string) => void door.output.write(`${line}\n`);
   let buttons: Outgoing['buttons'] = [];
   let pending: { name: string; text: string } | undefined;
+  let speaking = 'You';
 
   const send = async () => {
     if (!pending) return;
@@ -70,13 +74,21 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
     });
     if (toast) print(`> ${toast}`);
     await later;
+    show();
+  };
+  const show = () => {
     for (const out of door.waiting()) {
       for (const line of drawReply(out, writeFiles(door.folder, out))) print(line);
       if (out.buttons.length > 0) buttons = out.buttons;
       door.sent(out.id);
     }
   };
+  const showDue = async () => {
+    await door.due();
+    show();
+  };
 
+  await showDue();
   const lines = createInterface({
     input: door.input,
     terminal: interactive,
@@ -86,6 +98,8 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
     print(door.welcome);
     lines.setPrompt('');
   }
+  // Somebody at a keyboard may leave it open for days.
+  const timer = interactive ? setInterval(() => void showDue(), lookEveryMs) : undefined;
   for await (const line of lines) {
     const clock = door.clock.set && clockLine.exec(line);
     const goesOn = /^ {2}/.test(line) && pending !== undefined;
@@ -93,16 +107,20 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
     if (door.echo) print(line);
     if (clock) {
       door.clock.set!(clock[1]!);
+      await showDue();
     } else if (goesOn && pending) {
       pending.text += `\n${line.trim()}`;
     } else if (line.trim() !== '') {
       const named = speaker.exec(line);
-      pending = named ? { name: named[1]!.trim(), text: named[2]! } : { name: 'You', text: line };
+      if (named) speaking = named[1]!.trim();
+      pending = { name: speaking, text: named ? named[2]! : line };
       // At a keyboard an answer comes at once, save to a request that goes on over several lines.
       if (interactive && !/^\/?recipe\b/i.test(pending.text)) await send();
     }
   }
   await send();
+  clearInterval(timer);
+  await showDue();
 }
 
 function writeFiles(folder: string, { reply }: Outgoing): string[] {

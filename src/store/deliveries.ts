@@ -21,7 +21,9 @@ export function deliveryStore(db: Db) {
      WHERE state = 'waiting' AND door = ? AND chat_key = ? ORDER BY id LIMIT 1`,
   );
   const buttonsOf = db.prepare('SELECT id, label FROM button WHERE outbox = ? ORDER BY id');
-  const sent = db.prepare("UPDATE outbox SET state = 'sent' WHERE id = ?");
+  const sent = db.prepare(
+    "UPDATE outbox SET state = 'sent', reply_json = json_remove(reply_json, '$.files') WHERE id = ?",
+  );
   const sentPart = db.prepare('UPDATE outbox SET parts_sent = ?, tries = 0, next_try_at_ms = 0 WHERE id = ?');
   const tried = db.prepare('UPDATE outbox SET tries = tries + 1, next_try_at_ms = ? WHERE id = ?');
   const dropped = db.prepare("UPDATE outbox SET state = 'dropped', why_dropped = ? WHERE id = ?");
@@ -38,6 +40,11 @@ export function deliveryStore(db: Db) {
   const resume = db.prepare(
     `UPDATE outbox SET next_try_at_ms = 0
      WHERE door = ? AND chat_key = ? AND state = 'waiting' AND next_try_at_ms = ${pausedMs}`,
+  );
+  const setAway = db.prepare('UPDATE chat SET is_away = ? WHERE door = ? AND chat_key = ? AND is_away <> ?');
+  const watchAgain = db.prepare(
+    `UPDATE watch SET next_at_ms = 0
+     WHERE household = (SELECT household FROM chat WHERE door = ? AND chat_key = ?)`,
   );
   const isSpent = db
     .prepare(
@@ -88,14 +95,22 @@ export function deliveryStore(db: Db) {
     sentPart: (id: number, parts: number): void => void sentPart.run(parts, id),
     tried: (id: number, nextTryAtMs: number): void => void tried.run(nextTryAtMs, id),
     dropped: (id: number, why: string): void => void dropped.run(why, id),
-    /** Gives up what waits for a chat. @returns how many answers */
-    dropChat: (door: string, chatKey: string, why: string): number =>
-      dropChat.run(why, door, chatKey).changes,
+    /** Gives up what waits for a chat and posts nothing there until it is resumed. @returns how many answers */
+    dropChat: (door: string, chatKey: string, why: string): number => {
+      setAway.run(1, door, chatKey, 1);
+      return dropChat.run(why, door, chatKey).changes;
+    },
     leaveTopic: (id: number, notice: string): void => void leaveTopic.run(notice, id),
 
     /** The bot was put out of a chat: its answers wait until it is back. */
-    pause: (door: string, chatKey: string): void => void pause.run(door, chatKey),
-    resume: (door: string, chatKey: string): void => void resume.run(door, chatKey),
+    pause: (door: string, chatKey: string): void => {
+      setAway.run(1, door, chatKey, 1);
+      pause.run(door, chatKey);
+    },
+    resume: (door: string, chatKey: string): void => {
+      if (setAway.run(0, door, chatKey, 0).changes > 0) watchAgain.run(door, chatKey);
+      resume.run(door, chatKey);
+    },
     /** Whether a button of this chat has done its work. */
     isSpent: (door: string, button: number, chatKey: string): boolean =>
       isSpent.get(button, door, chatKey) === 1,

@@ -9,6 +9,7 @@ import type { Db } from './open.ts';
 import { pouchStore } from './pouches.ts';
 import { ratingStore } from './ratings.ts';
 import { recipeStore } from './recipes.ts';
+import { reminderStore } from './reminders.ts';
 import { settingStore } from './settings.ts';
 import { tripStore } from './trips.ts';
 
@@ -26,6 +27,7 @@ export function openStores(db: Db, defaults: Settings) {
     households: householdStore(db),
     messages: messageStore(db),
     journal: openJournal(db),
+    reminders: reminderStore(db),
     /** Runs work as one transaction; inside another it becomes a part that can fail alone. */
     together: <T>(work: () => T): T =>
       db.inTransaction ? db.transaction(work)() : db.transaction(work).immediate(),

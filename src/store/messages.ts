@@ -55,7 +55,12 @@ export function messageStore(db: Db) {
      WHERE state = 'waiting' AND door = ? AND id > ? ORDER BY id LIMIT ?`,
   );
   const buttonsOf = db.prepare('SELECT id, label FROM button WHERE outbox = ? ORDER BY id');
-  const sent = db.prepare("UPDATE outbox SET state = 'sent' WHERE id = ?");
+  const sent = db.prepare(
+    "UPDATE outbox SET state = 'sent', reply_json = json_remove(reply_json, '$.files') WHERE id = ?",
+  );
+  const speaksIn = db.prepare(
+    `UPDATE chat SET topic_key = :topicKey WHERE door = :door AND chat_key = :chatKey AND topic_key IS NOT :topicKey`,
+  );
 
   const begin = db.prepare('INSERT INTO unfinished (door, message_json) VALUES (?, ?)');
   const finish = db.prepare('DELETE FROM unfinished WHERE id = ?');
@@ -102,6 +107,7 @@ export function messageStore(db: Db) {
       atMs: number,
     ): number {
       const { door, chatKey, topicKey } = to;
+      if (replyToKey !== null) speaksIn.run({ door, chatKey, topicKey });
       const id = Number(
         put.run({ door, chatKey, topicKey, replyToKey, replyJson: JSON.stringify(reply), atMs })
           .lastInsertRowid,

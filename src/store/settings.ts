@@ -19,6 +19,11 @@ const Shape: z.ZodType<Settings> = z.object({
   scaleG: above,
   steadyGapHours: z.number().min(0),
   residualMoisture: z.number().min(0).max(0.2),
+  remindWeigh: z.boolean(),
+  remindSeal: z.boolean(),
+  remindBestBy: z.boolean(),
+  remindTrip: z.boolean(),
+  horizonDays: z.number().min(0),
   labels: z.object({
     paper: z.enum(['a4', 'letter', 'single']),
     columns: above.int(),

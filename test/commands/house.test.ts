@@ -17,6 +17,12 @@ test.each([
   ['/house steady 90 min', 'steady after two weighings 1.5 h apart'],
   ['/house moisture 2,5 %', 'moisture expected in dry food 2.5 %'],
   ['/house scale 0.1 g', 'scale to 0.1 g'],
+  ['/house reminders off', 'reminders off'],
+  ['/house remind seal check off', 'reminders weigh, best-by and trip, none at night'],
+  ['/house remind best-by off', 'reminders weigh, seal check and trip, none at night'],
+  ['/house no reminders of the weighing', 'reminders seal check, best-by and trip, none at night'],
+  ['/house horizon 3 months', 'horizon 90 days before best-by'],
+  ['/house horizon 2 weeks', 'horizon 14 days before best-by'],
 ])('%s', (typed, noted) => {
   expect(openSeason().say(typed)).toContain(noted);
 });
@@ -47,5 +53,10 @@ refuses([
   ['/house zone Atlantis', /no time zone "Atlantis"/],
   ['/house moisture 50 %', /0 to 10 %/],
   ['/house units parsecs', /no value/],
+  ['/house reminders', /no value/],
+  ['/house remind birthdays off', /"birthdays" is none of them/],
+  ['/house horizon 3 kg', /no value/],
+  ['/house horizon 90 years', /no value/],
+  ['/house horizon 900 days', /between a day and two years/],
   ['/house altitude 340 m blue', /could not place "blue"/],
 ]);

@@ -39,7 +39,11 @@ test('a change that a later one from another chat stands on is not taken back', 
   const house = openTestHouse();
   house.say(soup);
   house.say('/batch barley soup trays 812 798 g');
-  house.db.prepare(`INSERT INTO chat SELECT door, 'aside', household, 1, 'aside', 0 FROM chat`).run();
+  house.db
+    .prepare(
+      `INSERT INTO chat (door, chat_key, household, is_private, title, admitted_at_ms) SELECT door, 'aside', household, 1, 'aside', 0 FROM chat`,
+    )
+    .run();
   house.at(3);
   house.say('/weigh B1 412 398', 'Ben', { chatKey: 'aside' });
   const refused = house.say('/undo');

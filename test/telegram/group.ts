@@ -138,6 +138,7 @@ export async function openDoor(
     takeUp: () => resume(house.house, 'telegram'),
     arrived: (message) => arrival(house.house.stores, message),
     deliveries: deliveryStore(house.db),
+    posting: () => ({ stop: () => Promise.resolve() }),
     named: () => undefined,
     menu: menu(house.house.commands),
     admitCode: 'plum-42',

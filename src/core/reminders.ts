@@ -1,0 +1,123 @@
+import type { Settings } from './settings.ts';
+
+export const reminderKinds = ['weigh', 'seal', 'best-by', 'trip'] as const;
+export type ReminderKind = (typeof reminderKinds)[number];
+
+/** The setting that switches each kind. */
+export const remindSetting = {
+  weigh: 'remindWeigh',
+  seal: 'remindSeal',
+  'best-by': 'remindBestBy',
+  trip: 'remindTrip',
+} as const satisfies Record<ReminderKind, keyof Settings>;
+
+export interface Reminder {
+  readonly kind: ReminderKind;
+  /** What it is about; a household is reminded of each such thing once. */
+  readonly about: string;
+  readonly dueAtMs: number;
+}
+
+/** Calendar days in a household's zone; days are ISO text. */
+export interface LocalDays {
+  readonly dayOf: (ms: number) => string;
+  /** When people can be spoken to on a day, ms. */
+  readonly morningOf: (day: string) => number;
+  readonly plusDays: (day: string, days: number) => string;
+  /** The moment itself by day; at night, the morning after. */
+  readonly awake: (ms: number) => number;
+}
+
+/** What a household's reminders follow from. */
+export interface Watched {
+  /** Batches of which nothing is sealed yet. */
+  readonly drying: readonly {
+    readonly id: number;
+    readonly loadedAtMs: number;
+    readonly lastWeighedAtMs: number | null;
+    readonly isSteady: boolean;
+  }[];
+  /** Pouches in stock, by the moment they were sealed. */
+  readonly sealed: readonly { readonly batch: number; readonly atMs: number }[];
+  /** The earliest best-by in stock, an ISO day. */
+  readonly firstBestByOn: string | null;
+  /** Trips found short of meals, with the latest day to start cooking. */
+  readonly shortTrips: readonly {
+    readonly id: number;
+    readonly startsOn: string;
+    readonly latestStartOn: string;
+  }[];
+}
+
+const hourMs = 3_600_000;
+/** A seal that leaks has mostly let go by then. Common practice, no source. */
+export const sealCheckHours = 48;
+/** Later than this after its moment a reminder helps nobody. Chosen. */
+const staleDays = { weigh: 30, seal: 14 };
+/** Days before the latest day to start cooking, so that somebody can still shop. Chosen. */
+export const shoppingDays = 2;
+
+/**
+ * When a batch should be weighed again: when a load should be ready, and after a weighing that was not steady once
+ * weighings are far enough apart to prove something.
+ * @returns ms; undefined when it is steady
+ */
+export function weighDueMs(
+  { loadedAtMs, lastWeighedAtMs, isSteady }: Watched['drying'][number],
+  loadHours: number,
+  steadyGapHours: number,
+): number | undefined {
+  if (isSteady) return undefined;
+  const readyMs = loadedAtMs + loadHours * hourMs;
+  return lastWeighedAtMs === null ? readyMs : Math.max(readyMs, lastWeighedAtMs + steadyGapHours * hourMs);
+}
+
+/**
+ * Everything that a household is to be reminded of and was not yet, the earliest first, each at a moment when people
+ * are awake. Best-by comes at most once a calendar month.
+ * @param loadHours how long a load takes in this house, h
+ * @param wasReminded whether the household was reminded of a thing
+ */
+export function remindersOf(
+  watched: Watched,
+  settings: Settings,
+  days: LocalDays,
+  nowMs: number,
+  loadHours: number,
+  wasReminded: (about: string) => boolean,
+): Reminder[] {
+  const found: Reminder[] = [];
+  const add = (kind: ReminderKind, about: string, dueAtMs: number) => {
+    if (settings[remindSetting[kind]] && !wasReminded(about))
+      found.push({ kind, about, dueAtMs: days.awake(dueAtMs) });
+  };
+  for (const batch of watched.drying) {
+    const dueMs = weighDueMs(batch, loadHours, settings.steadyGapHours);
+    if (dueMs !== undefined && nowMs - dueMs < staleDays.weigh * 24 * hourMs)
+      add('weigh', `weigh ${batch.id} after ${batch.lastWeighedAtMs ?? batch.loadedAtMs}`, dueMs);
+  }
+  for (const { batch, atMs } of watched.sealed) {
+    const dueMs = atMs + sealCheckHours * hourMs;
+    if (nowMs - dueMs < staleDays.seal * 24 * hourMs) add('seal', `seal ${batch} at ${atMs}`, dueMs);
+  }
+  if (watched.firstBestByOn !== null) {
+    const opens = days.plusDays(watched.firstBestByOn, -settings.horizonDays);
+    const today = days.dayOf(nowMs);
+    const isOpen = opens <= today;
+    const thisMonth = monthOf(isOpen ? today : opens);
+    const wasThisMonth = wasReminded(`best-by ${thisMonth}`);
+    const month = wasThisMonth ? nextMonth(thisMonth) : thisMonth;
+    const from = wasThisMonth ? `${month}-01` : opens;
+    add('best-by', `best-by ${month}`, days.morningOf(from));
+  }
+  for (const { id, startsOn, latestStartOn } of watched.shortTrips)
+    add('trip', `trip ${id} on ${startsOn}`, days.morningOf(days.plusDays(latestStartOn, -shoppingDays)));
+  return found.sort((a, b) => a.dueAtMs - b.dueAtMs);
+}
+
+const monthOf = (day: string) => day.slice(0, 7);
+
+function nextMonth(month: string): string {
+  const [year, no] = month.split('-').map(Number) as [number, number];
+  return no === 12 ? `${year + 1}-01` : `${year}-${String(no + 1).padStart(2, '0')}`;
+}

@@ -1,0 +1,80 @@
+import type { Message } from '#core/talk.ts';
+import type { Db } from './open.ts';
+
+type Door = Message['door'];
+
+/** Where a household is spoken to without having asked. */
+export interface Post {
+  readonly door: Door;
+  readonly chatKey: string;
+  readonly topicKey: string | null;
+}
+
+const dayMs = 24 * 3_600_000;
+
+/** When households are to be looked at, what they were reminded of, and the few records that reminders need. */
+export function reminderStore(db: Db) {
+  const reachable = `SELECT 1 FROM chat WHERE chat.household = watch.household AND door = ? AND is_private = 0 AND is_away = 0`;
+  const due = db
+    .prepare(
+      `SELECT household FROM watch WHERE next_at_ms <= ? AND EXISTS (${reachable}) ORDER BY next_at_ms LIMIT 1`,
+    )
+    .pluck();
+  const next = db.prepare(`SELECT min(next_at_ms) FROM watch WHERE EXISTS (${reachable})`).pluck();
+  const post = db.prepare(
+    `SELECT door, chat_key AS chatKey, topic_key AS topicKey FROM chat
+     WHERE household = ? AND door = ? AND is_private = 0 AND is_away = 0 ORDER BY admitted_at_ms, rowid LIMIT 1`,
+  );
+  const look = db.prepare('UPDATE watch SET next_at_ms = ? WHERE household = ?');
+  const tripsLookedOn = db.prepare('SELECT trips_looked_on FROM watch WHERE household = ?').pluck();
+  const lookedAtTrips = db.prepare('UPDATE watch SET trips_looked_on = ? WHERE household = ?');
+  const was = db.prepare('SELECT 1 FROM reminded WHERE household = ? AND about = ?').pluck();
+  const put = db.prepare('INSERT INTO reminded (household, about, at_ms) VALUES (?, ?, ?)');
+  const drying = db
+    .prepare(
+      `SELECT no FROM batch WHERE household = ? AND loaded_at_ms > ?
+         AND NOT EXISTS (SELECT 1 FROM pouch WHERE pouch.batch = batch.id) ORDER BY no`,
+    )
+    .pluck();
+  const sealed = db.prepare(
+    `SELECT batch, sealed_at_ms AS atMs FROM pouch WHERE household = ? AND state = 'stock' AND sealed_at_ms > ?
+     GROUP BY batch, sealed_at_ms ORDER BY sealed_at_ms`,
+  );
+  const firstBestBy = db
+    .prepare(`SELECT min(best_by_on) FROM pouch WHERE household = ? AND state = 'stock'`)
+    .pluck();
+  const trips = db
+    .prepare(
+      `SELECT id FROM trip WHERE household = ? AND is_over = 0 AND starts_on > ? AND starts_on <= ? AND made_at_ms < ?
+       ORDER BY starts_on`,
+    )
+    .pluck();
+
+  return {
+    /** A household that is to be looked at now; undefined when there is none. */
+    due: (door: Door, nowMs: number): number | undefined => due.get(nowMs, door) as number | undefined,
+    /** When the next household is to be looked at, ms; null when none is. */
+    next: (door: Door): number | null => next.get(door) as number | null,
+    of: (household: number) => ({
+      /** Where it is posted; undefined while no group can be reached. */
+      post: (door: Door): Post | undefined => post.get(household, door) as Post | undefined,
+      lookAgainAt: (ms: number): void => void look.run(ms, household),
+      /** The ISO day on which trips were last held against stock. */
+      tripsLookedOn: (): string | null => tripsLookedOn.get(household) as string | null,
+      lookedAtTrips: (day: string): void => void lookedAtTrips.run(day, household),
+      wasReminded: (about: string): boolean => was.get(household, about) !== undefined,
+      reminded: (about: string, atMs: number): void => void put.run(household, about, atMs),
+      /** Numbers of batches of which nothing is sealed, loaded in the last two months. */
+      drying: (nowMs: number): number[] => drying.all(household, nowMs - 60 * dayMs) as number[],
+      /** Pouches sealed in the last weeks and still in stock, by batch (its row) and moment. */
+      sealed: (nowMs: number): { batch: number; atMs: number }[] =>
+        sealed.all(household, nowMs - 20 * dayMs) as { batch: number; atMs: number }[],
+      firstBestByOn: (): string | null => firstBestBy.get(household) as string | null,
+      /** Trips that start behind one day and not behind another, planned before a moment. */
+      tripsBetween: (after: string, upTo: string, madeBeforeMs: number): number[] =>
+        trips.all(household, after, upTo, madeBeforeMs) as number[],
+    }),
+  };
+}
+
+export type ReminderStore = ReturnType<typeof reminderStore>;

@@ -1,0 +1,23 @@
+import { DateTime } from 'luxon';
+import type { LocalDays } from '#core/reminders.ts';
+
+/** Nobody is woken: from nine in the evening to eight in the morning nothing is posted. Chosen. */
+const eveningHour = 21;
+const morningHour = 8;
+
+/** The calendar of a zone, clock changes included. @param zone IANA name */
+export function localDays(zone: string): LocalDays {
+  const morning = (day: DateTime) =>
+    day.set({ hour: morningHour, minute: 0, second: 0, millisecond: 0 }).toMillis();
+  const parsed = (day: string) => DateTime.fromISO(day, { zone });
+  return {
+    dayOf: (ms) => DateTime.fromMillis(ms, { zone }).toISODate()!,
+    morningOf: (day) => morning(parsed(day)),
+    plusDays: (day, days) => parsed(day).plus({ days }).toISODate()!,
+    awake: (ms) => {
+      const moment = DateTime.fromMillis(ms, { zone });
+      if (moment.hour < morningHour) return morning(moment);
+      return moment.hour >= eveningHour ? morning(moment.plus({ days: 1 })) : ms;
+    },
+  };
+}
