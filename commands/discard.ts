@@ -8,6 +8,7 @@ export default command({
   usage: '/discard <pouches> [reason]',
   summary: 'pouches thrown away, and why',
   examples: ['/discard B4-3 seal failed'],
+  sentence: /\b(?:please )?(?:throw|threw|thrown|toss|tossed|binned)(?: away| out)?\b/i,
   records: true,
   takes: { codes: pouchCodes, why: optional(restOfText('a reason')) },
   run: ({ codes, why }, house) => ({ ...takeOut(house, codes, 'discarded', why ?? null), why }),

@@ -5,9 +5,11 @@ import type { Settings } from '#core/settings.ts';
 import type { Shelf } from '#store/pouches.ts';
 import { avoidancesOf, becauseWords, mealsInStock } from '#chat/verdicts.ts';
 import { type Avoidance, type Verdict, verdictFor } from '#core/allergens.ts';
+import { Refusal } from '#core/refusal.ts';
+import { knownFood } from '#chat/known-food.ts';
 import { avoided } from '#words/eater-parts.ts';
 import { meal, optional, part } from '#words/parts.ts';
-import { takeName } from '#words/reading.ts';
+import { isFiller, takeName } from '#words/reading.ts';
 import { sayCodes, sayCount, sayG, sayList, sayMonth, sayNumber } from '#words/say.ts';
 import { beforeDay } from '#words/when.ts';
 
@@ -17,9 +19,18 @@ const mostShelves = 40;
 const eaterNamed = optional(
   part<string>('for whom, such as for Noa', (reading, names) => {
     const word = [...reading.left()].find((i) => reading.all[i]!.plain === 'for');
-    return word === undefined || names.eaters.length === 0
-      ? undefined
-      : takeName(reading, names.eaters, 'eater');
+    if (word === undefined) return undefined;
+    const behind = reading.at(word + 1);
+    const found = behind?.plain === 'me' ? names.me : takeName(reading, names.eaters, 'eater');
+    // Everything shown for somebody unknown would pass as what that person may eat.
+    const isMeal = behind !== undefined && takeName(reading.without([]), names.meals, 'meal') !== undefined;
+    if (found === undefined && behind?.is === 'word' && !isFiller(behind.plain) && !isMeal)
+      throw new Refusal(
+        'no-such-eater',
+        `I know no eater called "${behind.typed}". ${names.eaters.length > 0 ? `There are ${sayList(names.eaters)}.` : 'Nobody is recorded as an eater yet.'}`,
+      );
+    if (behind?.plain === 'me') reading.take(word + 1);
+    return found;
   }),
 );
 
@@ -30,9 +41,10 @@ export default command({
   summary: 'what is sealed and not yet eaten, oldest best-by first',
   examples: ['/stock', '/stock soup', '/stock no milk', '/stock before 2027-03'],
   help: ['"no milk", "vegan", "no pork" keep meals back that hold it, and say which cannot be told.'],
-  sentence: /\b(?:stock|cupboard|shelf|what(?:'s| is) left|what do we have|what have we)\b/i,
+  sentence: /\b(?:stock|cupboard|shelf|what(?:'s| is) left|what do we have|what have we|how many pouches)\b/i,
   takes: { before: beforeDay, avoid: optional(avoided), eater: eaterNamed, meal: optional(meal) },
   run: ({ before, avoid: typed, eater: named, meal: name }, house) => {
+    for (const words of typed ?? []) knownFood(house, words, 'look for it');
     const own = named === undefined ? [] : (house.eaters.find(nameKey(named))?.never ?? []);
     const avoid = (typed ?? named) ? avoidancesOf([...(typed ?? []), ...own]) : undefined;
     const all = house.pouches.shelves();

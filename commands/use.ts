@@ -8,6 +8,7 @@ export default command({
   usage: '/use <pouches>',
   summary: 'pouches that were opened and eaten',
   examples: ['/use B4-2 B4-3', '/use B4-1 to B4-6'],
+  sentence: /\b(?:we |i |they )?(?:have |just )?(?:ate|eaten|used up|opened)\b/i,
   records: true,
   takes: { codes: pouchCodes },
   run: ({ codes }, house) => takeOut(house, codes, 'used', null),

@@ -1,11 +1,17 @@
 import { slips } from '#words/near.ts';
 import type { Command } from './command.ts';
+import { formsOf } from './forms.ts';
 
 /** Which request a text makes, with the words that are left for it. */
 export type Addressed =
   | { readonly is: 'request'; readonly command: Command; readonly words: string }
   | { readonly is: 'unknown'; readonly typed: string; readonly near: Command | undefined }
-  | { readonly is: 'talk' };
+  | { readonly is: 'talk' }
+  | { readonly is: 'courtesy' };
+
+/** Nobody expects an answer to these. */
+const courtesy =
+  /^(?:(?:many )?thanks?(?: you)?(?: (?:a lot|so much))?|thx|cheers|ok(?:ay)?|great|good|nice|perfect|lovely|cool|yes|no|hi|hello|hey|bye|good (?:morning|evening|night))[\s!.,\p{Extended_Pictographic}]*$/iu;
 
 /**
  * Finds the request in a text: '/water B4-2', 'water B4-2' or a plain sentence that means it.
@@ -27,13 +33,33 @@ export function address(text: string, addressed: boolean, commands: readonly Com
       : { is: 'talk' };
   }
   if (!addressed || trimmed === '') return { is: 'talk' };
-  const first = /^([\p{L}_]+)(.*)$/su.exec(trimmed);
+  if (courtesy.test(trimmed)) return { is: 'courtesy' };
+  const asked = trimmed.replace(politeStart, '');
+  const first = /^([\p{L}_]+)(?![\p{L}\p{N}_]|['’-]\p{L})(.*)$/su.exec(asked);
   const command = first && called(first[1]!.toLowerCase(), commands);
   if (first && command) return { is: 'request', command, words: first[2]!.replace(/^[\s,:;]+/, '') };
-  const meant = commands.find((c) => c.sentence?.test(trimmed));
+  const meant = commands.find((c) => c.sentence?.test(trimmed)) ?? namedIn(trimmed, commands);
   if (meant) return { is: 'request', command: meant, words: trimmed };
-  const typed = first ? first[1]! : trimmed.slice(0, 40);
-  return { is: 'unknown', typed, near: first ? nearest(typed.toLowerCase(), commands) : undefined };
+  const typed = /^[^\s,;:!?]{1,40}/u.exec(asked)?.[0] ?? trimmed.slice(0, 40);
+  return { is: 'unknown', typed, near: first ? nearest(first[1]!.toLowerCase(), commands) : undefined };
+}
+
+/** 'please …', 'can you …', "I'd like to …": what follows is the request. */
+const politeStart =
+  /^(?:(?:please|pls|hi|hello|hey|ok|okay|now|so|well|and|then)[\s,!]+|(?:can|could|would|will) (?:you|we|i)(?: please)?\s+|(?:i|we)(?:['’]d| would)? (?:want|like|need|have) to\s+|let(?:['’]s| us)\s+)+/iu;
+
+/** The one request that a sentence names anywhere: 'we ate B4-2', 'I want soup'. Two of them are none. */
+function namedIn(text: string, commands: readonly Command[]): Command | undefined {
+  const words = new Set(
+    text
+      .slice(0, 200)
+      .toLowerCase()
+      .match(/\p{L}+/gu) ?? [],
+  );
+  const named = commands.filter((c) =>
+    [c.name, ...c.alsoCalled].some((name) => formsOf(name).some((form) => words.has(form))),
+  );
+  return named.length === 1 ? named[0] : undefined;
 }
 
 function called(name: string, commands: readonly Command[]): Command | undefined {
@@ -41,7 +67,7 @@ function called(name: string, commands: readonly Command[]): Command | undefined
 }
 
 function nearest(typed: string, commands: readonly Command[]): Command | undefined {
-  const most = typed.length < 4 ? 1 : 2;
+  const most = typed.length < 7 ? 1 : 2;
   return commands
     .map((command) => ({ command, distance: slips(typed, command.name, most) }))
     .filter(({ distance }) => distance <= most)

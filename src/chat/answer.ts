@@ -109,6 +109,7 @@ function handle(house: Answerer, message: Message): Reacted {
     }
   }
   // Nothing typed, yet meant for the bot: a picture, a forwarded message, its bare name.
+  if (found.is === 'courtesy') return { handled: {} };
   if (found.is === 'talk' && message.addressed && !message.isEdit) {
     return respond({
       group: `I carry out what is typed here; forwarded messages and attachments change nothing.\nFor example: ${house.commands[0]!.examples[0]}\n/help lists every request.`,

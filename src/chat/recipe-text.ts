@@ -2,8 +2,8 @@ import type { RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { type LineResult, resolveLine } from '#foods/line.ts';
 import { splitRecipe } from '#foods/recipe.ts';
-import { massG, type Names, optional, servings } from '#words/parts.ts';
-import { Reading } from '#words/reading.ts';
+import { massG, type Names, optional, servingsAbout } from '#words/parts.ts';
+import { Ambiguous, Reading } from '#words/reading.ts';
 import type { House } from './command.ts';
 
 /** A recipe request taken apart: what stands before the ingredient lines, and the lines. */
@@ -14,6 +14,8 @@ export interface RecipeText {
   readonly lines: readonly string[];
   readonly headings: readonly string[];
   readonly method: string;
+  /** What was assumed of the heading. */
+  readonly remarks: readonly string[];
 }
 
 const mostLines = 80;
@@ -26,34 +28,65 @@ const lineStart =
  * below are ingredients. On a single line the ingredients follow a colon, separated by semicolons or commas.
  */
 export function readRecipeText(text: string, names: Names): RecipeText {
-  const [first = '', ...below] = text.trim().split(/\r?\n/);
-  const { head, inline } = below.some((line) => line.trim() !== '')
-    ? { head: first, inline: [] }
+  const trimmed = text.trim();
+  const [first = '', ...after] = trimmed.split(/\r\n|[\n\r\u2028\u2029]/);
+  const { head, inline } = after.some((line) => line.trim() !== '')
+    ? { head: first.replace(/:\s*$/, ''), inline: [] }
     : oneLine(first);
-  const body = splitRecipe(below.join('\n'));
+  // 'Serves 4' on a line of its own, as in a pasted recipe, belongs to the heading.
+  const own = after.find((line) => line.trim() !== '') ?? '';
+  const isServings = servesLine.test(own);
+  const body = splitRecipe((isServings ? after.slice(after.indexOf(own) + 1) : after).join('\n'));
   const lines = [...inline, ...body.lines];
   if (lines.length > mostLines)
     throw new Refusal(
       'too-many-lines',
       `${lines.length} ingredient lines are more than a recipe of mine holds (${mostLines}).`,
     );
-  const reading = new Reading(head);
-  const potG = optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot', 'weighs')).read(
-    reading,
-    names,
-  );
-  const count = servings.read(reading, names);
+  const reading = new Reading(isServings ? `${head}, ${own.trim()}` : head);
+  const { potG, count } = wholeInButtons(trimmed, head, isServings, () => ({
+    potG: optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot', 'weighs')).read(
+      reading,
+      names,
+    ),
+    count: servingsAbout.read(reading, names),
+  }));
   const name = reading
     .rest()
     .replace(/\s+(?:for|serves|serving|servings|makes|with|the|finished)$/i, '')
-    .replace(/[(),;:]+$/, '')
+    .replace(/[\s(),;:\p{Pd}]+$/u, '')
     .trim();
   if (name.length > longestName)
     throw new Refusal(
       'long-name',
       `A name of ${name.length} characters does not fit on a pouch; up to ${longestName} do.`,
     );
-  return { name, servings: count, potG, lines, headings: body.headings, method: body.method };
+  return {
+    name,
+    servings: count,
+    potG,
+    lines,
+    headings: body.headings,
+    method: body.method,
+    remarks: reading.remarks,
+  };
+}
+
+const servesLine =
+  /^\W*(?:(?:serves|makes|feeds|yields?|servings?|portions?)\b\W*(?:about )?[\d½]+(?: ?(?:-|–|to|or) ?\d+)?(?: (?:servings?|portions?|people))?|(?:for )?\d+(?: ?(?:-|–|to|or) ?\d+)? (?:servings?|portions?|people))\W*$/iu;
+
+/** A question about the heading keeps the lines below: its buttons send the whole recipe. */
+function wholeInButtons<T>(text: string, head: string, isApart: boolean, read: () => T): T {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof Ambiguous)) throw error;
+    if (isApart) throw new Refusal('doubtful-heading', `${error.question} Write it without the comma.`);
+    throw new Ambiguous(
+      error.question,
+      error.options.map(({ label, request }) => ({ label, request: request + text.slice(head.length) })),
+    );
+  }
 }
 
 /** 'soup, 4 servings: 300 g barley; 2 carrots' → head and ingredient lines. */

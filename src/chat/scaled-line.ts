@@ -50,9 +50,8 @@ function inMeasures(
   if (amounts.length !== 1 || !only || only.unit?.grams !== undefined) return undefined;
   const exact = only.value * times;
   const halves = Math.max(1, Math.round(exact * 2)) / 2;
-  const word = only.unit?.name ?? '';
-  return {
-    words: `${sayNumber(halves)}${word ? ` ${word}` : ''} (exactly ${sayNumber(exact)})`,
-    costFraction: (halves - exact) / exact,
-  };
+  const unit = only.unit?.name ?? '';
+  const word = unit === '' ? '' : ` ${unit}${halves > 1 && !unit.endsWith('s') ? 's' : ''}`;
+  const rounded = Math.abs(halves - exact) > 0.005 ? ` (exactly ${sayNumber(exact)})` : '';
+  return { words: `${sayNumber(halves)}${word}${rounded}`, costFraction: (halves - exact) / exact };
 }

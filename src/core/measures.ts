@@ -63,7 +63,8 @@ export function kitchenMeasureMl(askedMl: number): KitchenMeasure | undefined {
     for (const whole of [below, below + 1]) {
       for (const [fraction, fractionText] of fractions) {
         const count = whole + fraction;
-        if (count === 0 || count > most) continue;
+        // Nobody spoons out an eighth on top of several teaspoons.
+        if (count === 0 || count > most || (of === 'tsp' && whole > 1 && fraction === 1 / 8)) continue;
         const costMl = count * ml - askedMl;
         if (best !== undefined && Math.abs(costMl) >= Math.abs(best.costMl) - 1e-9) continue;
         best = { whole, fraction, fractionText, of, ml: count * ml, costMl, costFraction: costMl / askedMl };
