@@ -3,8 +3,9 @@ import type { FoodTable } from '#foods/food.ts';
 import type { Stores } from '#store/house.ts';
 import { address } from './address.ts';
 import { admission } from './admission.ts';
-import { type Carried, open, record, refused } from './carry-out.ts';
+import { type Carried, open, record, refused, where } from './carry-out.ts';
 import type { Command, Planned, Workers } from './command.ts';
+import { storeTrouble } from './trouble.ts';
 
 export interface Answerer {
   readonly stores: Stores;
@@ -22,8 +23,11 @@ export interface Handled {
   /** A word for the presser of a button alone. */
   readonly toast?: string;
   readonly outbox?: number;
-  /** Long sums run beside the chat; the answer waits in the outbox when this is done. It never rejects. */
-  readonly pending?: Promise<void>;
+  /**
+   * Long sums run beside the chat; the answer waits in the outbox when this is done. It never rejects: where the
+   * answer could not be stored, it ends with what is to be said instead.
+   */
+  readonly pending?: Promise<string | undefined>;
 }
 
 /**
@@ -42,7 +46,7 @@ export function answer(house: Answerer, message: Message): Handled {
 }
 
 /** Takes up what was begun before a restart. */
-export function resume(house: Answerer, door: Message['door']): Promise<void>[] {
+export function resume(house: Answerer, door: Message['door']): Promise<unknown>[] {
   return house.stores.messages.unfinished(door).flatMap(({ id, message }) => {
     const { later } = house.stores.together(() => {
       house.stores.messages.finish(id);
@@ -55,7 +59,7 @@ export function resume(house: Answerer, door: Message['door']): Promise<void>[] 
 interface Reacted {
   readonly handled: Handled;
   /** Started once the transaction is through. */
-  readonly later?: () => Promise<void>;
+  readonly later?: () => Promise<string | undefined>;
 }
 
 function press(
@@ -101,7 +105,7 @@ function handle(house: Answerer, message: Message): Reacted {
     const before = stores.messages.heard(message);
     if (before?.text === message.text) return { handled: {} };
     if (before?.outcome === 'recorded' && found.is !== 'talk') {
-      stores.messages.remember(message, 'recorded');
+      stores.messages.remember(message, 'recorded', before.entry);
       return respond({
         group:
           'What this message said before is recorded and stays as it was.\nTo change it: /undo takes the last change back; then send the request anew.',
@@ -125,8 +129,8 @@ function handle(house: Answerer, message: Message): Reacted {
     });
   }
   const { command, words } = found;
-  const finish = ({ reply, outcome }: Carried): Reacted => {
-    if (message.button === null) stores.messages.remember(message, outcome);
+  const finish = ({ reply, outcome, entry }: Carried): Reacted => {
+    if (message.button === null) stores.messages.remember(message, outcome, entry);
     else stores.messages.settle(message, outcome);
     return respond(reply);
   };
@@ -139,6 +143,7 @@ function handle(house: Answerer, message: Message): Reacted {
       }),
     );
   } catch (error) {
+    if (storeTrouble(error) !== undefined) throw error;
     return finish(refused(house, command, words, message, error));
   }
 }
@@ -159,7 +164,7 @@ function begin(
     return planned.look(opened.asked, opened.house);
   });
   const unfinished = stores.messages.begin(message);
-  const later = async () => {
+  const later = async (): Promise<string | undefined> => {
     let worked: unknown;
     let failed: { error: unknown } | undefined;
     try {
@@ -167,7 +172,15 @@ function begin(
     } catch (error) {
       failed = { error };
     }
-    stores.together(() => {
+    try {
+      stores.together(keep);
+    } catch (error) {
+      house.log(`an answer could not be stored: ${where(error)}`);
+      return storeTrouble(error) ?? 'Something broke on my side; nothing was recorded.';
+    }
+    return undefined;
+
+    function keep(): void {
       stores.messages.finish(unfinished);
       try {
         if (failed) throw failed.error;
@@ -180,9 +193,10 @@ function begin(
           }),
         );
       } catch (error) {
+        if (storeTrouble(error) !== undefined) throw error;
         finish(refused(house, command, words, message, error));
       }
-    });
+    }
   };
   return { handled: {}, later };
 }

@@ -6,12 +6,15 @@ import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
 import type { Answerer } from './answer.ts';
 import type { Command, House, Said } from './command.ts';
 import { nameKey } from './figures.ts';
+import { formsOf } from './forms.ts';
 import { tripsOpen } from './trips.ts';
 import { notesOn } from './verdicts.ts';
 
 export interface Carried {
   readonly reply: Reply;
   readonly outcome: 'answered' | 'recorded' | 'refused';
+  /** The journal's entry, when something was recorded. */
+  readonly entry: number | null;
 }
 
 /** A request that was read and is ready to run. */
@@ -77,9 +80,9 @@ export function record(
 ): Carried {
   const { stores } = answerer;
   const { house, remarks } = opened;
-  const { result, recorded } = stores.journal.record(opened.author, () => quotingBack(opened, work));
+  const { result, entry } = stores.journal.record(opened.author, () => quotingBack(opened, work));
   const isRepeat =
-    recorded &&
+    entry !== null &&
     command.doubtRepeats &&
     !house.sure &&
     stores.messages.recordedSince(message, message.sentAtMs - repeatMs);
@@ -92,7 +95,8 @@ export function record(
       group: [reply.group, ...remarks].join('\n'),
       ...(notes.length === 0 ? {} : { notes }),
     },
-    outcome: recorded ? 'recorded' : 'answered',
+    outcome: entry === null ? 'answered' : 'recorded',
+    entry,
   };
 }
 
@@ -133,12 +137,6 @@ export function readParts(command: Command, words: string, names: Names) {
   return { asked, remarks: couldNot ? [...remarks, couldNot] : remarks, couldNot, sure };
 }
 
-/** 'seal', 'seals', 'sealed', 'sealing'; 'use', 'used', 'using'. */
-const formsOf = (name: string): string[] => {
-  const bare = name.replace(/e$/, '');
-  return [name, `${name}s`, `${bare}ed`, `${bare}ing`];
-};
-
 /** The household's own names, each list read from the records only when a part asks for it. */
 function namesOf(house: Omit<House, 'sure'>): Names {
   const lists = new Map<string, readonly string[]>();
@@ -178,7 +176,7 @@ export function refused(
   message: Message,
   error: unknown,
 ): Carried {
-  return { reply: refusal(answerer, command, words, message, error), outcome: 'refused' };
+  return { reply: refusal(answerer, command, words, message, error), outcome: 'refused', entry: null };
 }
 
 function refusal(
@@ -213,7 +211,7 @@ function refusal(
 }
 
 /** Where a fault is. Its own words are left out: they may quote what people typed. */
-function where(error: unknown): string {
+export function where(error: unknown): string {
   if (!(error instanceof Error)) return 'something that is no error was thrown';
   const frames = (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line));
   return [error.name, ...frames].join('\n');

@@ -54,6 +54,8 @@ const mostOwnFaults = 5;
  */
 export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
   const busy = new Map<string, Promise<void>>();
+  /** Parts that arrived and could not be ticked off, such as on a full disk: they are not sent again. */
+  const arrived = new Map<number, number>();
   const closing = new AbortController();
   let alarm: NodeJS.Timeout | undefined;
 
@@ -119,13 +121,17 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
 
   async function deliver(answer: Outgoing): Promise<void> {
     const parts = draw(answer);
-    for (let i = answer.partsSent; i < parts.length; i += 1) {
+    const from = Math.max(answer.partsSent, arrived.get(answer.id) ?? 0);
+    for (let i = from; i < parts.length; i += 1) {
       const failure = await send(answer, parts[i]!, i === 0);
-      if (closing.signal.aborted) return;
+      if (failure && closing.signal.aborted) return;
       if (failure) return settle(answer, failure);
-      outbox.sentPart(answer.id, i + 1);
+      arrived.set(answer.id, i + 1);
+      // The last part is ticked off together with the whole answer.
+      if (i + 1 < parts.length) outbox.sentPart(answer.id, i + 1);
     }
     outbox.sent(answer.id);
+    arrived.delete(answer.id);
   }
 
   /** A message that is refused as it stands is tried once more as bare text, so that nobody is left without. */

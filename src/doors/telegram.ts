@@ -1,6 +1,7 @@
 import type { Bot } from 'grammy';
 import type { Message } from '#core/talk.ts';
 import type { Handled } from '#chat/answer.ts';
+import { storeTrouble } from '#chat/trouble.ts';
 import { type MenuEntry, askName, connect, setMenu, whyEnded } from './telegram-connection.ts';
 import { type Heard, hear, wanted } from './telegram-hear.ts';
 import { failureOf, sayError, withoutToken } from './telegram-refused.ts';
@@ -24,7 +25,7 @@ export interface TelegramDoor {
   /** Handles one message; the answer waits in the outbox afterwards. */
   readonly handle: (message: Message) => Handled;
   /** Takes up the long sums that an earlier process did not end. */
-  readonly takeUp: () => readonly Promise<void>[];
+  readonly takeUp: () => readonly Promise<unknown>[];
   /** The bot came into a group: puts a line for it in the outbox. */
   readonly arrived: (message: Message) => void;
   readonly deliveries: Deliveries;
@@ -77,12 +78,13 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
   }
 
   /** Long sums run beside the chat, which hears that they do; nobody waits behind them. */
-  async function working(message: Message, pending: Promise<void>): Promise<void> {
+  async function working(message: Message, pending: Promise<string | undefined>): Promise<void> {
     let sign = setTimeout(function show() {
       later(bot.api.raw.sendChatAction({ ...place(message), action: 'typing' }));
       sign = setTimeout(show, signEveryMs);
     }, firstSignAfterMs);
-    await pending.finally(() => clearTimeout(sign));
+    const trouble = await pending.finally(() => clearTimeout(sign));
+    if (trouble !== undefined) sayDirectly(message, trouble);
     sender.wake();
   }
 
@@ -90,8 +92,24 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
   function apologise(message: Message, error: unknown): void {
     log(`delivery ${message.deliveryKey} in chat ${message.chatKey} failed: ${sayError(error)}`);
     if (message.chatKey === '' || (!message.addressed && !message.text.startsWith('/'))) return;
-    const text = 'Something broke on my side; nothing was recorded. Please send it again in a while.';
-    later(bot.api.raw.sendMessage({ ...place(message), text, link_preview_options: { is_disabled: true } }));
+    sayDirectly(
+      message,
+      storeTrouble(error) ??
+        'Something broke on my side; nothing was recorded. Please send it again in a while.',
+    );
+  }
+
+  function sayDirectly(message: Message, text: string): void {
+    const isReply = message.button === null && /^[1-9]\d*$/.test(message.messageKey);
+    const reply = { message_id: Number(message.messageKey), allow_sending_without_reply: true };
+    later(
+      bot.api.raw.sendMessage({
+        ...place(message),
+        text,
+        ...(isReply ? { reply_parameters: reply } : {}),
+        link_preview_options: { is_disabled: true },
+      }),
+    );
   }
 
   function moved(from: string, to: string): void {

@@ -2,11 +2,12 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { randomUUID } from 'node:crypto';
+import { storeTrouble } from '#chat/trouble.ts';
 import type { Message, Outgoing } from '#core/talk.ts';
 
 export interface TerminalDoor {
   /** Handles one message; the answer waits in the outbox afterwards. A word for the presser comes back at once. */
-  readonly handle: (message: Message) => { toast?: string; pending?: Promise<void> };
+  readonly handle: (message: Message) => { toast?: string; pending?: Promise<string | undefined> };
   readonly waiting: () => Outgoing[];
   readonly sent: (id: number) => void;
   /** Puts what nobody asked for, such as reminders, in the outbox when its time has come. */
@@ -50,6 +51,16 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
   let pending: { name: string; text: string } | undefined;
   let speaking = 'You';
 
+  /** Where nothing can be stored, the answer says so; anything else that is thrown is a fault of the program. */
+  const attempt = (message: Message): ReturnType<TerminalDoor['handle']> => {
+    try {
+      return door.handle(message);
+    } catch (error) {
+      const trouble = storeTrouble(error);
+      if (trouble === undefined) throw error;
+      return { toast: trouble };
+    }
+  };
   const send = async () => {
     if (!pending) return;
     const { name, text } = pending;
@@ -57,7 +68,7 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
     const press = /^\s*(\d{1,2})\s*$/.exec(text);
     const button = press ? buttons[Number(press[1]) - 1] : undefined;
     const key = randomUUID();
-    const { toast, pending: later } = door.handle({
+    const said = attempt({
       door: 'terminal',
       chatKey: 'terminal',
       chatTitle: 'the terminal',
@@ -72,8 +83,7 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
       isEdit: false,
       button: button?.id ?? null,
     });
-    if (toast) print(`> ${toast}`);
-    await later;
+    for (const line of [said.toast, await said.pending]) if (line) print(`> ${line}`);
     show();
   };
   const show = () => {

@@ -119,12 +119,12 @@ export function openJournal(db: Db) {
   return {
     /**
      * Runs work as one entry. Work that changes no record leaves no entry.
-     * @returns the work's result and whether something was recorded
+     * @returns the work's result and the entry, null when nothing was recorded
      */
     record<T extends { did?: string | undefined }>(
       author: Author,
       work: () => T,
-    ): { result: T; recorded: boolean } {
+    ): { result: T; entry: number | null } {
       const entry = Number(addEntry.run(author).lastInsertRowid);
       setWriting.run(entry);
       try {
@@ -133,7 +133,7 @@ export function openJournal(db: Db) {
         if (!recorded) dropEntry.run(entry);
         else if (!result.did) throw new Error('a request changed records without saying what it did');
         else nameEntry.run(result.did, entry);
-        return { result, recorded };
+        return { result, entry: recorded ? entry : null };
       } finally {
         clearWriting.run();
       }

@@ -12,10 +12,10 @@ export interface LearntMeasure {
 
 /** What a household taught about foods, measures and the names of its meals. */
 export function learntStore(db: Db) {
-  const foods = db.prepare('SELECT words, ndb FROM learnt_food WHERE household = ? ORDER BY id');
+  const foods = db.prepare('SELECT words, means FROM learnt_food WHERE household = ? ORDER BY id');
   const putFood = db.prepare(
-    `INSERT INTO learnt_food (household, words, ndb) VALUES (?, ?, ?)
-     ON CONFLICT (household, words) DO UPDATE SET ndb = excluded.ndb`,
+    `INSERT INTO learnt_food (household, words, means) VALUES (?, ?, ?)
+     ON CONFLICT (household, words) DO UPDATE SET means = excluded.means`,
   );
   const dropFood = db.prepare('DELETE FROM learnt_food WHERE household = ? AND words = ?');
   const measures = db.prepare(
@@ -35,11 +35,15 @@ export function learntStore(db: Db) {
   );
   const dropAlias = db.prepare('DELETE FROM meal_alias WHERE household = ? AND words = ?');
   return (household: number) => ({
+    /** Folded words → the food's name that they mean. */
     foods: (): ReadonlyMap<string, string> =>
       new Map(
-        (foods.all(household) as { words: string; ndb: string }[]).map(({ words, ndb }) => [words, ndb]),
+        (foods.all(household) as { words: string; means: string }[]).map(({ words, means }) => [
+          words,
+          means,
+        ]),
       ),
-    learnFood: (words: string, ndb: string): void => void putFood.run(household, words, ndb),
+    learnFood: (words: string, means: string): void => void putFood.run(household, words, means),
     /** @returns whether there was such a food */
     forgetFood: (words: string): boolean => dropFood.run(household, words).changes > 0,
     measures: (): LearntMeasure[] => measures.all(household) as LearntMeasure[],

@@ -20,19 +20,21 @@ const isStandIn = ({ key }: Message['person']) => key.startsWith('chat:');
 export function messageStore(db: Db) {
   const see = db.prepare('INSERT OR IGNORE INTO seen (door, delivery_key, at_ms) VALUES (?, ?, ?)');
   const hear = db.prepare(
-    `INSERT INTO heard (door, chat_key, message_key, person_key, text, outcome, at_ms)
-     VALUES (:door, :chatKey, :messageKey, :personKey, :text, :outcome, :atMs)
-     ON CONFLICT (door, chat_key, message_key) DO UPDATE SET text = :text, outcome = :outcome, at_ms = :atMs`,
+    `INSERT INTO heard (door, chat_key, message_key, person_key, text, outcome, at_ms, entry)
+     VALUES (:door, :chatKey, :messageKey, :personKey, :text, :outcome, :atMs, :entry)
+     ON CONFLICT (door, chat_key, message_key) DO UPDATE SET text = :text, outcome = :outcome, at_ms = :atMs,
+       entry = :entry`,
   );
   const heardBefore = db.prepare(
-    'SELECT text, outcome FROM heard WHERE door = ? AND chat_key = ? AND message_key = ?',
+    'SELECT text, outcome, entry FROM heard WHERE door = ? AND chat_key = ? AND message_key = ?',
   );
   const settle = db.prepare(
     "UPDATE heard SET outcome = 'recorded' WHERE door = ? AND chat_key = ? AND message_key = ?",
   );
   const recordedSince = db.prepare(
-    `SELECT 1 FROM heard WHERE door = ? AND chat_key = ? AND person_key = ? AND text = ? AND at_ms >= ?
-       AND outcome = 'recorded'`,
+    `SELECT 1 FROM heard JOIN entry ON entry.id = heard.entry AND undone_at_ms IS NULL
+       WHERE heard.door = ? AND heard.chat_key = ? AND person_key = ? AND text = ? AND heard.at_ms >= ?
+         AND outcome = 'recorded'`,
   );
   const put = db.prepare(
     `INSERT INTO outbox (door, chat_key, topic_key, reply_to_key, reply_json, made_at_ms)
@@ -83,19 +85,24 @@ export function messageStore(db: Db) {
     firstSight: (door: string, deliveryKey: string, atMs: number): boolean =>
       see.run(door, deliveryKey, atMs).changes === 1,
 
-    heard: (message: Message): { text: string; outcome: Outcome } | undefined =>
+    heard: (message: Message): { text: string; outcome: Outcome; entry: number | null } | undefined =>
       heardBefore.get(message.door, message.chatKey, message.messageKey) as
-        { text: string; outcome: Outcome } | undefined,
+        { text: string; outcome: Outcome; entry: number | null } | undefined,
 
-    remember: ({ door, chatKey, messageKey, person, text, sentAtMs }: Message, outcome: Outcome): void => {
-      hear.run({ door, chatKey, messageKey, personKey: person.key, text, outcome, atMs: sentAtMs });
+    /** @param entry the journal's entry that the message made, if any */
+    remember: (
+      { door, chatKey, messageKey, person, text, sentAtMs }: Message,
+      outcome: Outcome,
+      entry: number | null = null,
+    ): void => {
+      hear.run({ door, chatKey, messageKey, personKey: person.key, text, outcome, atMs: sentAtMs, entry });
     },
 
     /** A button of the answer to a message was pressed and recorded something: the message counts as recorded. */
     settle: ({ door, chatKey, messageKey }: Message, outcome: Outcome): void =>
       void (outcome === 'recorded' && settle.run(door, chatKey, messageKey)),
 
-    /** Whether the same person had the same words recorded in this chat since a moment. */
+    /** Whether the same person had the same words recorded in this chat since a moment, and it still stands. */
     recordedSince: ({ door, chatKey, person, text }: Message, sinceMs: number): boolean =>
       recordedSince.get(door, chatKey, person.key, text, sinceMs) !== undefined,
 

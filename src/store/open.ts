@@ -1,7 +1,9 @@
-import { chmodSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
+import { chmodSync, closeSync, mkdirSync, openSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
+import { backUpNow } from './backups.ts';
+import { checkWhole, mayBegin } from './whole.ts';
 
 export type Db = Database.Database;
 
@@ -36,16 +38,59 @@ export function migrate(db: Db, upTo = Number.POSITIVE_INFINITY): void {
   }
 }
 
+/** The newest form of the records that this program knows. */
+export const newestForm = (): number => migrations().at(-1)?.version ?? 0;
+
 /**
- * Opens the household's file, makes it readable by its owner alone, and brings it up to date.
- * Full synchronous writes: what was answered as recorded survives a power cut.
+ * Opens the household's file, makes it readable by its owner alone, and brings it up to date. Before its form is
+ * changed a copy is kept. Full synchronous writes: what was answered as recorded survives a power cut.
+ * @throws Error with words that help when the file is damaged, not ours, or cannot be written
  */
-export function openDatabase(path: string): Db {
+export function openDatabase(path: string, nowMs: number = Date.now()): Db {
   const inMemory = path === ':memory:';
-  if (!inMemory) mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
-  const db = new Database(path);
-  if (!inMemory) chmodSync(path, 0o600);
-  return makeReady(db);
+  if (inMemory) return makeReady(new Database(path));
+  mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
+  mayBegin(path);
+  const db = openFile(path);
+  try {
+    checkWhole(db, path);
+    const form = Number(db.pragma('user_version', { simple: true }));
+    if (form > 0 && form < newestForm()) {
+      try {
+        backUpNow(db, path, 'before-change', nowMs);
+      } catch (error) {
+        throw new Error(
+          `The records have to change their form, and the backup that comes first failed (is the disk full?). Nothing was changed.`,
+          { cause: error },
+        );
+      }
+    }
+    return makeReady(db);
+  } catch (error) {
+    db.close();
+    throw isReadOnly(error) ? cannotWrite(path, error) : error;
+  }
+}
+
+function openFile(path: string): Db {
+  // Made by us first, so that nobody else could read it even for a moment.
+  try {
+    closeSync(openSync(path, 'a', 0o600));
+    chmodSync(path, 0o600);
+  } catch (error) {
+    throw cannotWrite(path, error);
+  }
+  return new Database(path);
+}
+
+const isReadOnly = (error: unknown) =>
+  error instanceof Database.SqliteError && /^SQLITE_(READONLY|CANTOPEN|PERM)/.test(error.code);
+
+function cannotWrite(path: string, cause: unknown): Error {
+  return new Error(
+    `${path} cannot be written here. Give this user the right to write it and its folder, or set HOUSEHOLD_DB to another path.`,
+    { cause },
+  );
 }
 
 /** Sets a connection up as this house needs it, and brings its file up to date. */

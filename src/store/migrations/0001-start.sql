@@ -52,6 +52,8 @@ CREATE TABLE heard (
   person_key TEXT NOT NULL,
   outcome TEXT NOT NULL CHECK (outcome IN ('answered', 'recorded', 'refused')),
   at_ms INTEGER NOT NULL,
+  -- What it recorded; a change that was taken back may be sent again.
+  entry INTEGER REFERENCES entry (id) ON DELETE SET NULL,
   PRIMARY KEY (door, chat_key, message_key)
 ) STRICT;
 CREATE INDEX heard_from ON heard (door, chat_key, person_key, at_ms);
@@ -224,7 +226,8 @@ CREATE TABLE learnt_food (
   id INTEGER PRIMARY KEY,
   household INTEGER NOT NULL REFERENCES household (id),
   words TEXT NOT NULL,
-  ndb TEXT NOT NULL,
+  -- A name that the kitchen knows: its row of the food table and what it contains follow from it.
+  means TEXT NOT NULL,
   UNIQUE (household, words)
 ) STRICT;
 CREATE TABLE learnt_measure (
