@@ -1,13 +1,13 @@
-import { command, type House } from '#chat/command.ts';
+import { command } from '#chat/command.ts';
 import { brokenAnywhere } from '#chat/broken.ts';
 import { understoodLines } from '#chat/eater-card.ts';
+import { knownFood } from '#chat/known-food.ts';
 import { nameKey } from '#chat/figures.ts';
 import { stockVerdicts } from '#chat/verdicts.ts';
-import { avoidanceOf } from '#core/allergens.ts';
 import type { Eater, EaterKind } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { NewEater } from '#store/eaters.ts';
-import { allowedAgain, avoided, disliked, numberBeside } from '#words/eater-parts.ts';
+import { allowedAgain, disliked, keptOut, numberBeside } from '#words/eater-parts.ts';
 import { flag, optional, part, quantities } from '#words/parts.ts';
 import { fold, slips } from '#words/near.ts';
 import { Ambiguous, Reading, takeName } from '#words/reading.ts';
@@ -81,10 +81,20 @@ function nearName(name: string, known: readonly string[]): string | undefined {
   );
 }
 
+/** Words that tie a sentence together, at the ends of a name. */
+const links =
+  /^(?:(?:and|is|has|who|the|that|with|for|please|,)\s+)+|(?:[\s,]+(?:and|is|are|has|have|who|with|for|the|an?|please|pls|plz|thanks|thank|thx))+$/giu;
+/** Small words inside names of people. */
+const particles = new Set(
+  'van von de der den del della di da dos du la le el al bin ben ibn und y e af av zu ter ten'.split(' '),
+);
+const isPlainWord = (word: string): boolean => /^\p{Ll}/u.test(word) && !particles.has(word);
+
 /** Somebody known, 'me', or a new name: whatever no other part took. */
 const who = part<{ known: string } | { fresh: string }>('a name', (reading, names) => {
   const me = reading.all.findIndex(
-    (t, i) => ['me', 'myself', 'i'].includes(t.plain) && reading.at(i) !== undefined,
+    (t, i) =>
+      ['me', 'myself', 'i', "i'm", 'im', 'mine', "i've"].includes(t.plain) && reading.at(i) !== undefined,
   );
   if (me >= 0 && names.me) {
     reading.take(me);
@@ -92,16 +102,28 @@ const who = part<{ known: string } | { fresh: string }>('a name', (reading, name
   }
   const indexes = [...reading.left()].filter((i) => reading.all[i]!.is !== 'mark');
   if (indexes.length === 0) return undefined;
-  const [first, last] = [reading.all[indexes[0]!]!, reading.all[indexes.at(-1)!]!];
-  const typed = reading.rest();
+  const [first, ...others] = indexes.map((i) => reading.all[i]!);
+  const typed = reading.rest().replace(links, '').trim();
   const name = typed.replace(/^"(.*)"$/, '$1').trim();
   const exact = names.eaters.find((known) => fold(known) === fold(name));
   if (exact !== undefined) return { known: exact };
   if (name === '') return undefined;
   // Somebody's allergens must not land on a person of a similar name: nearly the same name is asked about.
   const near = typed === name ? nearName(name, names.eaters) : undefined;
-  if (near === undefined) return { fresh: name };
-  const put = (into: string) => reading.rewritten([{ from: first.from, to: last.to, into: `"${into}"` }]);
+  // What stands between the pieces of the name was read by other parts and stays.
+  const put = (into: string) =>
+    reading.rewritten([
+      { from: first!.from, to: first!.to, into: `"${into}"` },
+      ...others.map(({ from, to }) => ({ from, to, into: '' })),
+    ]);
+  if (near === undefined) {
+    // A word that was meant to keep something away must not end up in somebody's name.
+    const stray = typed === name ? name.split(' ').slice(1).find(isPlainWord) : undefined;
+    if (stray === undefined) return { fresh: name };
+    throw new Ambiguous(`I could not place "${stray}". Is "${name}" the whole name of somebody new?`, [
+      { label: `Yes, ${name}`, request: put(name) },
+    ]);
+  }
   throw new Ambiguous(`Is "${name}" ${near}, or somebody new?`, [
     { label: near, request: put(near) },
     { label: `${name}, new`, request: put(name) },
@@ -142,7 +164,7 @@ export default command({
     gone: flag('gone', 'left', 'leave'),
     again: allowedAgain,
     dislikes: disliked,
-    never: optional(avoided),
+    never: optional(keptOut),
     ageYears,
     kind,
     sex,
@@ -179,7 +201,8 @@ export default command({
     const dislikes = kept(known?.dislikes, asked.dislikes, asked.again).filter(
       (words) => !never.includes(words),
     );
-    for (const words of [...(asked.never ?? []), ...(asked.dislikes ?? [])]) knownFood(house, words);
+    for (const words of [...(asked.never ?? []), ...(asked.dislikes ?? [])])
+      knownFood(house, words, 'keep it from anybody');
     const notThere = (asked.again ?? []).find(
       (words) => !known?.never.includes(words) && !known?.dislikes.includes(words),
     );
@@ -241,13 +264,4 @@ function kept(
   less: readonly string[] = [],
 ): string[] {
   return [...new Set([...before, ...more])].filter((words) => !less.includes(words));
-}
-
-/** What is to be kept away must be something that recipes can be searched for; a slip of the pen must not pass. */
-function knownFood(house: House, words: string): void {
-  if (avoidanceOf(words) !== undefined || house.foods.search(words, 1).length > 0) return;
-  throw new Refusal(
-    'no-such-food',
-    `I know no food, allergen or diet called "${words}", so I could not keep it from anybody. Is it spelt right?`,
-  );
 }

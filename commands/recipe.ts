@@ -6,8 +6,9 @@ import { mealOfRecipe } from '#chat/verdicts.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';
-import { type Names, optional, part } from '#words/parts.ts';
-import { Reading, takeName } from '#words/reading.ts';
+import { foldName, type LineResult, readLine } from '#foods/line.ts';
+import { type Names, optional, part, takeMeal } from '#words/parts.ts';
+import { Reading } from '#words/reading.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
 
 /** All of it: a recipe is read line by line, not word by word. */
@@ -45,9 +46,9 @@ export default command({
     if (!all) return { names: house.recipes.names() };
     const mended = mendLine.exec(all.text);
     if (mended && !all.text.trim().includes('\n'))
-      return mend(house, mended[1]!, Number(mended[2]), mended[3]!);
+      return mend(house, all.names, mended[1]!, Number(mended[2]), mended[3]!);
     const read = readRecipeText(all.text, all.names);
-    return read.lines.length > 0 ? record(house, read) : existing(house, read);
+    return read.lines.length > 0 ? record(house, read) : existing(house, all.names, read);
   },
   say: (told) => {
     if ('names' in told)
@@ -118,6 +119,7 @@ function record(house: House, read: RecipeText) {
   const remarks = before
     ? ['It replaces the recipe of that name; batches cooked from the older one keep it.']
     : [];
+  remarks.push(...read.remarks.map((remark) => `(${remark})`));
   if (read.method !== '') remarks.push('The method is kept with it and was not counted.');
   return shown(house, recipe, `Recorded: ${name}, ${sayNumber(servings)} servings.`, {
     did: `recorded the recipe ${name}`,
@@ -140,9 +142,9 @@ function firstQuestion(
 }
 
 /** Shows a recipe, or tells it what its pot weighed or how many it feeds. */
-function existing(house: House, read: RecipeText) {
+function existing(house: House, names: Names, read: RecipeText) {
   const reading = new Reading(read.name);
-  const name = takeName(reading, house.recipes.names(), 'meal');
+  const name = takeMeal(reading, names.meals, names.otherNames);
   if (name === undefined || reading.leftovers().length > 0) {
     const known = house.recipes.names();
     const there = known.length > 0 ? `Known are ${sayList(known.slice(0, 8))}.` : 'None is recorded yet.';
@@ -153,7 +155,9 @@ function existing(house: House, read: RecipeText) {
   }
   const recipe = recipeNamed(house, name);
   if (read.potG === undefined && read.servings === undefined) {
-    return shown(house, recipe, `${recipe.name}, ${sayNumber(recipe.servings)} servings.`, { buttons: [] });
+    return shown(house, recipe, `${recipe.name}, ${sayNumber(recipe.servings)} servings.`, {
+      remarks: reading.remarks.map((remark) => `(${remark})`),
+    });
   }
   if (read.servings !== undefined) {
     const { id: _, ...rest } = recipe;
@@ -166,7 +170,11 @@ function existing(house: House, read: RecipeText) {
       house,
       recipeNamed(house, name),
       `Noted: ${name} makes ${sayNumber(read.servings)} servings.`,
-      { short: true, did: `set ${name} to ${sayNumber(read.servings)} servings` },
+      {
+        short: true,
+        did: `set ${name} to ${sayNumber(read.servings)} servings`,
+        remarks: [...read.remarks, ...reading.remarks].map((remark) => `(${remark})`),
+      },
     );
   }
   return weighPot(house, recipe, read.potG!);
@@ -212,9 +220,9 @@ function weighPot(house: House, recipe: Recipe, potG: number) {
 }
 
 /** Puts one line right. */
-function mend(house: House, nameTyped: string, position: number, typed: string) {
+function mend(house: House, names: Names, nameTyped: string, position: number, typed: string) {
   const reading = new Reading(nameTyped);
-  const name = takeName(reading, house.recipes.names(), 'meal');
+  const name = takeMeal(reading, names.meals, names.otherNames);
   if (name === undefined) throw new Refusal('no-such-recipe', `I know no recipe "${nameTyped.trim()}".`);
   const recipe = recipeNamed(house, name);
   const old: RecipeLine | undefined = recipe.lines[position - 1];
@@ -228,18 +236,33 @@ function mend(house: House, nameTyped: string, position: number, typed: string) 
     throw new Refusal('no-ingredient', `"${typed}" is no ingredient that I can read.`);
   const line = asRecord(result);
   house.recipes.mendLine(recipe.id, position, line);
+  const remembered = rememberAnswer(house, old, result);
   const mended = recipeNamed(house, name);
   const again = mended.lines.map((l) =>
     l.state === 'asked' ? resolver(house)(l.typed) : { is: 'known', choices: [] },
   );
   const batches = house.batches.ofMeal(recipe.id).filter((batch) => batch.recipe.id === recipe.id);
-  const remarks =
-    batches.length > 0
+  const remarks = [
+    ...reading.remarks.map((remark) => `(${remark})`),
+    ...(batches.length > 0
       ? [`${sayList(batches.map((b) => `B${b.no}`))}, cooked from it, count with it too.`]
-      : [];
+      : []),
+  ];
   return shown(house, mended, `Line ${position} of ${name} is now: ${line.typed}.`, {
     did: `changed line ${position} of ${name} from "${old.typed}" to "${line.typed}"`,
     buttons: firstQuestion(name, again),
-    remarks,
+    remarks: remembered === undefined ? remarks : [...remarks, remembered],
   });
+}
+
+/** An answer to the question which food is meant holds for the next recipe with those words. */
+function rememberAnswer(house: House, old: RecipeLine, result: LineResult): string | undefined {
+  if (old.state !== 'asked' || result.food === null) return undefined;
+  const asked = resolver(house)(old.typed);
+  const isAnswer = asked.wanted === 'food' && asked.choices.some(({ typed }) => typed === result.typed);
+  const { words } = readLine(old.typed);
+  if (!isAnswer || foldName(words) === '') return undefined;
+  const answer = readLine(result.typed);
+  house.learnt.learnFood(foldName(words), [answer.words, ...answer.aside].join(', '));
+  return `From now on "${words}" is ${result.called}. /our ${words} forget takes that back.`;
 }

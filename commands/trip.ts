@@ -12,7 +12,7 @@ import type { NewTrip } from '#store/trips.ts';
 import { tripDays, type Days } from '#words/days.ts';
 import { altitudeM, flag, optional, part } from '#words/parts.ts';
 import { takeName } from '#words/reading.ts';
-import { sayNumber } from '#words/say.ts';
+import { sayList, sayNumber } from '#words/say.ts';
 import { type Company, type MealsOfTrip, mealsOfTrip, readCompany, startWater } from '#words/trip-parts.ts';
 
 const longestPlace = 50;
@@ -57,6 +57,12 @@ export default command({
         const meals = mealsOfTrip.read(reading, names);
         if (known !== undefined) return { name: known, isKnown: true, days, company, meals };
         const name = nameLeft(reading.rest());
+        const stray = /(?<=\S\s)(?:for|with|without|except|minus)\s+(.+)$/i.exec(name)?.[1];
+        if (stray !== undefined && !name.includes('"'))
+          throw new Refusal(
+            'no-such-eater',
+            `I know no eater called "${stray}". ${names.eaters.length > 0 ? `There are ${sayList(names.eaters)}; ` : ''}/eater ${stray} adds somebody.`,
+          );
         return name === '' ? undefined : { name, isKnown: false, days, company, meals };
       }),
     ),

@@ -55,7 +55,8 @@ export function readRecipeText(text: string, names: Names): RecipeText {
     .rest()
     .replace(/\s+(?:for|serves|serving|servings|makes|with|the|finished)$/i, '')
     .replace(/[\s(),;:\p{Pd}]+$/u, '')
-    .trim();
+    .trim()
+    .replace(/^["“”„«](.*)["“”»]$/u, '$1');
   if (name.length > longestName)
     throw new Refusal(
       'long-name',

@@ -57,9 +57,12 @@ export const stripped = (words: string) =>
     .filter((word) => !neutral.has(word))
     .join(' ');
 
-function learntFood(words: string, table: FoodTable, learnt: Learnt): Found | undefined {
-  const ndb = learnt.foods.get(foldName(words)) ?? learnt.foods.get(stripped(words));
-  const food = ndb === undefined ? undefined : table.byNdb(ndb);
+function learntFood(line: ReadLine, table: FoodTable, learnt: Learnt): Found | undefined {
+  const { words } = line;
+  const means = learnt.foods.get(foldName(words)) ?? learnt.foods.get(stripped(words));
+  if (means === undefined) return undefined;
+  if (!/^\d{5}$/.test(means)) return byMeaning(means, line, table);
+  const food = table.byNdb(means);
   if (!food) return undefined;
   const rows = kitchen.filter((entry) => entry.ndb === food.ndb && !entry.standsIn);
   const entry =
@@ -69,8 +72,17 @@ function learntFood(words: string, table: FoodTable, learnt: Learnt): Found | un
     called: words,
     contents: contentsByNdb(food.ndb) ?? plainContents(food),
     confidence: 1,
-    remarks: [],
+    remarks: [`your "${words}": ${food.name}`],
   };
+}
+
+/** The food that the household means by its own word, with all that is known of it under its usual name. */
+function byMeaning(means: string, line: ReadLine, table: FoodTable): Found | undefined {
+  const [words = '', ...aside] = means.split(/, */);
+  const meant = { ...line, words, aside: [...aside, ...line.aside] };
+  const found = findFood(meant, table, { foods: new Map(), measures: [] })[0];
+  if (!found || found.confidence < sureFrom) return undefined;
+  return { ...found, confidence: 1, remarks: [`your "${line.words}"`, ...found.remarks] };
 }
 
 /** 'washed and dried' says nothing of the food's state. */
@@ -191,7 +203,7 @@ function firstOf(line: ReadLine): { words: string; other: string | null; shared:
 
 /** Foods the words of a line may mean, surest first. */
 export function findFood(line: ReadLine, table: FoodTable, learnt: Learnt): Found[] {
-  const known = learntFood(line.words, table, learnt);
+  const known = learntFood(line, table, learnt);
   if (known) return [known];
   // 'pepper' by the spoon or to taste is ground from corns; by the piece it is a vegetable.
   const isSpoon = line.amounts.every(({ unit }) => unit?.ml !== undefined && unit.ml < 30);

@@ -1,4 +1,3 @@
-import type { Food } from './food.ts';
 import { byName } from './kitchen.ts';
 import type { Amount, ReadLine, Size } from './read.ts';
 import { best, gramsPerMl, type Known, knownWeights, type Scale } from './scales.ts';
@@ -10,7 +9,7 @@ export type { Scale } from './scales.ts';
 
 /** What the household taught: it wins over the tables. */
 export interface Learnt {
-  /** Folded words (see foldName) → number in the food table. */
+  /** Folded words (see foldName) → the name of a food, or its number in the food table. */
   readonly foods: ReadonlyMap<string, string>;
   /** `unit` as typed ('mug', 'cup'); `food` a number of the table or folded words, null for every food. */
   readonly measures: readonly {
@@ -171,18 +170,22 @@ function countedG(
   return undefined;
 }
 
-/** What the household taught for this unit and food. */
-export function taught(
+/** What the household taught for this unit and food: of the words typed first, then of any name the food has. */
+function taught(
   learnt: Learnt,
   unit: string,
-  food: Food,
+  { food, entry }: Scale,
   words: string,
 ): { grams?: number; ml?: number } | undefined {
   const same = learnt.measures.filter((one) => foldName(one.unit) === foldName(unit));
-  const mine = same.find(
-    (one) => one.food !== null && (one.food === food.ndb || foldName(one.food) === foldName(words)),
+  if (same.length === 0) return undefined;
+  const typed = foldName(words);
+  const names = new Set((entry?.names ?? []).map(foldName));
+  return (
+    same.find((one) => one.food !== null && (one.food === food.ndb || foldName(one.food) === typed)) ??
+    same.find((one) => one.food !== null && names.has(foldName(one.food))) ??
+    same.find((one) => one.food === null)
   );
-  return mine ?? same.find((one) => one.food === null);
 }
 
 /**
@@ -222,10 +225,18 @@ function oneG(
 ): Weighed | undefined {
   const { unit } = amount;
   if (unit?.grams !== undefined) return { grams: unit.grams, remarks: [] };
-  const own = unit ? taught(learnt, unit.name, scale.food, line.words) : undefined;
-  if (own?.grams !== undefined)
-    return { grams: own.grams, remarks: [`1 ${unit!.name} weighs ${say(own.grams)} in this house`] };
+  // What the line itself says of its tins, and of the size of its onions, is nearer than what is usual here.
+  const isOwn = line.each === null && (unit !== null || line.size === null || line.size === 'medium');
+  const own = isOwn && as === null ? taught(learnt, unit?.name ?? 'each', scale, line.words) : undefined;
+  if (own?.grams !== undefined) {
+    const mine = { grams: own.grams, remarks: [`your ${unit?.name ?? line.words} of ${say(own.grams)}`] };
+    return unit?.holds ? drained(mine, scale, said, unit) : mine;
+  }
   const ml = own?.ml ?? unit?.ml;
+  const ownMl =
+    own?.ml !== undefined && Math.abs(own.ml / (unit?.ml ?? 0) - 1) > 0.01
+      ? [`your ${unit?.name} of ${Math.round(own.ml)} ml`]
+      : [];
   if (ml !== undefined) {
     const pinch = unit?.loose
       ? best(
@@ -236,7 +247,10 @@ function oneG(
     if (pinch) return { grams: pinch.grams, remarks: [practice(`1 ${unit!.name}`, pinch.grams)] };
     const density = gramsPerMl(scale, ml, said);
     if (density === undefined) return undefined;
-    return { grams: ml * density, remarks: unit?.loose ? [practice(`1 ${unit.name}`, ml * density)] : [] };
+    return {
+      grams: ml * density,
+      remarks: unit?.loose && own === undefined ? [practice(`1 ${unit.name}`, ml * density)] : ownMl,
+    };
   }
   if (line.each) return packG(line.each, line, scale, said, unit);
   if (as === 'fruit' || unit?.name === 'wedge') {
