@@ -21,3 +21,12 @@ test('a code that was taken back is given again', () => {
 });
 
 refuses([['/undo the sealing', /could not place "sealing"/]]);
+
+test('what was taken back can be sent again at once; what stands is not doubled', () => {
+  const house = openSeason();
+  house.say('/batch rice and beans trays 500 g');
+  house.say('/undo');
+  expect(house.say('/batch rice and beans trays 500 g')).toContain('B5:');
+  expect(house.say('/batch rice and beans trays 500 g')).toContain('Nothing was recorded twice');
+  expect(house.press(1)).toContain('B6:');
+});
