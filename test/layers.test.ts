@@ -8,7 +8,10 @@ const mayImport: Record<string, { plain: RegExp; types?: RegExp }> = {
   'src/words': { plain: /^(\.\/|#core\/|luxon$)/ },
   'src/foods': { plain: /^(\.\.?\/|#core\/|#words\/)/ },
   'src/store': { plain: /^(\.\/|#core\/|better-sqlite3$|zod$|node:)/, types: /^#foods\/food\.ts$/ },
-  'src/chat': { plain: /^(\.\/|#core\/|#words\/|#foods\/|luxon$|node:)/, types: /^(#store\/|#solver\.ts$|#draw\/)/ },
+  'src/chat': {
+    plain: /^(\.\/|#core\/|#words\/|#foods\/|luxon$|node:)/,
+    types: /^(#store\/|#solver\.ts$|#draw\/)/,
+  },
   'src/draw': {
     plain:
       /^(\.\/|#core\/|#words\/|node:(fs|module|path|worker_threads|zlib)$|(pdfkit|fontkit|subset-font|linebreak|bidi-js|uqr|vega|@resvg\/resvg-js)$)/,

@@ -161,14 +161,17 @@ function begin(
   const { stores } = house;
   const first = stores.together(() => {
     const opened = open(house, message, household, command, words);
-    return planned.look(opened.asked, opened.house);
+    if (planned.waits(opened.asked)) return { looked: planned.look(opened.asked, opened.house) };
+    const atOnce = () => command.answer(opened.asked, opened.house);
+    return { carried: record(house, message, command, opened, atOnce) };
   });
+  if ('carried' in first) return finish(first.carried);
   const unfinished = stores.messages.begin(message);
   const later = async (): Promise<string | undefined> => {
     let worked: unknown;
     let failed: { error: unknown } | undefined;
     try {
-      worked = await planned.work(first, house.workers);
+      worked = await planned.work(first.looked, house.workers);
     } catch (error) {
       failed = { error };
     }

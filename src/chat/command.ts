@@ -39,6 +39,8 @@ export type Said = Reply & { readonly meals?: readonly MealShown[] };
 
 /** A request in three steps: look while nothing waits, work beside the chat, keep what came of it. */
 export interface Planned {
+  /** Whether this asking has long work to wait for; where not, `answer` is used at once. */
+  readonly waits: (asked: unknown) => boolean;
   /** Reads what the work needs. */
   readonly look: (asked: unknown, house: House) => unknown;
   readonly work: (looked: unknown, workers: Workers) => Promise<unknown>;
@@ -69,7 +71,7 @@ export interface Command {
   readonly doubtRepeats: boolean;
   readonly takes: Takes;
   readonly answer: (asked: Asked<Takes>, house: House) => Said;
-  /** Set for a request whose sums run beside the chat; then `answer` is not used. */
+  /** Set for a request that can have work done beside the chat. */
   readonly planned: Planned | null;
 }
 
@@ -113,13 +115,18 @@ interface PlannedDefinition<T extends Takes, Looked, Worked, Outcome> extends Om
   look: (asked: Asked<T>, house: House) => Looked;
   work: (looked: Looked, workers: Workers) => Promise<Worked>;
   keep: (worked: Worked, asked: Asked<T>, house: House) => Outcome;
+  /** For a request that waits only now and then. */
+  atOnce?: {
+    when: (asked: Asked<T>) => boolean;
+    run: (asked: Asked<T>, house: House) => Outcome;
+  };
 }
 
 /** Defines a request whose sums are long: the chat goes on while they run. */
 export function planned<T extends Takes, Looked, Worked, Outcome>(
   definition: PlannedDefinition<T, Looked, Worked, Outcome>,
 ): Command {
-  const { look, work, keep, say, ...seen } = definition;
+  const { look, work, keep, say, atOnce, ...seen } = definition;
   return {
     alsoCalled: [],
     help: [],
@@ -127,11 +134,13 @@ export function planned<T extends Takes, Looked, Worked, Outcome>(
     records: false,
     doubtRepeats: false,
     ...seen,
-    answer: () => {
-      throw new Error(`/${definition.name} is planned and answers later`);
+    answer: (asked, house) => {
+      if (!atOnce) throw new Error(`/${definition.name} is planned and answers later`);
+      return say(atOnce.run(asked as Asked<T>, house));
     },
     // What `look` gave comes back to `work`, and what `work` gave to `keep`.
     planned: {
+      waits: (asked) => !atOnce?.when(asked as Asked<T>),
       look: (asked, house) => look(asked as Asked<T>, house),
       work: (looked, workers) => work(looked as Looked, workers),
       keep: (worked, asked, house) => say(keep(worked as Worked, asked as Asked<T>, house)),

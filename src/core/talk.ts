@@ -37,6 +37,8 @@ export interface FileOut {
   readonly type: 'application/pdf' | 'image/png' | 'application/json' | 'text/csv';
   readonly base64: string;
   readonly caption: string;
+  /** A chart in letters, for a door that shows no pictures. */
+  readonly inText?: string;
 }
 
 /** An answer as every door draws it. Text is plain: nothing in it is markup. */

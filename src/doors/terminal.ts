@@ -35,6 +35,7 @@ export function drawReply(
 ): string[] {
   const lines = reply.group.split('\n');
   for (const { who, text } of reply.notes ?? []) lines.push(`  ${who}: ${text}`);
+  for (const { inText } of reply.files ?? []) if (inText) lines.push(...inText.split('\n'));
   for (const path of files) lines.push(`[file: ${path}]`);
   if (buttons.length > 0) lines.push(buttons.map(({ label }, i) => `[${i + 1}] ${label}`).join('  '));
   return lines.map((line) => (line === '' ? '>' : `> ${line}`));

@@ -83,11 +83,14 @@ export const chart = {
   widthPx: 1080,
   /** The platform shows pictures below 1280 a side as they are. */
   mostHeightPx: 1270,
-  titlePx: 40,
+  marginPx: 44,
+  titlePx: 42,
   textPx: 28,
   captionPx: 27,
+  lineHeight: 1.25,
   linePx: 5,
-  thinPx: 3,
+  gridPx: 2,
+  /** Area of a point, px², and from how many on only the line is drawn. */
   pointArea: 190,
-  marginPx: 44,
+  mostPoints: 60,
 } as const;

@@ -16,8 +16,6 @@ export interface Question {
 export interface Drawn {
   readonly files: readonly Uint8Array[];
   readonly pages: number;
-  /** The chart in letters, for where no picture is shown. */
-  readonly plot: string;
 }
 
 export interface Answer {
@@ -38,9 +36,16 @@ async function draw(wanted: Wanted): Promise<Drawn> {
   if (wanted.is === 'labels') {
     const { drawLabels } = await import('./label-sheet.ts');
     const { pdf, pages } = await drawLabels(wanted.sheet);
-    return { files: [pdf], pages, plot: '' };
+    return { files: [pdf], pages };
   }
-  throw new Error('not yet');
+  if (wanted.is === 'paper') {
+    const { drawTripPaper } = await import('./trip-paper.ts');
+    const { pdf, pages } = await drawTripPaper(wanted.paper);
+    return { files: [pdf], pages };
+  }
+  const { drawChart } = await import('./chart.ts');
+  const pictures = await drawChart(wanted.chart);
+  return { files: pictures.map(({ png }) => png), pages: pictures.length };
 }
 
 async function answer({ id, wanted }: Question): Promise<Answer> {

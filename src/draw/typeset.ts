@@ -13,6 +13,8 @@ export interface Piece {
 }
 
 export interface Line {
+  /** As it is read. */
+  readonly text: string;
   readonly pieces: readonly Piece[];
   readonly widthPt: number;
 }
@@ -73,7 +75,8 @@ function paragraph(raw: string, weight: Weight, base: 'ltr' | 'auto'): Paragraph
   return made;
 }
 
-const scaled = ({ pieces, widthPt }: Line, sizePt: number): Line => ({
+const scaled = ({ text, pieces, widthPt }: Line, sizePt: number): Line => ({
+  text,
   pieces: pieces.map((piece) => ({
     ...piece,
     xPt: piece.xPt * sizePt,
@@ -109,7 +112,7 @@ function setLine(whole: Paragraph, from: number, to: number): Line {
     xPt += widthPt;
     return piece;
   });
-  const line = { pieces, widthPt: xPt };
+  const line = { text: text.slice(from, to), pieces, widthPt: xPt };
   whole.set.set(key, line);
   return line;
 }
