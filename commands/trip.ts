@@ -63,7 +63,8 @@ export default command({
             'no-such-eater',
             `I know no eater called "${stray}". ${names.eaters.length > 0 ? `There are ${sayList(names.eaters)}; ` : ''}/eater ${stray} adds somebody.`,
           );
-        return name === '' ? undefined : { name, isKnown: false, days, company, meals };
+        const place = name.replace(/^["“”](.*)["“”]$/u, '$1').trim();
+        return place === '' ? undefined : { name: place, isKnown: false, days, company, meals };
       }),
     ),
   },
