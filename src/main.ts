@@ -1,30 +1,49 @@
 import { randomInt } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { arrival } from '#chat/admission.ts';
 import { answer, type Answerer, resume } from '#chat/answer.ts';
 import { menu } from '#chat/help.ts';
 import { readCommands } from '#chat/registry.ts';
+import type { Status } from '#chat/status.ts';
 import { type Config, readConfig } from '#config.ts';
 import { defaultSettings } from '#core/settings.ts';
 import { openTerminal } from '#doors/terminal.ts';
 import { openDrawing } from '#draw/drawing.ts';
+import { openDaily } from './keep/daily.ts';
 import { openReminding } from './reminding.ts';
 import { openSolver } from '#solver.ts';
+import { backupsOf } from '#store/backups.ts';
 import { deliveryStore } from '#store/deliveries.ts';
 import { openFoods } from '#store/foods.ts';
 import { openStores } from '#store/house.ts';
-import { lockHousehold } from '#store/lock.ts';
+import { inTurn, lockHousehold, lockInUse } from '#store/lock.ts';
 import { type Db, openDatabase } from '#store/open.ts';
 
-const log = (line: string) => void process.stderr.write(`${line}\n`);
+const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
+  version: string;
+};
+const startedAtMs = Date.now();
+let lastFault: Status['lastFault'] = null;
+
+function log(line: string): void {
+  lastFault = { atMs: Date.now(), line: line.split('\n')[0]!.slice(0, 200) };
+  process.stderr.write(`${line}\n`);
+}
 
 async function start(): Promise<void> {
+  // Whatever is written is for its owner alone.
+  process.umask(0o077);
   const config = readConfig(process.env);
   const inMemory = config.databasePath === ':memory:';
   const folder = inMemory ? process.cwd() : dirname(config.databasePath);
-  const unlock = config.telegramToken === null ? undefined : lockHousehold(config.databasePath);
+  const unlocks = [lockInUse(config.databasePath)];
+  if (config.telegramToken !== null) unlocks.push(lockHousehold(config.databasePath));
   const db = openDatabase(config.databasePath);
-  const foods = openFoods(inMemory ? ':memory:' : join(folder, 'foods.db'));
+  const daily = inMemory ? undefined : openDaily(db, config.databasePath, log);
+  const foodTable = inMemory ? ':memory:' : join(folder, 'foods.db');
+  // The first start reads the table in; two of them must not do so at once.
+  const foods = inTurn(foodTable, () => openFoods(foodTable));
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const house: Answerer = {
     stores: openStores(db, { ...defaultSettings, zone }),
@@ -33,13 +52,22 @@ async function start(): Promise<void> {
     workers: { picks: openSolver(), drawing: openDrawing() },
     admitCode: config.telegramToken === null ? null : (config.admitCode ?? newCode()),
     chatLink: null,
+    status: () => ({
+      version,
+      startedAtMs,
+      lastFault,
+      lastBackupAtMs: inMemory ? null : (backupsOf(config.databasePath)[0]?.atMs ?? null),
+      ...house.stores.health(),
+    }),
     log,
   };
-  const close = () => {
+  const close = async () => {
+    await daily?.stop();
     foods.close();
     db.close();
-    unlock?.();
+    for (const unlock of unlocks) unlock();
   };
+  daily?.start();
   if (config.telegramToken === null) {
     let fixedMs = config.fixedNowMs;
     const now = () => fixedMs ?? Date.now();
@@ -59,11 +87,11 @@ async function start(): Promise<void> {
       echo: false,
       welcome: `This household's records are in ${config.databasePath}. "Name: text" speaks as that person; /help lists the requests.\nA recipe goes on over lines that start with two spaces; an empty line sends it. Ctrl+D ends.`,
     });
-    close();
+    await close();
     return;
   }
   const code = await startTelegram(house, db, config);
-  close();
+  await close();
   // Open connections and threads would hold the process for a while.
   process.exit(code);
 }

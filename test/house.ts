@@ -53,6 +53,13 @@ export function openTestHouse(
     admitCode: null,
     chatLink: null,
     log: (line) => faults.push(line),
+    status: () => ({
+      version: '1.2.3',
+      startedAtMs: nowMs - 26 * 3_600_000,
+      lastFault: null,
+      lastBackupAtMs: nowMs - 2 * 3_600_000,
+      ...house.stores.health(),
+    }),
     ...options,
   };
   let nowMs = DateTime.fromSQL(start, { zone: 'UTC' }).toMillis();

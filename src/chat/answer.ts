@@ -5,6 +5,7 @@ import { address } from './address.ts';
 import { admission } from './admission.ts';
 import { type Carried, open, record, refused, where } from './carry-out.ts';
 import type { Command, Planned, Workers } from './command.ts';
+import type { Status } from './status.ts';
 import { storeTrouble } from './trouble.ts';
 
 export interface Answerer {
@@ -14,6 +15,8 @@ export interface Answerer {
   readonly workers: Workers;
   readonly admitCode: string | null;
   readonly chatLink: string | null;
+  /** How the program does; only whoever runs it is told. */
+  readonly status?: () => Status;
   /** Where a bug is reported; it never sees the message's text. */
   readonly log: (line: string) => void;
 }

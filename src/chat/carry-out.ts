@@ -65,9 +65,15 @@ export function open(
     },
     commands: answerer.commands,
     chatLink: answerer.chatLink,
+    status: runsIt(answerer, message) ? (answerer.status ?? null) : null,
   };
   const { asked, remarks, couldNot, sure } = readParts(command, words, namesOf(house));
   return { author, house: { ...house, sure }, asked, remarks, couldNot };
+}
+
+/** The terminal is the owner's own; elsewhere it is whoever admitted the first household. */
+function runsIt({ stores }: Answerer, { door, person }: Message): boolean {
+  return door === 'terminal' || stores.households.owner(door) === person.key;
 }
 
 /** Runs work as one journal entry and makes its reply whole: remarks behind the text, notes for people at the end. */

@@ -7,6 +7,7 @@ import type { Entry } from '#store/journal.ts';
 import type { Records } from '#store/house.ts';
 import type { Member } from '#store/households.ts';
 import type { Part } from '#words/parts.ts';
+import type { Status } from './status.ts';
 import type { MealShown } from './verdicts.ts';
 
 /** All that a request may touch: the records of one household, never another's. */
@@ -26,6 +27,8 @@ export interface House extends Omit<Records, 'settings'> {
   readonly commands: readonly Command[];
   /** Where pouches' cards open, such as a bot's link; null in the terminal. */
   readonly chatLink: string | null;
+  /** How the program does; null for whoever does not run it. */
+  readonly status: (() => Status) | null;
 }
 
 /** Long sums that run beside the chat. */

@@ -15,7 +15,7 @@ const order = [
   'discard',
   'house',
 ];
-const last = ['undo', 'log', 'help'];
+const last = ['undo', 'log', 'export', 'status', 'help'];
 
 function rank(name: string): number {
   const early = order.indexOf(name);

@@ -47,6 +47,7 @@ function standing({ stores, foods, commands, chatLink }: Answerer, household: nu
     },
     commands,
     chatLink,
+    status: null,
   };
 }
 

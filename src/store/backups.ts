@@ -99,12 +99,14 @@ export function backUpNow(db: Db, database: string, why: Why, nowMs: number): st
 /**
  * The copy of the day, made beside the chat: people are answered while it grows, and it holds one consistent moment.
  * A copy that turns out damaged drives out no older one.
- * @returns the copy's path; undefined when the latest is younger than a day
+ * @returns the copy's path; undefined when the latest is younger than a day or there is nothing yet
  */
 export async function backUpDaily(db: Db, database: string, nowMs: number): Promise<string | undefined> {
   const latest = backupsOf(database).find(({ why }) => why === 'daily');
   // A clock that was set back must not stop the copies.
   if (latest && nowMs - latest.atMs < dayMs && latest.atMs <= nowMs) return undefined;
+  // Nothing was recorded yet.
+  if (db.prepare('SELECT 1 FROM household').get() === undefined) return undefined;
   const path = newBackup(database, 'daily', nowMs);
   const part = unfinished(path);
   try {

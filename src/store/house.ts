@@ -23,11 +23,20 @@ export function openStores(db: Db, defaults: Settings) {
   const eaters = eaterStore(db);
   const trips = tripStore(db);
   const ratings = ratingStore(db);
+  const waiting = db.prepare("SELECT count(*) FROM outbox WHERE state = 'waiting'").pluck();
+  const givenUp = db.prepare("SELECT count(*) FROM outbox WHERE state = 'dropped'").pluck();
   return {
     households: householdStore(db),
     messages: messageStore(db),
     journal: openJournal(db),
     reminders: reminderStore(db),
+    /** How the database is, for whoever runs it. */
+    health: () => ({
+      waiting: waiting.get() as number,
+      givenUp: givenUp.get() as number,
+      bytes:
+        Number(db.pragma('page_count', { simple: true })) * Number(db.pragma('page_size', { simple: true })),
+    }),
     /** Runs work as one transaction; inside another it becomes a part that can fail alone. */
     together: <T>(work: () => T): T =>
       db.inTransaction ? db.transaction(work)() : db.transaction(work).immediate(),

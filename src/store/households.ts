@@ -12,7 +12,13 @@ export function householdStore(db: Db) {
   const ofPerson = db
     .prepare('SELECT DISTINCT household FROM member WHERE door = ? AND person_key = ? ORDER BY household')
     .pluck();
-  const make = db.prepare('INSERT INTO household (made_at_ms) VALUES (?)');
+  const make = db.prepare('INSERT INTO household (made_at_ms, admitted_by) VALUES (?, ?)');
+  const owner = db
+    .prepare(
+      `SELECT admitted_by FROM household WHERE admitted_by IS NOT NULL
+         AND EXISTS (SELECT 1 FROM chat WHERE chat.household = household.id AND door = ?) ORDER BY id LIMIT 1`,
+    )
+    .pluck();
   const addChat = db.prepare(
     `INSERT INTO chat (door, chat_key, household, is_private, title, admitted_at_ms) VALUES (?, ?, ?, ?, ?, ?)
      ON CONFLICT (door, chat_key) DO UPDATE SET household = excluded.household, title = excluded.title`,
@@ -46,10 +52,14 @@ export function householdStore(db: Db) {
     /** The households a person belongs to, for their private chat. */
     ofPerson: (door: string, personKey: string): number[] => ofPerson.all(door, personKey) as number[],
     admit(message: Message): number {
-      const household = Number(make.run(message.sentAtMs).lastInsertRowid);
+      // Somebody who spoke as a chat is nobody in particular.
+      const by = message.person.key.startsWith('chat:') ? null : message.person.key;
+      const household = Number(make.run(message.sentAtMs, by).lastInsertRowid);
       this.join(message, household);
       return household;
     },
+    /** The person who first admitted a household on a door: whoever runs the bot. */
+    owner: (door: string): string | undefined => owner.get(door) as string | undefined,
     join: (message: Message, household: number): void =>
       void addChat.run(
         message.door,

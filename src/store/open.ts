@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
 import { backUpNow } from './backups.ts';
-import { checkWhole, mayBegin } from './whole.ts';
+import { cannotWrite, checkWhole, isReadOnly, mayBegin } from './whole.ts';
 
 export type Db = Database.Database;
 
@@ -81,16 +81,6 @@ function openFile(path: string): Db {
     throw cannotWrite(path, error);
   }
   return new Database(path);
-}
-
-const isReadOnly = (error: unknown) =>
-  error instanceof Database.SqliteError && /^SQLITE_(READONLY|CANTOPEN|PERM)/.test(error.code);
-
-function cannotWrite(path: string, cause: unknown): Error {
-  return new Error(
-    `${path} cannot be written here. Give this user the right to write it and its folder, or set HOUSEHOLD_DB to another path.`,
-    { cause },
-  );
 }
 
 /** Sets a connection up as this house needs it, and brings its file up to date. */

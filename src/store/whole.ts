@@ -46,3 +46,16 @@ export function checkWhole(db: Db, path: string): void {
   if (tables !== 0 && !isOurs)
     throw new Error(`${path} holds other data, no households. It was left as it is.`);
 }
+
+/** The file or its folder may not be written by this user. */
+export const isReadOnly = (error: unknown): boolean =>
+  error instanceof Error &&
+  'code' in error &&
+  /^(SQLITE_(READONLY|CANTOPEN|PERM)|EACCES|EPERM|EROFS)/.test(String(error.code));
+
+export function cannotWrite(path: string, cause: unknown): Error {
+  return new Error(
+    `${path} cannot be written here. Give this user the right to write it and its folder, or set HOUSEHOLD_DB to another path.`,
+    { cause },
+  );
+}

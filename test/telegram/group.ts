@@ -127,6 +127,7 @@ export async function openDoor(
     chatKey: String(group.id),
     chatTitle: 'Kitchen',
     isPrivate: false,
+    person: { key: String(ana.id), name: 'Ana' },
     sentAtMs: 0,
   } as never);
   const stopping = new AbortController();
