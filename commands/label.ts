@@ -1,18 +1,14 @@
 import { type House, planned } from '#chat/command.ts';
-import { correctionOf } from '#chat/corrections.ts';
-import { batchNumbered, driedFacts, pouchesInStock } from '#chat/figures.ts';
-import { containsLines, soakMinutes } from '#chat/phrases.ts';
-import { becauseWords, mealOfBatch, type MealShown, verdictOn } from '#chat/verdicts.ts';
-import { boilingPointC } from '#core/boiling.ts';
+import { batchNumbered, pouchesInStock } from '#chat/figures.ts';
+import { labelFacts } from '#chat/label-facts.ts';
+import { mealOfBatch } from '#chat/verdicts.ts';
 import { gridFrom, type LabelGrid, type LabelsTold, sayGrid } from '#core/label-grid.ts';
-import { pouchFacts } from '#core/meal.ts';
 import type { Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import type { LabelFacts, LabelSheet } from '#draw/facts.ts';
+import type { LabelSheet } from '#draw/facts.ts';
 import { labelsTold } from '#words/label-parts.ts';
 import { batchCode, optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
-import { sayCodes, sayCount, sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
-import { scanPayload } from '#words/scan.ts';
+import { sayCodes, sayCount, sayNumber } from '#words/say.ts';
 
 /** More would be a mistake rather than a cupboard. */
 const mostLabels = 500;
@@ -57,14 +53,14 @@ export default planned({
     const sheet: LabelSheet = {
       grid,
       from: checkedFrom(from ?? 1, grid),
-      labels: factsOf(house, pouches),
+      labels: labelFacts(house, pouches),
     };
     return { sheet, pouches };
   },
   work: async ({ sheet, pouches }, { drawing }) => ({ sheet, pouches, drawn: await drawing.labels(sheet) }),
   keep: ({ sheet, pouches, drawn }, { codes = [], batches: nos = [] }, house) => {
     const now = pouchesMeant(house, codes, nos);
-    if (JSON.stringify(factsOf(house, now)) !== JSON.stringify(sheet.labels))
+    if (JSON.stringify(labelFacts(house, now)) !== JSON.stringify(sheet.labels))
       throw new Refusal(
         'changed',
         'Something that stands on the labels changed while I was drawing. Ask again.',
@@ -126,55 +122,4 @@ function pouchesMeant(house: House, codes: readonly PouchCode[], nos: readonly n
   if (once.length > mostLabels)
     throw new Refusal('too-many', `${once.length} labels at once are too many; ${mostLabels} are the most.`);
   return once;
-}
-
-function factsOf(house: House, pouches: readonly Pouch[]): LabelFacts[] {
-  const meals = new Map<number, MealShown>();
-  return pouches.map((pouch) => {
-    const meal = meals.get(pouch.batch) ?? mealOfBatch(house, pouch.batch);
-    meals.set(pouch.batch, meal);
-    return labelOf(house, pouch, meal);
-  });
-}
-
-function labelOf(house: House, pouch: Pouch, meal: MealShown): LabelFacts {
-  const { settings, chatLink } = house;
-  const batch = batchNumbered(house, pouch.batch);
-  const facts = driedFacts(house, batch);
-  const figures = pouchFacts(pouch.dryG, facts, correctionOf(house, pouch.meal).correction);
-  const code = `B${pouch.batch}-${pouch.no}`;
-  const water = sayWater(figures.waterMl, settings);
-  const soak = soakMinutes(boilingPointC(settings.altitudeM));
-  return {
-    code,
-    meal: pouch.meal,
-    water,
-    soak: `Stand ${soak} min at ${Math.round(settings.altitudeM)} m`,
-    dry: sayG(pouch.dryG, settings.units),
-    servings: sayCount(Number(sayNumber(figures.servings)), 'serving'),
-    sealed: sayDay(pouch.sealedAtMs, settings.zone),
-    bestBy: pouch.bestByOn === null ? null : sayMonth(pouch.bestByOn),
-    cautions: [
-      ...(pouch.checked ? [] : ['UNCHECKED: not shown to be dry, keep frozen']),
-      ...(batch.isRaw ? ['RAW: cook before eating'] : []),
-    ],
-    contents: containsLines(facts.recipe),
-    notFor: notForLine(house, meal),
-    scan:
-      chatLink === null
-        ? `${code} ${pouch.meal}, water ${water}`
-        : chatLink + scanPayload(house.household, pouch),
-  };
-}
-
-/** Who must not have it, and who must not have it yet. */
-function notForLine(house: House, meal: MealShown): string[] {
-  const said = house.eaters.here().flatMap((eater) => {
-    const verdict = verdictOn(eater, meal);
-    if (verdict.is === 'clear') return [];
-    const why =
-      verdict.is === 'blocked' ? becauseWords(verdict.by) : `unknown, ${becauseWords(verdict.because)}`;
-    return [`\u2068${eater.name}\u2069: ${why}`];
-  });
-  return said.length === 0 ? [] : [`Not for ${said.join('; ')}`];
 }

@@ -6,8 +6,10 @@ import { type Body, type Mark, picture, type Picture, textMark } from './picture
 const leftPx = 132;
 const rightPx = 240;
 const keyPx = 46;
-const curvePx = 560;
+const curveMostPx = 560;
+const curveLeastPx = 240;
 const bandPx = 200;
+const betweenPx = 78;
 const axisPx = 92;
 
 const figure = (value: number) => String(Number(value.toFixed(Math.abs(value) < 10 ? 1 : 0)));
@@ -40,7 +42,7 @@ function curve(series: readonly DryingSeries[], field: string, showsPoints: bool
             strokeDash: { value: [...dash] },
           },
         },
-      } as Mark,
+      },
       ...(showsPoints
         ? [
             {
@@ -87,10 +89,21 @@ export async function drawDrying(facts: DryingFacts): Promise<Picture[]> {
   const { series } = facts;
   await openFaces(series.map(({ called }) => called));
   const hasBand = series.some(({ points }) => points.length > 2);
-  return [await picture(facts.title, facts.caption, (widthPx) => dryingBody(series, widthPx, hasBand))];
+  return [
+    await picture(facts.title, facts.caption, (widthPx, roomPx) =>
+      dryingBody(series, widthPx, roomPx, hasBand),
+    ),
+  ];
 }
 
-function dryingBody(series: readonly DryingSeries[], widthPx: number, hasBand: boolean): Body {
+function dryingBody(
+  series: readonly DryingSeries[],
+  widthPx: number,
+  roomPx: number,
+  hasBand: boolean,
+): Body {
+  const belowPx = (hasBand ? betweenPx + bandPx : 0) + axisPx;
+  const curvePx = Math.max(curveLeastPx, Math.min(curveMostPx, roomPx - belowPx));
   const plotPx = widthPx - leftPx - rightPx;
   const all = series.flatMap(({ points }) => points);
   const mostHours = Math.max(1, ...all.map(({ hours }) => hours));
@@ -119,7 +132,7 @@ function dryingBody(series: readonly DryingSeries[], widthPx: number, hasBand: b
     titlePadding: 8,
   };
   return {
-    heightPx: curvePx + (hasBand ? 78 + bandPx : 0) + axisPx,
+    heightPx: curvePx + belowPx,
     spec: {
       data: series.map((one, i) => ({
         name: `weights${i}`,
@@ -183,7 +196,9 @@ function dryingBody(series: readonly DryingSeries[], widthPx: number, hasBand: b
             ]),
           ],
         } as Mark,
-        ...(hasBand ? [bandPart(series, widthPx, plotPx, limitG, windowG, hoursAxis, showsPoints)] : []),
+        ...(hasBand
+          ? [bandPart(series, curvePx + betweenPx, widthPx, plotPx, limitG, windowG, hoursAxis, showsPoints)]
+          : []),
       ],
     },
   };
@@ -192,6 +207,7 @@ function dryingBody(series: readonly DryingSeries[], widthPx: number, hasBand: b
 /** The same weighings as differences from the last, close up: inside the band the batch counts as steady. */
 function bandPart(
   series: readonly DryingSeries[],
+  topPx: number,
   widthPx: number,
   plotPx: number,
   limitG: number,
@@ -204,7 +220,7 @@ function bandPart(
     type: 'group',
     name: 'steady',
     encode: {
-      enter: { y: { value: curvePx + 78 }, height: { value: bandPx }, width: { value: widthPx } },
+      enter: { y: { value: topPx }, height: { value: bandPx }, width: { value: widthPx } },
     },
     scales: [{ name: 'overLastG', type: 'linear', domain: [-windowG, windowG], range: [bandPx, 0] }],
     axes: [

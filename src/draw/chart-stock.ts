@@ -56,7 +56,7 @@ function columnsOf({ cells, nowMonth }: StockFacts): {
     const [first, second] = says(key);
     return {
       key,
-      says: key === late ? [`${second}`, 'and later'] : [first, second],
+      says: key === late ? [second, 'and later'] : [first, second],
       isPast: key < keyer(nowMonth),
     };
   });

@@ -38,7 +38,7 @@ export function openDrawing(): Drawing {
   const failed = (from: Worker, reason: unknown): void => {
     if (from !== worker) return;
     worker = undefined;
-    for (const id of [...waiting.keys()]) settle(id)?.reject(reason);
+    for (const id of Array.from(waiting.keys())) settle(id)?.reject(reason);
   };
 
   const start = (): Worker => {

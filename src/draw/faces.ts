@@ -59,7 +59,7 @@ export function signsOf(text: string): string[] {
 }
 
 /** Joiners, selectors and direction marks: they steer the signs beside them and have no look of their own. */
-const unseen = /[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufe00-\ufe0f\ufeff\u00ad]/u;
+const unseen = /\p{Default_Ignorable_Code_Point}/u;
 
 function slicesOf(family: Family): readonly Slice[] {
   const known = slices.get(family);
@@ -121,8 +121,11 @@ function orderFor(text: string): readonly Family[] {
     );
 }
 
+/** Code points one by one; joined signs are meant to come apart here. */
+const pointsOf = (sign: string): string[] => Array.from(sign);
+
 const seenPoints = (sign: string): number[] =>
-  [...sign].filter((one) => !unseen.test(one)).map((one) => one.codePointAt(0)!);
+  pointsOf(sign).flatMap((one) => (unseen.test(one) ? [] : [one.codePointAt(0)!]));
 
 async function find(
   points: readonly number[],
@@ -160,6 +163,7 @@ export async function openFaces(texts: Iterable<string>): Promise<void> {
     const text = plainText(raw);
     const order = orderFor(text);
     for (const sign of new Set(signsOf(text))) {
+      if (seenPoints(sign).length === 0) continue;
       for (const weight of ['regular', 'bold'] as const) {
         if (chosen.has(chosenKey(sign, weight, languageOf(order)))) continue;
         const whole = await find(seenPoints(sign), weight, order);
@@ -212,9 +216,10 @@ export interface Faced extends Chosen {
 export function facesOf(text: string, weight: Weight, whole: string): Faced[] {
   const language = languageOf(orderFor(whole));
   return signsOf(text).flatMap((sign): Faced[] => {
+    if (seenPoints(sign).length === 0) return [];
     const whole = chosen.get(chosenKey(sign, weight, language));
     if (whole) return [{ text: sign, ...whole }];
-    return [...sign].flatMap((one) => {
+    return pointsOf(sign).flatMap((one) => {
       if (unseen.test(one)) return [];
       const part = chosen.get(chosenKey(one, weight, language));
       if (!part) throw new Error('a text was set whose fonts were not opened');

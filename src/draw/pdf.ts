@@ -1,3 +1,4 @@
+// oxlint-disable-next-line import/no-named-as-default -- its types know the default alone
 import PDFDocument from 'pdfkit';
 import { type Paper, papers } from '#core/label-grid.ts';
 import { colours, pointMm } from './look.ts';

@@ -66,7 +66,7 @@ interface TextMetrics {
 (vega as unknown as { readonly textMetrics: TextMetrics }).textMetrics.width = (item, text) =>
   text === '' || text === null || text === undefined
     ? 0
-    : line(String(text as string | number), {
+    : line(`${text as string | number}`, {
         weight: item.fontWeight === 'bold' ? 'bold' : 'regular',
         sizePt: item.fontSize ?? chart.textPx,
       }).widthPt;
@@ -83,7 +83,7 @@ function numbered(marks: readonly Mark[], seen = new Map<string, number>()): Mar
       ...mark,
       ...(count > 1 ? { name: `${mark.name}-${count}` } : {}),
       ...('marks' in mark && mark.marks ? { marks: numbered(mark.marks, seen) } : {}),
-    } as Mark;
+    };
   });
 }
 
@@ -91,18 +91,19 @@ function numbered(marks: readonly Mark[], seen = new Map<string, number>()): Mar
 export async function picture(
   title: string,
   caption: readonly string[],
-  bodyOf: (widthPx: number) => Body,
+  bodyOf: (widthPx: number, roomPx: number) => Body,
 ): Promise<Picture> {
   await openFaces([title, ...caption, `${ascii}–−…`]);
   const widthPx = chart.widthPx - 2 * chart.marginPx;
   const heading = wrapped(title, chart.titlePx, widthPx, 'bold');
   const foot = caption.flatMap((text) => wrapped(text, chart.captionPx, widthPx));
-  const body = bodyOf(widthPx);
   const titleStep = chart.titlePx * chart.lineHeight;
   const captionStep = chart.captionPx * chart.lineHeight;
   const bodyTop = chart.marginPx + heading.length * titleStep + 14;
+  const footPx = 18 + foot.length * captionStep + chart.marginPx * 0.7;
+  const body = bodyOf(widthPx, chart.mostHeightPx - bodyTop - footPx);
   const captionTop = bodyTop + body.heightPx + 18;
-  const heightPx = Math.ceil(captionTop + foot.length * captionStep + chart.marginPx * 0.7);
+  const heightPx = Math.ceil(bodyTop + body.heightPx + footPx);
   const spec: vega.Spec = {
     width: chart.widthPx,
     height: heightPx,
@@ -146,7 +147,7 @@ export async function picture(
           },
         },
         ...body.spec,
-      } as Mark,
+      },
       ...foot.map((text, i) =>
         textMark(text, chart.marginPx, captionTop + (i + 0.8) * captionStep, {
           sizePx: chart.captionPx,

@@ -15,12 +15,23 @@ function blocks(share: number): string {
   return '█'.repeat(Math.floor(parts / 8)) + eighths[parts % 8]!;
 }
 
+/** Columns that a terminal gives a text: two to East Asian signs and pictures. */
+function widthOf(text: string): number {
+  const wide = text.match(
+    /\p{Script=Han}|\p{Script=Hangul}|\p{Script=Hiragana}|\p{Script=Katakana}|\p{Emoji_Presentation}/gu,
+  );
+  return Array.from(text).length + (wide?.length ?? 0);
+}
+
 /** Bars in letters, one a line, for a terminal: each with its label before and its figure behind it. */
 export function textPlot(bars: readonly Bar[]): string {
   const most = Math.max(...bars.map(({ value }) => value), 0);
-  const wide = Math.min(labelWidth, Math.max(...bars.map(({ label }) => [...label].length), 0));
+  const wide = Math.min(labelWidth, Math.max(...bars.map(({ label }) => widthOf(label)), 0));
   return bars
-    .map(({ label, value, says }) => `${label.padEnd(wide)} ${blocks(most > 0 ? value / most : 0)} ${says}`)
+    .map(
+      ({ label, value, says }) =>
+        `${label + ' '.repeat(Math.max(0, wide - widthOf(label)))} ${blocks(most > 0 ? value / most : 0)} ${says}`,
+    )
     .join('\n');
 }
 

@@ -45,7 +45,11 @@ function widthOf(face: Face, text: string): number {
 /** The shaper takes its direction from the letters; where that is not the line's, the text is turned beforehand. */
 function asShaped(text: string, isRtl: boolean): string {
   const shaperTurns = strongRtl.test(text);
-  const faced = isRtl ? [...text].map((one) => bidi.getMirroredCharacter(one) ?? one).join('') : text;
+  const faced = isRtl
+    ? Array.from(text)
+        .map((one) => bidi.getMirroredCharacter(one) ?? one)
+        .join('')
+    : text;
   return isRtl === shaperTurns ? faced : signsOf(faced).toReversed().join('');
 }
 

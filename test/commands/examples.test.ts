@@ -20,6 +20,8 @@ const first: Record<string, string[]> = {
   '/pack B4-1 B4-2': ['/pick keep'],
   '/pack all': ['/pick keep'],
   '/pack not B4-2': ['/pick keep', '/pack all'],
+  '/pack paper': ['/pick keep'],
+  '/chart Heron Lake': ['/pick keep'],
   '/back B4-2 B4-3 returned, rest eaten': ['/pick keep'],
   '/back all eaten': ['/pick keep'],
   '/back B4-5 lost': ['/pick keep'],
