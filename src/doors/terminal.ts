@@ -9,7 +9,8 @@ export interface TerminalDoor {
   /** Handles one message; the answer waits in the outbox afterwards. A word for the presser comes back at once. */
   readonly handle: (message: Message) => { toast?: string; pending?: Promise<string | undefined> };
   readonly waiting: () => Outgoing[];
-  readonly sent: (id: number) => void;
+  /** Ticks an answer off. @returns false when another terminal showed it */
+  readonly sent: (id: number) => boolean;
   /** Puts what nobody asked for, such as reminders, in the outbox when its time has come. */
   readonly due: () => Promise<void>;
   /** The clock; `set` is there only where the clock was fixed from outside. */
@@ -89,9 +90,9 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
   };
   const show = () => {
     for (const out of door.waiting()) {
+      if (!door.sent(out.id)) continue;
       for (const line of drawReply(out, writeFiles(door.folder, out))) print(line);
       if (out.buttons.length > 0) buttons = out.buttons;
-      door.sent(out.id);
     }
   };
   const showDue = async () => {

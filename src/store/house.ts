@@ -1,6 +1,7 @@
 import type { Settings } from '#core/settings.ts';
 import { batchStore } from './batches.ts';
 import { eaterStore } from './eaters.ts';
+import { exportStore } from './export.ts';
 import { householdStore } from './households.ts';
 import { openJournal } from './journal.ts';
 import { learntStore } from './learnt.ts';
@@ -23,6 +24,7 @@ export function openStores(db: Db, defaults: Settings) {
   const eaters = eaterStore(db);
   const trips = tripStore(db);
   const ratings = ratingStore(db);
+  const exports = exportStore(db);
   const waiting = db.prepare("SELECT count(*) FROM outbox WHERE state = 'waiting'").pluck();
   const givenUp = db.prepare("SELECT count(*) FROM outbox WHERE state = 'dropped'").pluck();
   return {
@@ -51,6 +53,7 @@ export function openStores(db: Db, defaults: Settings) {
         eaters: eaters(household),
         trips: trips(household),
         ratings: ratings(household),
+        exports: exports(household),
       };
     },
   };

@@ -58,7 +58,7 @@ export function messageStore(db: Db) {
   );
   const buttonsOf = db.prepare('SELECT id, label FROM button WHERE outbox = ? ORDER BY id');
   const sent = db.prepare(
-    "UPDATE outbox SET state = 'sent', reply_json = json_remove(reply_json, '$.files') WHERE id = ?",
+    "UPDATE outbox SET state = 'sent', reply_json = json_remove(reply_json, '$.files') WHERE id = ? AND state = 'waiting'",
   );
   const speaksIn = db.prepare(
     `UPDATE chat SET topic_key = :topicKey WHERE door = :door AND chat_key = :chatKey AND topic_key IS NOT :topicKey`,
@@ -145,7 +145,8 @@ export function messageStore(db: Db) {
         reply: JSON.parse(replyJson) as Reply,
         buttons: buttonsOf.all(rest.id) as { id: number; label: string }[],
       })),
-    sent: (id: number): void => void sent.run(id),
+    /** @returns false when it was delivered before, such as by another terminal */
+    sent: (id: number): boolean => sent.run(id).changes === 1,
   };
 }
 
