@@ -44,6 +44,10 @@ export interface Platform {
   limit: { perMinute: number; retryAfterS: number } | null;
   /** Adds an update and hands it out; `id` to send the same one again. */
   readonly update: (body: UpdateBody, id?: number) => number;
+  /** Hands out an update once more though it was confirmed, before whatever is next. */
+  readonly again: (body: UpdateBody, id: number) => void;
+  /** Calls that were refused as they stood, with the words. */
+  readonly refusals: { readonly method: string; readonly code: number; readonly why: string }[];
   /** Updates that were not confirmed by a later offset. */
   readonly unconfirmed: () => number[];
   readonly chat: (chat: Chat) => Chat;
@@ -62,6 +66,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
   const messages = new Map<number, { last: number; there: Set<number> }>();
   const presses = new Set<string>();
   let updates: { update_id: number; [key: string]: unknown }[] = [];
+  const strays: { update_id: number; [key: string]: unknown }[] = [];
   let lastUpdateId = 1000;
   let poll: { give: () => void; cutOff: () => void } | undefined;
   const stamps = new Map<number, number[]>();
@@ -86,6 +91,8 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
       poll?.give();
       return id;
     },
+    again: (body, id) => void strays.push({ update_id: id, ...body }),
+    refusals: [],
     unconfirmed: () => updates.map((u) => u.update_id),
     chat(chat) {
       chats.set(chat.id, chat);
@@ -127,7 +134,10 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
     if (method === 'getUpdates') return getUpdates(payload, request, response);
     const outcome = carryOut(method, payload);
     if (fault && 'cut' in fault) return void request.socket.destroy();
-    if ('refused' in outcome) return refuse(response, outcome.code, outcome.refused, outcome.parameters);
+    if ('refused' in outcome) {
+      platform.refusals.push({ method, code: outcome.code, why: outcome.refused });
+      return refuse(response, outcome.code, outcome.refused, outcome.parameters);
+    }
     reply(response, outcome.result);
   }
 
@@ -143,7 +153,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
     const give = () => {
       poll = undefined;
       clearTimeout(timer);
-      reply(response, updates.slice(0, limit));
+      reply(response, [...strays.splice(0), ...updates.slice(0, limit)].slice(0, limit));
     };
     const timer = setTimeout(() => poll && give(), timeout * 1000);
     poll = {
@@ -158,7 +168,8 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
         );
       },
     };
-    request.socket.once('close', () => {
+    // Not on the socket, which serves many requests.
+    response.once('close', () => {
       if (!response.writableEnded) {
         clearTimeout(timer);
         poll = undefined;
