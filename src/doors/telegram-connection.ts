@@ -37,7 +37,9 @@ function watched(log: (line: string) => void): Transformer {
   return async (previous, method, payload, signal) => {
     if (method !== 'getUpdates') return previous(method, payload, signal);
     const away = (why: string) => {
-      if (!isAway && !signal?.aborted) log(`The platform cannot be reached (${why}); trying on.`);
+      // A poll that we broke off ourselves says nothing of the platform.
+      if (signal?.aborted) return;
+      if (!isAway) log(`The platform cannot be reached (${why}); trying on.`);
       isAway = true;
     };
     try {

@@ -23,8 +23,8 @@ export interface Outbox {
 }
 
 export interface Sender {
-  /** Something may be waiting: looks at once. */
-  readonly wake: () => void;
+  /** Something may be waiting, in one chat or in any: looks at once. */
+  readonly wake: (chatKey?: string) => void;
   /** Sends what can be sent now; ends when nothing is left that is due, or at the time limit. */
   readonly flush: (limitMs: number) => Promise<void>;
 }
@@ -58,35 +58,64 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
   const arrived = new Map<number, number>();
   const closing = new AbortController();
   let alarm: NodeJS.Timeout | undefined;
+  let alarmMs = Number.POSITIVE_INFINITY;
 
-  function wake(): void {
+  /** @param chatKey where something waits, if that is known: then no other chat is looked at */
+  function wake(chatKey?: string): void {
     if (closing.signal.aborted) return;
-    clearTimeout(alarm);
     try {
-      startDue();
+      if (chatKey === undefined) startDue();
+      else begin(chatKey);
     } catch (error) {
       log(`the outbox cannot be read: ${sayError(error)}`);
-      alarm = setTimeout(wake, longestRestMs);
+      wakeAt(Date.now() + longestRestMs);
     }
   }
 
   function startDue(): void {
-    let nextMs = Number.POSITIVE_INFINITY;
+    clearTimeout(alarm);
+    alarmMs = Number.POSITIVE_INFINITY;
     for (const { chatKey, nextTryAtMs } of outbox.heads('telegram')) {
-      if (busy.has(chatKey)) continue;
-      if (nextTryAtMs > Date.now()) nextMs = Math.min(nextMs, nextTryAtMs);
-      else
-        busy.set(
-          chatKey,
-          serve(chatKey).finally(() => served(chatKey)),
-        );
+      if (nextTryAtMs > Date.now()) wakeAt(nextTryAtMs);
+      else begin(chatKey);
     }
-    if (Number.isFinite(nextMs)) alarm = setTimeout(wake, Math.min(nextMs - Date.now(), longestPauseMs));
   }
 
-  function served(chatKey: string): void {
-    busy.delete(chatKey);
+  function wakeAt(ms: number): void {
+    const atMs = Math.min(ms, Date.now() + longestPauseMs);
+    if (atMs >= alarmMs) return;
+    clearTimeout(alarm);
+    alarmMs = atMs;
+    alarm = setTimeout(startDueAgain, Math.max(0, atMs - Date.now()));
+  }
+
+  const startDueAgain = () => {
+    alarmMs = Number.POSITIVE_INFINITY;
     wake();
+  };
+
+  function begin(chatKey: string): void {
+    // Whoever is at it finds what came since.
+    if (busy.has(chatKey)) return;
+    busy.set(
+      chatKey,
+      serve(chatKey).finally(() => {
+        busy.delete(chatKey);
+        // Something may have come behind its last look.
+        if (!closing.signal.aborted) again(chatKey);
+      }),
+    );
+  }
+
+  function again(chatKey: string): void {
+    try {
+      const head = outbox.head('telegram', chatKey);
+      if (head === undefined) return;
+      if (head.nextTryAtMs > Date.now()) wakeAt(head.nextTryAtMs);
+      else begin(chatKey);
+    } catch {
+      wakeAt(Date.now() + longestRestMs);
+    }
   }
 
   /** Sends a chat's answers until none is due. */
@@ -162,7 +191,8 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
         return outbox.tried(id, Date.now() + pauseMs);
       }
       case 'moved':
-        return moved(chatKey, failure.to);
+        moved(chatKey, failure.to);
+        return wake(failure.to);
       case 'no-topic':
         if (topicKey !== null) return outbox.leaveTopic(id, '(The topic this answers is closed or gone.)');
         return outbox.dropped(id, failure.why);

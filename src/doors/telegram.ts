@@ -72,7 +72,7 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
     const handled = door.handle(
       door.fixedNowMs === null ? message : { ...message, sentAtMs: door.fixedNowMs },
     );
-    sender.wake();
+    sender.wake(message.chatKey);
     if (handled.pending) later(working(message, handled.pending));
     return handled;
   }
@@ -85,7 +85,7 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
     }, firstSignAfterMs);
     const trouble = await pending.finally(() => clearTimeout(sign));
     if (trouble !== undefined) sayDirectly(message, trouble);
-    sender.wake();
+    sender.wake(message.chatKey);
   }
 
   /** Our own fault, and not one of a request: nothing could be stored, so this goes out directly. */
@@ -169,13 +169,13 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
 
   sender.wake();
   // The clock does not wait for the platform.
-  const posting = door.posting(sender.wake);
+  const posting = door.posting(() => sender.wake());
   let polling: Promise<void> = Promise.resolve();
   const run = async () => {
     await askName(bot, stop, log);
     if (stop.aborted) return;
     greet(door, bot);
-    for (const begun of door.takeUp()) later(begun.then(sender.wake));
+    for (const begun of door.takeUp()) later(begun.then(() => sender.wake()));
     later(setMenu(bot, door.menu));
     polling = bot.start({ allowed_updates: wanted });
     await polling;

@@ -76,6 +76,19 @@ export function deliveryStore(db: Db) {
     'UPDATE OR IGNORE member SET person_key = ? WHERE door = ? AND person_key = ?',
   );
 
+  /**
+   * What was delivered is written without waiting for the disk: it outlives the process all the same, and where a power
+   * cut loses it, an answer comes twice. What was recorded never goes this way.
+   */
+  const lightly = (work: () => unknown): void => {
+    db.pragma('synchronous = NORMAL');
+    try {
+      work();
+    } finally {
+      db.pragma('synchronous = FULL');
+    }
+  };
+
   return {
     /** The oldest waiting answer of each chat: when it may be tried. */
     heads: (door: string) => heads.all(door) as { chatKey: string; nextTryAtMs: number }[],
@@ -91,8 +104,8 @@ export function deliveryStore(db: Db) {
         buttons: buttonsOf.all(row.id) as { id: number; label: string }[],
       };
     },
-    sent: (id: number): void => void sent.run(id),
-    sentPart: (id: number, parts: number): void => void sentPart.run(parts, id),
+    sent: (id: number): void => lightly(() => sent.run(id)),
+    sentPart: (id: number, parts: number): void => lightly(() => sentPart.run(parts, id)),
     tried: (id: number, nextTryAtMs: number): void => void tried.run(nextTryAtMs, id),
     dropped: (id: number, why: string): void => void dropped.run(why, id),
     /** Gives up what waits for a chat and posts nothing there until it is resumed. @returns how many answers */

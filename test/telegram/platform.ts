@@ -131,7 +131,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
     if (fault && 'answer' in fault) {
       return refuse(response, fault.answer.status, fault.answer.description, fault.answer.parameters);
     }
-    if (method === 'getUpdates') return getUpdates(payload, request, response);
+    if (method === 'getUpdates') return getUpdates(payload, response);
     const outcome = carryOut(method, payload);
     if (fault && 'cut' in fault) return void request.socket.destroy();
     if ('refused' in outcome) {
@@ -141,7 +141,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
     reply(response, outcome.result);
   }
 
-  function getUpdates(payload: Form, request: IncomingMessage, response: ServerResponse): void {
+  function getUpdates(payload: Form, response: ServerResponse): void {
     const {
       offset = 0,
       timeout = 0,
