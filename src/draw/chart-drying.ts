@@ -160,6 +160,7 @@ function dryingBody(
               offset: -leftPx,
               grid: true,
               title: 'weight, g',
+              format: '.6~g',
               titlePadding: 16,
               tickCount: 6,
               gridScale: 'hours',

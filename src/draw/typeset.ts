@@ -15,6 +15,7 @@ export interface Piece {
 export interface Line {
   /** As it is read. */
   readonly text: string;
+  /** In reading order, each with its place. */
   readonly pieces: readonly Piece[];
   readonly widthPt: number;
 }
@@ -89,7 +90,7 @@ const scaled = ({ text, pieces, widthPt }: Line, sizePt: number): Line => ({
   widthPt: widthPt * sizePt,
 });
 
-/** The pieces of one line in the order of the page, at size 1: unicode.org's UAX 9, rules L1, L2 and L4. */
+/** The pieces of one line, at size 1, where rules L1, L2 and L4 of unicode.org's UAX 9 put them. */
 function setLine(whole: Paragraph, from: number, to: number): Line {
   const key = `${from} ${to}`;
   const known = whole.set.get(key);
@@ -109,14 +110,15 @@ function setLine(whole: Paragraph, from: number, to: number): Line {
     else runs.push({ face, text: seen, level, isAlone });
   }
   let xPt = 0;
-  const pieces = inOrder(runs).map(({ face, text: run, level }): Piece => {
-    const shaped = asShaped(run, level % 2 === 1);
-    const widthPt = widthOf(face, shaped);
-    const piece = { face, text: shaped, xPt, widthPt };
+  const pieces = new Map<(typeof runs)[number], Piece>();
+  for (const run of inOrder(runs)) {
+    const shaped = asShaped(run.text, run.level % 2 === 1);
+    const widthPt = widthOf(run.face, shaped);
+    pieces.set(run, { face: run.face, text: shaped, xPt, widthPt });
     xPt += widthPt;
-    return piece;
-  });
-  const line = { text: text.slice(from, to), pieces, widthPt: xPt };
+  }
+  // Each stands where it is seen; they come in the order in which they are read, for whoever copies the text.
+  const line = { text: text.slice(from, to), pieces: runs.map((run) => pieces.get(run)!), widthPt: xPt };
   whole.set.set(key, line);
   return line;
 }
