@@ -1,3 +1,4 @@
+import { setMaxListeners } from 'node:events';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { type Api, GrammyError, InputFile } from 'grammy';
 import type { Outgoing } from '#core/talk.ts';
@@ -43,6 +44,8 @@ const shortestPauseMs = 500;
 const longestPauseMs = 300_000;
 const longestRestMs = 5000;
 const mostOwnFaults = 5;
+/** Calls at a time; the platform takes about 30 messages a second. */
+const mostAtOnce = 100;
 
 /**
  * Delivers the outbox: in order within a chat, every chat on its own, so that one that is slow or slowed down by
@@ -56,7 +59,10 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
   const busy = new Map<string, Promise<void>>();
   /** Parts that arrived and could not be ticked off, such as on a full disk: they are not sent again. */
   const arrived = new Map<number, number>();
+  /** Chats with something due that wait for their turn. */
+  const ready = new Set<string>();
   const closing = new AbortController();
+  setMaxListeners(0, closing.signal);
   let alarm: NodeJS.Timeout | undefined;
   let alarmMs = Number.POSITIVE_INFINITY;
 
@@ -94,15 +100,23 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
     wake();
   };
 
+  /** Chats take turns, an answer each: one with many holds up no other. */
   function begin(chatKey: string): void {
     // Whoever is at it finds what came since.
     if (busy.has(chatKey)) return;
+    if (busy.size >= mostAtOnce) {
+      ready.add(chatKey);
+      return;
+    }
+    ready.delete(chatKey);
     busy.set(
       chatKey,
       serve(chatKey).finally(() => {
         busy.delete(chatKey);
-        // Something may have come behind its last look.
-        if (!closing.signal.aborted) again(chatKey);
+        if (closing.signal.aborted) return;
+        const [next] = ready;
+        if (next !== undefined) begin(next);
+        again(chatKey);
       }),
     );
   }
@@ -118,16 +132,14 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
     }
   }
 
-  /** Sends a chat's answers until none is due. */
+  /** Sends a chat's oldest answer, if it is due. */
   async function serve(chatKey: string): Promise<void> {
     let next: Outgoing | undefined;
     try {
-      while (!closing.signal.aborted) {
-        const head = outbox.head('telegram', chatKey);
-        if (!head || head.nextTryAtMs > Date.now()) return;
-        next = head;
-        await deliver(head);
-      }
+      const head = outbox.head('telegram', chatKey);
+      if (!head || head.nextTryAtMs > Date.now()) return;
+      next = head;
+      await deliver(head);
     } catch (error) {
       // Not the platform's fault but ours, such as a full disk: other chats go on.
       log(`sending to chat ${chatKey} failed: ${sayError(error)}`);
