@@ -220,8 +220,8 @@ function amountLines(
   const worst = lines.toSorted((a, b) => Math.abs(b.costFraction) - Math.abs(a.costFraction))[0];
   if (worst && Math.abs(worst.costFraction) > 0.005) {
     said.push(
-      `Rounding to those measures costs ${costG >= 0 ? '+' : '−'}${g(Math.abs(costG))} in all, most at ${worst.called}: ${worst.costFraction > 0 ? '+' : '−'}${Math.round(Math.abs(worst.costFraction) * 100)} %.`,
+      `Rounding to those measures ${costG >= 0 ? 'adds' : 'leaves out'} ${g(Math.abs(costG))} in all, most at ${worst.called}: ${worst.costFraction > 0 ? '+' : '−'}${Math.round(Math.abs(worst.costFraction) * 100)} %.`,
     );
-  } else said.push('Rounding to those measures costs next to nothing.');
+  } else said.push('Rounding to those measures changes next to nothing.');
   return said;
 }

@@ -1,3 +1,4 @@
+import { groupBy } from '#core/groups.ts';
 import type { LevelName, PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import type { PouchReason, Shortage } from '#core/picks/why.ts';
 import type { Eater } from '#core/records.ts';
@@ -33,7 +34,7 @@ export function pickLines(
 const servings = (twentieths: number) => (twentieths / 20).toFixed(1);
 
 /**
- * What is short, and why: a line for each person who goes without; dishes that fall short because the rest is eaten
+ * What is short, and why: who goes without, those alike in one line; dishes that fall short because the rest is eaten
  * at other meals share a line, as the stock is simply too small.
  */
 export function reasonLines(
@@ -41,62 +42,84 @@ export function reasonLines(
   question: TripProblem,
   eaters: readonly Eater[],
 ): string[] {
-  const once = short.filter(
+  const dishName = (key: string) => question.dishes.get(key)?.name ?? key;
+  const slotOf = (key: string) => sayIfFound(question, key);
+  const partly = short.filter(
     (one, i) =>
-      one.unfed ||
+      !one.unfed &&
       short.findIndex((other) => !other.unfed && other.slot === one.slot && other.meal === one.meal) === i,
   );
-  const usedUp = once.filter((one) => !one.unfed && one.reason.is === 'used up');
-  if (usedUp.length < 2) return once.map((shortage) => reasonWords(shortage, question, eaters));
-  const { trip, dishes } = question;
-  const said = usedUp.map((one) => {
-    const slot = trip.slots.find((s) => s.id === Number(one.slot));
-    return `${slot ? saySlot(slot) : one.slot} ${servings(one.shortTwentieths)} of ${dishes.get(one.meal ?? '')?.name ?? one.meal}`;
-  });
-  const all = usedUp.reduce((sum, one) => sum + one.shortTwentieths, 0);
+  const usedUp = partly.filter((one) => one.reason.is === 'used up');
+  const summed = usedUp.length < 2 ? [] : usedUp;
+  const lines = [
+    ...unfedLines(short, question, eaters),
+    ...partly
+      .filter((one) => !summed.includes(one))
+      .map((one) => {
+        const dish = one.meal === null ? '' : ` of ${dishName(one.meal)}`;
+        return `Short: ${slotOf(one.slot)} is ${servings(one.shortTwentieths)} servings short${dish}: ${whyShort(one, question, eaters)}.`;
+      }),
+  ];
+  if (summed.length === 0) return lines;
+  const all = summed.reduce((sum, one) => sum + one.shortTwentieths, 0);
+  const said = summed.map(
+    (one) => `${slotOf(one.slot)} ${servings(one.shortTwentieths)} of ${dishName(one.meal ?? '')}`,
+  );
   return [
-    ...once.filter((one) => !usedUp.includes(one)).map((shortage) => reasonWords(shortage, question, eaters)),
+    ...lines,
     `Short by ${servings(all)} servings in all, as everything clear is eaten at the other meals: ${said.join('; ')}.`,
   ];
 }
 
-/** Who is short, when, by how much and why. */
-function reasonWords(shortage: Shortage, question: TripProblem, eaters: readonly Eater[]): string {
-  const { trip, dishes, problem } = question;
-  const slotOf = (key: string) => {
-    const slot = trip.slots.find((s) => s.id === Number(key));
-    return slot ? saySlot(slot) : key;
-  };
-  const name = eaters.find((eater) => eater.id === Number(shortage.eater))?.name ?? '?';
-  const dish = shortage.meal === null ? '' : ` of ${dishes.get(shortage.meal)?.name ?? shortage.meal}`;
-  const who = shortage.unfed
-    ? `${name} has nothing at ${slotOf(shortage.slot)}`
-    : `${slotOf(shortage.slot)} is ${servings(shortage.shortTwentieths)} servings short${dish}`;
-  return `Short: ${who}: ${why()}.`;
+/** Who has nothing to eat, at which meals and why; people and meals with the same reason share a line. */
+function unfedLines(short: readonly Shortage[], question: TripProblem, eaters: readonly Eater[]): string[] {
+  const unfed = short.filter((one) => one.unfed);
+  const why = (one: Shortage) => whyShort(one, question, eaters);
+  const ofPerson = groupBy(unfed, (one) => `${one.eater} ${why(one)}`);
+  const people = [...ofPerson.values()].map((alike) => ({
+    name: nameOf(alike[0]!, eaters),
+    at: sayList(alike.map((one) => sayIfFound(question, one.slot))),
+    why: why(alike[0]!),
+  }));
+  return [...groupBy(people, (one) => `${one.at} ${one.why}`).values()].map((alike) => {
+    const { at, why } = alike[0]!;
+    return `Short: ${sayList(alike.map((one) => one.name))} ${alike.length > 1 ? 'have' : 'has'} nothing at ${at}: ${why}.`;
+  });
+}
 
-  function why(): string {
-    const { reason } = shortage;
-    switch (reason.is) {
-      case 'nothing in stock':
-        return 'nothing is in stock';
-      case 'nothing clear': {
-        const unknown =
-          reason.unknown.length > 0
-            ? `; unknown are ${sayList(reason.unknown.map((m) => dishes.get(m)?.name ?? m))}`
-            : '';
-        return `no meal in stock is clear for ${name}${reason.food ? `, most hold ${reason.food}` : ''}${unknown}`;
-      }
-      case 'too much sodium':
-        return `what is clear would pass ${name}'s sodium limit of the day`;
-      case 'past best-by':
-        return `what is clear is past its best-by then: ${sayList([...new Set(reason.lots.map((lot) => dishes.get(lot.meal)?.name ?? lot.meal))])}`;
-      case 'promised':
-        return `what is clear is kept for ${sayList(reason.trips)}`;
-      case 'used up':
-        return `what is clear is used at ${sayList(reason.slots.map((s) => slotOf(s.slot)))}`;
-      case 'too little left':
-        return `only ${servings(reason.leftTwentieths)} servings of what is clear are left, too little for ${problem.eaters.length > 1 ? 'a dish' : name}`;
+const nameOf = (shortage: Shortage, eaters: readonly Eater[]) =>
+  eaters.find((eater) => eater.id === Number(shortage.eater))?.name ?? '?';
+
+function sayIfFound({ trip }: TripProblem, key: string): string {
+  const slot = trip.slots.find((s) => s.id === Number(key));
+  return slot ? saySlot(slot) : key;
+}
+
+/** Why a meal is short for somebody, to stand after a colon. */
+function whyShort(shortage: Shortage, question: TripProblem, eaters: readonly Eater[]): string {
+  const { dishes, problem } = question;
+  const name = nameOf(shortage, eaters);
+  const { reason } = shortage;
+  switch (reason.is) {
+    case 'nothing in stock':
+      return 'nothing is in stock';
+    case 'nothing clear': {
+      const unknown =
+        reason.unknown.length > 0
+          ? `; unknown are ${sayList(reason.unknown.map((m) => dishes.get(m)?.name ?? m))}`
+          : '';
+      return `no meal in stock is clear for ${name}${reason.food ? `, most hold ${reason.food}` : ''}${unknown}`;
     }
+    case 'too much sodium':
+      return `what is clear would pass ${name}'s sodium limit of the day`;
+    case 'past best-by':
+      return `what is clear is past its best-by then: ${sayList([...new Set(reason.lots.map((lot) => dishes.get(lot.meal)?.name ?? lot.meal))])}`;
+    case 'promised':
+      return `what is clear is kept for ${sayList(reason.trips)}`;
+    case 'used up':
+      return `what is clear is used at ${sayList(reason.slots.map((s) => sayIfFound(question, s.slot)))}`;
+    case 'too little left':
+      return `only ${servings(reason.leftTwentieths)} servings of what is clear are left, too little for ${problem.eaters.length > 1 ? 'a dish' : name}`;
   }
 }
 

@@ -1,3 +1,4 @@
+import { groupBy } from '#core/groups.ts';
 import { type Reminder, type Watched, remindersOf } from '#core/reminders.ts';
 import { steadinessOf } from '#core/meal.ts';
 import { shortages } from '#core/picks/why.ts';
@@ -218,7 +219,7 @@ function sayBestBy(house: House): string[] {
   const today = days.dayOf(house.nowMs);
   const until = days.plusDays(today, house.settings.horizonDays);
   const near = house.pouches.inStock().filter(({ bestByOn }) => bestByOn !== null && bestByOn <= until);
-  const lines = [...byBatch(near).values()].map((pouches) => {
+  const lines = [...groupBy(near, (pouch) => `${pouch.batch} ${pouch.bestByOn}`).values()].map((pouches) => {
     const { meal, bestByOn } = pouches[0]!;
     const past = bestByOn! < today ? ', past' : '';
     return `${sayCodes(pouches)} ${meal}, best by ${sayMonth(bestByOn!)}${past}`;
@@ -229,17 +230,6 @@ function sayBestBy(house: House): string[] {
     ...lines.slice(0, mostBestByLines),
     ...(more > 0 ? [`and ${more} more; /stock shows them all`] : []),
   ];
-}
-
-function byBatch<T extends { batch: number; bestByOn: string | null }>(
-  pouches: readonly T[],
-): Map<string, T[]> {
-  const groups = new Map<string, T[]>();
-  for (const pouch of pouches) {
-    const key = `${pouch.batch} ${pouch.bestByOn}`;
-    groups.set(key, [...(groups.get(key) ?? []), pouch]);
-  }
-  return groups;
 }
 
 function sayTrip(house: House, { trip, plan, shortMeals }: ShortTrip): string {

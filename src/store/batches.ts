@@ -1,3 +1,4 @@
+import { groupBy } from '#core/groups.ts';
 import type { Batch, Recipe, Tray, Weighing } from '#core/records.ts';
 import type { Db } from './open.ts';
 
@@ -9,16 +10,6 @@ interface BatchRow {
   potG: number | null;
   loadedAtMs: number;
   isRaw: 0 | 1;
-}
-
-function byBatch<T extends { batch: number }>(rows: readonly T[]): Map<number, T[]> {
-  const groups = new Map<number, T[]>();
-  for (const row of rows) {
-    const group = groups.get(row.batch);
-    if (group) group.push(row);
-    else groups.set(row.batch, [row]);
-  }
-  return groups;
 }
 
 /** Batches with their trays and every weighing. */
@@ -74,8 +65,14 @@ export function batchStore(db: Db) {
       ofMeal: (recipe: number): Batch[] => (ofRecipe.all({ household, recipe }) as BatchRow[]).map(whole),
       /** Every batch of which a pouch is in stock, read together. */
       inStock: (): Batch[] => {
-        const traysOf = byBatch(stockedTrays.all(household) as (Tray & { batch: number })[]);
-        const weighingsOf = byBatch(stockedWeighings.all(household) as (Weighing & { batch: number })[]);
+        const traysOf = groupBy(
+          stockedTrays.all(household) as (Tray & { batch: number })[],
+          (row) => row.batch,
+        );
+        const weighingsOf = groupBy(
+          stockedWeighings.all(household) as (Weighing & { batch: number })[],
+          (row) => row.batch,
+        );
         return (stocked.all(household) as BatchRow[]).map((row) => ({
           ...row,
           isRaw: row.isRaw === 1,

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { openTestHouse } from '../house.ts';
 import { openSeason } from '../season.ts';
 
 test('pouches for each meal, who eats what, water, what is short and why', async () => {
@@ -75,4 +76,20 @@ test.each([
   const before = house.dump();
   expect(await house.ask(typed)).toMatch(says);
   expect(house.dump()).toBe(before);
+});
+
+test('people and meals that are short for the same reason share a line', async () => {
+  const house = openSeason();
+  house.say('/use B4-1 B4-2 B4-3 B4-4 B4-5 B4-6');
+  house.say('/trip Swan Bay 12-13 July dinner for Noa');
+  const answer = await house.ask('/pick Swan Bay');
+  expect(answer.match(/Short: Noa/g)).toHaveLength(1);
+  expect(answer).toContain('Noa has nothing at Mon 12 Jul dinner and Tue 13 Jul dinner');
+  const bare = openTestHouse();
+  bare.say('/eater Ana adult');
+  bare.say('/eater Ben adult');
+  bare.say('/trip Swan Bay 12-13 July dinner for all');
+  expect(await bare.ask('/pick')).toMatch(
+    /Short: Ana and Ben have nothing at \w+ 12 Jul dinner and \w+ 13 Jul dinner: nothing is in stock\./,
+  );
 });
