@@ -20,7 +20,7 @@ const wholeText = part<{ text: string; names: Names }>(
   },
 );
 
-const mendLine = /^(.*?)[\s,]*\bline\s+(\d{1,2})\s*(?::|=|\bis\b)\s*(.+)$/isu;
+const mendLine = /^(.*?)\bline\s+(\d{1,2})\s*(?::|=|\bis\b)\s*(.+)$/isu;
 
 const example = '/recipe Barley soup, 6 servings: 300 g pearl barley; 4 carrots; 1 l vegetable stock';
 

@@ -154,11 +154,12 @@ function card(house: House, trip: Trip, remarks: readonly string[]): string[] {
 
 function nameLeft(text: string): string {
   let name = text.replace(/^(?:to|at|in|trip)\s+/i, '').trim();
-  for (let before = ''; before !== name;) {
-    before = name;
-    name = name.replace(/[\s,]+(?:for|with|at|from|to|on|and|the|this|coming|over)$/i, '').trim();
+  for (;;) {
+    // Only the end is looked at: a long row of such words must not be walked over again and again.
+    const end = /[\s,]+(?:for|with|at|from|to|on|and|the|this|coming|over)$/i.exec(name.slice(-12));
+    if (!end) return name;
+    name = name.slice(0, -end[0].length).trimEnd();
   }
-  return name;
 }
 
 function heading(trip: Trip): string {

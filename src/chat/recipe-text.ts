@@ -1,6 +1,6 @@
 import type { RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { type LineResult, resolveLine } from '#foods/line.ts';
+import { type LineResult, readLine, resolveLine } from '#foods/line.ts';
 import { splitRecipe } from '#foods/recipe.ts';
 import { massG, type Names, optional, servingsAbout } from '#words/parts.ts';
 import { Ambiguous, Reading } from '#words/reading.ts';
@@ -20,6 +20,8 @@ export interface RecipeText {
 
 const mostLines = 80;
 const longestName = 60;
+/** The reader of lines goes no further. */
+const longestLine = 500;
 const lineStart =
   /^(?:[\d½¼¾⅓⅔⅛⅜⅝⅞.]|an?\s|one\s|two\s|half\s|three\s|four\s|salt\b|pepper\b|(?:a\s)?pinch|juice\s|some\s|to taste)/iu;
 
@@ -37,7 +39,13 @@ export function readRecipeText(text: string, names: Names): RecipeText {
   const own = after.find((line) => line.trim() !== '') ?? '';
   const isServings = servesLine.test(own);
   const body = splitRecipe((isServings ? after.slice(after.indexOf(own) + 1) : after).join('\n'));
-  const lines = [...inline, ...body.lines];
+  const lines = [...inline.filter((line) => readLine(line).is === 'line'), ...body.lines];
+  const long = lines.find((line) => line.length > longestLine);
+  if (long !== undefined)
+    throw new Refusal(
+      'long-line',
+      `"${long.slice(0, 40)}…" is ${long.length} characters long; an ingredient line of mine holds ${longestLine}. Put each ingredient on a line of its own.`,
+    );
   if (lines.length > mostLines)
     throw new Refusal(
       'too-many-lines',

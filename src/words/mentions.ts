@@ -114,7 +114,7 @@ function figures(reading: Reading, index: number): Written[] {
   const token = reading.at(index);
   if (token?.is !== 'number') return [];
   const m = /^(\d{1,2})([/.])(\d{1,2})(?:\2(\d{4}|\d{2})|\2(?!\d))?(?![\d/])/.exec(
-    reading.text.slice(token.from),
+    reading.text.slice(token.from, token.from + 16),
   );
   if (!m || (m[2] === '.' && !m[0].endsWith('.') && m[4] === undefined)) return [];
   const [a, b] = [Number(m[1]), Number(m[3])];
@@ -195,6 +195,8 @@ function named(reading: Reading, index: number, names: Names): Mention[] {
     return [{ from: index, to: index, onOrAfter: () => day }];
   }
   if (token?.is !== 'word') return [];
+  const weekday = weekdayNamed(token.plain);
+  if (weekday < 0 && !['today', 'tomorrow', 'weekend'].includes(token.plain)) return [];
   const today = DateTime.fromMillis(names.nowMs, { zone: names.zone }).startOf('day');
   const fixed =
     token.plain === 'today' ? today : token.plain === 'tomorrow' ? today.plus({ days: 1 }) : undefined;
@@ -204,8 +206,6 @@ function named(reading: Reading, index: number, names: Names): Mention[] {
     if (reading.at(index - 1)?.plain === 'this') reading.take(index - 1);
     return [5, 6].map((weekday) => ({ from: index, to: index, onOrAfter: (day) => ahead(weekday, day) }));
   }
-  const weekday = weekdayNamed(token.plain);
-  if (weekday < 0) return [];
   if (reading.at(index - 1)?.plain === 'next') throw askNext(reading, index, today, weekday);
   return [{ from: index, to: index, onOrAfter: (day) => ahead(weekday, day) }];
 }

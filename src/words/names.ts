@@ -80,13 +80,13 @@ export function takeWhole(reading: Reading, names: readonly string[]): string | 
     }
   }
   const free = [...reading.left()].filter((i) => reading.all[i]!.is !== 'mark');
-  const said = free.map((i) => fold(reading.all[i]!.plain));
+  const said = free.map((i) => fold(reading.all[i]!.plain).split(' ').filter(Boolean));
   for (const { name, words } of folded) {
     for (let start = 0; start < free.length; start++) {
       const indexes: number[] = [];
       let k = 0;
       for (let j = start; j < free.length && k < words.length; j++) {
-        const pieces = said[j]!.split(' ').filter(Boolean);
+        const pieces = said[j]!;
         if (pieces.length === 0 || !pieces.every((piece, n) => words[k + n] === piece)) break;
         k += pieces.length;
         indexes.push(free[j]!);

@@ -34,6 +34,20 @@ export function forgiven(word: string): number {
 
 /** Lower case without accents, plain characters, single spaces: the form in which names are compared. */
 export function fold(text: string): string {
+  const known = folded.get(text);
+  if (known !== undefined) return known;
+  const result = foldNow(text);
+  if (text.length <= 40) {
+    if (folded.size >= 5000) folded.clear();
+    folded.set(text, result);
+  }
+  return result;
+}
+
+/** The same words are folded by every part of a request; a bounded memory keeps long messages from filling it. */
+const folded = new Map<string, string>();
+
+function foldNow(text: string): string {
   return plain(text)
     .normalize('NFKD')
     .replace(/(?<=\p{Script=Latin})\p{M}+/gu, '')

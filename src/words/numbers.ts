@@ -165,18 +165,24 @@ const named: Readonly<Record<string, number>> = {
 };
 const parts: Readonly<Record<string, number>> = { half: 1 / 2, quarter: 1 / 4, third: 1 / 3 };
 
+/** Words that a number word may start with besides the named ones. */
+const openers = new Set(['a', 'an', 'half', 'quarter', 'third', 'dozen', 'couple', 'pair']);
+const someParts =
+  /^(?:an? )?(half|quarter|third)(?: of(?= an? |$| a$))?(?: an?(?= ))?(?: (dozen))?(?![\p{L}\p{N}])/u;
+const tens =
+  '(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](one|two|three|four|five|six|seven|eight|nine))?';
+const hundreds = new RegExp(
+  `^(an?|one|two|three|four|five|six|seven|eight|nine) hundred(?: and)?(?: ${tens})?(?![\\p{L}\\p{N}])`,
+  'u',
+);
+const tensAlone = new RegExp(`^()${tens}(?![\\p{L}\\p{N}])`, 'u');
+
 /** 'twenty-five', 'two hundred', 'a hundred and fifty' at the start of `rest`. */
 function hundredsAt(rest: string): { value: number; length: number } | undefined {
-  const small =
-    '(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](one|two|three|four|five|six|seven|eight|nine))?';
-  const m =
-    new RegExp(
-      `^(an?|one|two|three|four|five|six|seven|eight|nine) hundred(?: and)?(?: ${small})?(?![\\p{L}\\p{N}])`,
-      'u',
-    ).exec(rest) ?? new RegExp(`^()${small}(?![\\p{L}\\p{N}])`, 'u').exec(rest);
+  const m = hundreds.exec(rest) ?? tensAlone.exec(rest);
   if (!m || (m[1] === '' && m[3] === undefined)) return undefined;
-  const hundreds = m[1] === '' ? 0 : /^an?$/.test(m[1]!) ? 1 : named[m[1]!]!;
-  const value = hundreds * 100 + (named[m[2] ?? ''] ?? 0) + (named[m[3] ?? ''] ?? 0);
+  const ofHundreds = m[1] === '' ? 0 : /^an?$/.test(m[1]!) ? 1 : named[m[1]!]!;
+  const value = ofHundreds * 100 + (named[m[2] ?? ''] ?? 0) + (named[m[3] ?? ''] ?? 0);
   return { value, length: m[0].replace(/ and$/, '').length };
 }
 
@@ -191,14 +197,12 @@ function hundredsAt(rest: string): { value: number; length: number } | undefined
 export function readNumberWord(text: string, at: number, article = false): ReadNumber | undefined {
   if (at > 0 && /[\p{L}\p{N}]/u.test(text[at - 1] ?? '')) return undefined;
   const rest = text.slice(at, at + longest).toLowerCase();
+  const start = /^\p{L}+/u.exec(rest)?.[0];
+  if (start === undefined || !(Object.hasOwn(named, start) || openers.has(start))) return undefined;
   const long = hundredsAt(rest);
   if (long) return { value: long.value, from: at, to: at + long.length };
   const read = (value: number, length: number): ReadNumber => ({ value, from: at, to: at + length });
-  const of = '(?: of(?= an? |$| a$))?';
-  let m = new RegExp(
-    `^(?:an? )?(half|quarter|third)${of}(?: an?(?= ))?(?: (dozen))?(?![\\p{L}\\p{N}])`,
-    'u',
-  ).exec(rest);
+  let m = someParts.exec(rest);
   if (m) return read(parts[m[1]!]! * (m[2] ? 12 : 1), m[0].length);
   m = /^(?:an? )?(dozen|couple(?: of)?|pair(?: of)?)(?![\p{L}\p{N}])/u.exec(rest);
   if (m) return read(m[1] === 'dozen' ? 12 : 2, m[0].length);

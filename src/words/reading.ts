@@ -18,11 +18,16 @@ export class Reading {
   /** What was forgiven or assumed, to be shown back: 'read "lentl cury" as Red lentil curry'. */
   readonly remarks: string[] = [];
   private readonly free: boolean[];
+  /** Numbers that have two readings, looked for once. */
+  private doubtful: readonly Token[] | undefined;
 
-  /** @param text the request's words, its own name left off */
-  constructor(text: string) {
+  /**
+   * @param text the request's words, its own name left off
+   * @param all its pieces, where they were cut before
+   */
+  constructor(text: string, all: readonly Token[] = tokens(text)) {
     this.text = text;
-    this.all = tokens(text);
+    this.all = all;
     this.free = this.all.map(() => true);
   }
 
@@ -37,7 +42,7 @@ export class Reading {
 
   /** The same message with these tokens hidden, for reading a stretch of it alone. */
   without(hidden: readonly number[]): Reading {
-    const view = new Reading(this.text);
+    const view = new Reading(this.text, this.all);
     this.free.forEach((free, i) => {
       if (!free) view.take(i);
     });
@@ -103,9 +108,10 @@ export class Reading {
    * @throws Ambiguous when one of the given tokens can be read two ways
    */
   settleNumbers(indexes: readonly number[]): void {
-    const doubtful = this.all.filter(
+    this.doubtful ??= this.all.filter(
       (t) => (t.is === 'number' || t.is === 'quantity') && t.otherwise !== undefined,
     );
+    const { doubtful } = this;
     const asked = indexes
       .map((i) => this.all[i]!)
       .find((t) => (t.is === 'number' || t.is === 'quantity') && t.otherwise !== undefined);

@@ -47,6 +47,9 @@ const word = /^[\p{L}\p{M}\p{N}_]+(?:['-][\p{L}\p{M}\p{N}_]+)*'?/u;
 const unitWord = /^( ?)(fl\.? ?oz|[°º]? ?[\p{L}µ]+|["'%°])\.?(?![\p{L}\p{N}])/iu;
 const pictures = /^(?:\p{Extended_Pictographic}|\p{M}|\p{Cf}|\p{Emoji_Modifier}|[\u{1f1e6}-\u{1f1ff}])+/u;
 
+/** Only these open a number, a code, a date or a time: a figure, a sign before one, a letter. */
+const mayHaveValue = /^(?:[\p{N}\p{L}]|[-.]\S)/u;
+
 /** How far after a place the scanner looks; keeps the reading linear in the message's length. */
 const window = 80;
 
@@ -79,7 +82,7 @@ export function tokens(text: string): Token[] {
       afterLetter = false;
       continue;
     }
-    const token = afterLetter ? undefined : valued(smooth, at, rest, place);
+    const token = afterLetter || !mayHaveValue.test(rest) ? undefined : valued(smooth, at, rest, place);
     if (token) {
       push(token);
       continue;
@@ -117,18 +120,19 @@ function valued(
   rest: string,
   place: (length: number) => Place,
 ): Token | undefined {
-  let m = pouchCode.exec(rest);
+  const isFigure = rest[0]! >= '0' && rest[0]! <= '9';
+  let m = /^b/i.test(rest) ? pouchCode.exec(rest) : null;
   if (m) return { ...place(m[0].length), is: 'pouch', batch: Number(m[1]), no: Number(m[2]) };
-  m = batchCode.exec(rest);
+  m = /^b/i.test(rest) ? batchCode.exec(rest) : null;
   if (m) return { ...place(m[0].length), is: 'batch', batch: Number(m[1]) };
-  m = isoDate.exec(rest);
+  m = isFigure ? isoDate.exec(rest) : null;
   if (m && Number(m[1]) >= 1900 && Number(m[1]) < 2200) {
     const two = (part: string) => part.padStart(2, '0');
     const [month, dayOf] = m[2] === undefined ? [m[5]!, m[6]] : [m[2], m[3]];
     const day = dayOf === undefined ? '' : `-${two(dayOf)}`;
     return { ...place(m[0].length), is: 'date', iso: `${m[1]}-${two(month)}${day}` };
   }
-  m = clockTime.exec(rest) ?? hourOnly.exec(rest);
+  m = isFigure ? (clockTime.exec(rest) ?? hourOnly.exec(rest)) : null;
   if (m && (rest[m[1]!.length] === ':' || m.at(-1) !== undefined)) {
     const minute = /^\d+$/.test(m[2]!) ? Number(m[2]) : 0;
     const half = m.at(-1)?.toLowerCase();

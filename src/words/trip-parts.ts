@@ -113,6 +113,19 @@ const until = ['to', 'until', 'till', 'leaves', 'leaving'];
 const since = ['from', 'comes', 'joins', 'arrives', 'since'];
 const just = ['only', 'just', 'on'];
 
+const wordsOf = new WeakMap<readonly string[], readonly { name: string; words: string[] }[]>();
+
+/** Names with their folded words, the longest first; worked out once for each list. */
+function inWords(names: readonly string[]) {
+  const known = wordsOf.get(names);
+  if (known) return known;
+  const list = names
+    .toSorted((a, b) => b.length - a.length)
+    .map((name) => ({ name, words: fold(name).split(' ') }));
+  wordsOf.set(names, list);
+  return list;
+}
+
 /** An eater's name that starts at an index, in full; the longest first. */
 function eaterAt(
   reading: Reading,
@@ -124,8 +137,7 @@ function eaterAt(
     const name = names.find((one) => fold(one) === fold(quoted.inside));
     return name === undefined ? undefined : { name, indexes: [index] };
   }
-  for (const name of names.toSorted((a, b) => b.length - a.length)) {
-    const words = fold(name).split(' ');
+  for (const { name, words } of inWords(names)) {
     const indexes = words.map((_, k) => index + k);
     if (indexes.every((i, k) => reading.at(i) !== undefined && fold(reading.all[i]!.plain) === words[k]))
       return { name, indexes };
