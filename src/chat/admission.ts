@@ -20,7 +20,7 @@ export function admission(stores: Stores, message: Message, code: string): Reply
   const asked = /^\/?(admit|start|help)\b\s*(.*)$/is.exec(message.text.trim());
   if (!asked || message.isEdit) return undefined;
   const typed = asked[2]!.trim();
-  if (message.isPrivate) return privately(stores, message);
+  if (message.isPrivate) return privately(stores, message, typed);
   if (asked[1]!.toLowerCase() !== 'admit') {
     return { group: notAdmitted };
   }
@@ -49,17 +49,43 @@ export function arrival(stores: Stores, message: Message): void {
   });
 }
 
-function privately(stores: Stores, message: Message): Reply | undefined {
+/** A private chat speaks for one household; a member of several says which, and may change it with /start. */
+function privately(stores: Stores, message: Message, words: string): Reply | undefined {
   const own = stores.households.ofPerson(message.door, message.person.key);
-  const only = own[0];
-  if (only === undefined) {
+  if (own.length === 0) {
     return {
       group: 'I talk with members of an admitted household only. Write a request in your group first.',
     };
   }
-  stores.households.join(message, only);
-  const title = stores.households.title(only);
+  const chosen = own.length === 1 ? own[0] : own.find((household) => words === `household ${household}`);
+  if (chosen === undefined) {
+    const titles = own.map((household) => stores.households.title(household));
+    return {
+      group: 'You belong to several households. Which one shall this chat speak for?',
+      buttons: own.map((household, i) => {
+        const isTwin = titles.some((title, j) => j !== i && title === titles[i]);
+        return {
+          label: isTwin ? `${titles[i]!} (${i + 1})` : titles[i]!,
+          request: `/start household ${household}`,
+        };
+      }),
+    };
+  }
+  stores.households.join(message, chosen);
+  const title = stores.households.title(chosen);
+  const other = own.length > 1 ? ' /start chooses another household.' : '';
   return {
-    group: `This chat speaks for ${title} now. Requests work here without the slash; /help lists them.`,
+    group: `This chat speaks for ${title} now. Requests work here without the slash; /help lists them.${other}`,
   };
+}
+
+/**
+ * A private chat of somebody who belongs to several households: /start asks again which one it speaks for.
+ * @returns undefined for everything else
+ */
+export function choosesAgain(stores: Stores, message: Message): Reply | undefined {
+  const asked = /^\/start(?:\s+(household \d+))?\s*$/i.exec(message.text.trim());
+  if (!message.isPrivate || message.isEdit || !asked) return undefined;
+  if (stores.households.ofPerson(message.door, message.person.key).length < 2) return undefined;
+  return privately(stores, message, asked[1]?.toLowerCase() ?? '');
 }

@@ -2,7 +2,7 @@ import type { Message, Reply } from '#core/talk.ts';
 import type { FoodTable } from '#foods/food.ts';
 import type { Stores } from '#store/house.ts';
 import { address } from './address.ts';
-import { admission } from './admission.ts';
+import { admission, choosesAgain } from './admission.ts';
 import { type Carried, open, record, refused, where } from './carry-out.ts';
 import type { Command, Planned, Workers } from './command.ts';
 import type { Status } from './status.ts';
@@ -100,6 +100,8 @@ function handle(house: Answerer, message: Message): Reacted {
   const respond = (reply: Reply): Reacted => ({
     handled: { outbox: stores.messages.put(message, message.messageKey, reply, message.sentAtMs) },
   });
+  const chooses = choosesAgain(stores, message);
+  if (chooses) return respond(chooses);
   if (household === undefined) {
     const reply = house.admitCode === null ? undefined : admission(stores, message, house.admitCode);
     return reply ? respond(reply) : { handled: {} };

@@ -23,6 +23,9 @@ export function householdStore(db: Db) {
     `INSERT INTO chat (door, chat_key, household, is_private, title, admitted_at_ms) VALUES (?, ?, ?, ?, ?, ?)
      ON CONFLICT (door, chat_key) DO UPDATE SET household = excluded.household, title = excluded.title`,
   );
+  const dropButtons = db.prepare(
+    'DELETE FROM button WHERE outbox IN (SELECT id FROM outbox WHERE door = ? AND chat_key = ?)',
+  );
   const moveChat = db.prepare('UPDATE OR IGNORE chat SET chat_key = ? WHERE door = ? AND chat_key = ?');
   const findMember = db.prepare(
     'SELECT id, name FROM member WHERE household = ? AND door = ? AND person_key = ?',
@@ -60,15 +63,19 @@ export function householdStore(db: Db) {
     },
     /** The person who first admitted a household on a door: whoever runs the bot. */
     owner: (door: string): string | undefined => owner.get(door) as string | undefined,
-    join: (message: Message, household: number): void =>
-      void addChat.run(
+    /** A chat speaks for a household from now on. Its buttons belonged to the one before. */
+    join(message: Message, household: number): void {
+      const before = this.of(message.door, message.chatKey);
+      if (before !== undefined && before !== household) dropButtons.run(message.door, message.chatKey);
+      addChat.run(
         message.door,
         message.chatKey,
         household,
         message.isPrivate ? 1 : 0,
         message.chatTitle,
         message.sentAtMs,
-      ),
+      );
+    },
     /** A group that became a supergroup keeps everything under its new key. */
     move: (door: string, from: string, to: string): void => void moveChat.run(to, door, from),
     /** The member who wrote; people are known by their key, their names follow what they call themselves. */

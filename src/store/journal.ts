@@ -81,7 +81,7 @@ export function openJournal(db: Db) {
   const dropEntry = db.prepare('DELETE FROM entry WHERE id = ?');
   const nameEntry = db.prepare('UPDATE entry SET did = ? WHERE id = ?');
   const lastStanding = db.prepare(
-    `SELECT id, did FROM entry WHERE door = ? AND chat_key = ? AND undone_at_ms IS NULL AND did <> '' ORDER BY id DESC LIMIT 1`,
+    `SELECT id, did FROM entry WHERE door = ? AND chat_key = ? AND household = ? AND undone_at_ms IS NULL AND did <> '' ORDER BY id DESC LIMIT 1`,
   );
   const changesOf = db.prepare('SELECT * FROM row_change WHERE entry = ? ORDER BY id DESC');
   const laterOnRow = db.prepare(
@@ -144,7 +144,8 @@ export function openJournal(db: Db) {
      * @throws Refusal 'nothing-to-undo' or 'stands-on' when a later change, perhaps made in another chat, needs it
      */
     undoLast(author: Author): string {
-      const last = lastStanding.get(author.door, author.chatKey) as { id: number; did: string } | undefined;
+      const last = lastStanding.get(author.door, author.chatKey, author.household) as
+        { id: number; did: string } | undefined;
       if (!last) throw new Refusal('nothing-to-undo', 'There is nothing left to take back in this chat.');
       const changes = changesOf.all(last.id) as Change[];
       const standsOn = (later: unknown) => {
