@@ -150,7 +150,9 @@ describe('names in any script', () => {
   test('Devanagari keeps every letter', async () => {
     const [page] = await read({ grid: a4, from: 1, labels: [labelOf('B7-1', 'खिचड़ी')] });
     const letters = (text: string) =>
-      [...text.normalize('NFD')].filter((one) => /\p{Script=Devanagari}/u.test(one)).toSorted();
+      Array.from(text.normalize('NFD'))
+        .filter((one) => /\p{Script=Devanagari}/u.test(one))
+        .toSorted();
     expect(letters(page!.text)).toEqual(letters('खिचड़ी'));
   });
 

@@ -86,16 +86,13 @@ export async function pagesOf(pdf: Uint8Array): Promise<Page[]> {
   );
 }
 
-const reader = new Promise<void>((resolve) => {
-  const wasmBinary = readFileSync(find.resolve('zxing-wasm/reader/zxing_reader.wasm')).buffer as ArrayBuffer;
-  prepareZXingModule({ overrides: { wasmBinary }, fireImmediately: false });
-  resolve();
+prepareZXingModule({
+  overrides: { wasmBinary: readFileSync(find.resolve('zxing-wasm/reader/zxing_reader.wasm')).buffer },
 });
 
 /** The texts of all codes in an image. */
 export async function codesIn(image: ImageData): Promise<string[]> {
-  await reader;
-  const found = await readBarcodes(image as never, {
+  const found = await readBarcodes(image, {
     formats: ['QRCode'],
     tryHarder: true,
     maxNumberOfSymbols: 255,
