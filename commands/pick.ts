@@ -83,6 +83,13 @@ export default planned({
         canKeep: false,
       };
     }
+    const isEmpty = result.slots.every((slot) => slot.dishes.length === 0);
+    if (isEmpty && asked.keep) {
+      throw new Refusal(
+        'nothing-to-keep',
+        `No pouch in stock can go to ${trip.place}, so there is nothing to keep. /pick ${trip.place} says why.`,
+      );
+    }
     const before = house.trips.shown(trip.id);
     const shown = JSON.stringify(plan);
     house.trips.show(trip.id, shown, house.nowMs);
@@ -92,7 +99,7 @@ export default planned({
       ...told(house, question, result, changed ? 'changed' : kept ? 'kept' : 'shown'),
       did: kept,
       place: trip.place,
-      canKeep: kept === undefined,
+      canKeep: kept === undefined && !isEmpty,
     };
   },
   say: ({ lines, did, notes, place, canKeep }) => ({
@@ -155,7 +162,7 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
     ...(short.length > 0 ? ['/cook tells what to cook for it.'] : ['Everybody is fed.']),
     ...ungranted(house, question, result),
     ...sumLines(house, trip, sums),
-    provenWords(result),
+    ...(served.length > 0 ? [provenWords(result)] : []),
   ];
   return {
     lines,

@@ -92,4 +92,6 @@ test('people and meals that are short for the same reason share a line', async (
   expect(await bare.ask('/pick')).toMatch(
     /Short: Ana and Ben have nothing at \w+ 12 Jul dinner and \w+ 13 Jul dinner: nothing is in stock\./,
   );
+  expect(() => bare.press(1)).toThrow('has no button');
+  expect(await bare.ask('/pick keep')).toContain('there is nothing to keep');
 });
