@@ -156,7 +156,13 @@ function fromMatch(
   const food = table.byNdb(entry.ndb);
   if (!food) return undefined;
   const remarks = entry.standsIn
-    ? [`the table has no ${calledAs(entry, match.name)}; counted as "${food.name}"`]
+    ? [
+        `the table has no ${calledAs(entry, match.name)}; counted as "${food.name}"`,
+        // Tins are mostly salted; somebody may be counting sodium.
+        ...(entry.state === 'drained' && food.name.includes('without salt')
+          ? ["salt from the tin is not counted: add the label's"]
+          : []),
+      ]
     : [];
   const state = wanted[0];
   let { confidence } = match;

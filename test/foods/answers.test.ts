@@ -44,6 +44,7 @@ test.each<[string, string]>([
   ['400g tin chickpeas, drained', '400 g tin taken as 240 g drained (common practice)'],
   ['a few sprigs thyme', "'a few' taken as 3"],
   ['1 cup butter, plus more for greasing', "'plus more for greasing' is not counted"],
+  ['1 tin black beans, drained', "salt from the tin is not counted: add the label's"],
   ['1 heaped tbsp flour', 'heaped: taken as 1.5 times a level one (common practice)'],
   ['1 cup oat milk', 'the table has no oat milk; counted as "Beverages, rice milk, unsweetened"'],
 ])('%s says: %s', (line, remark) => expect(resolve(line).remarks).toContain(remark));
