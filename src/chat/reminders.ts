@@ -71,20 +71,29 @@ export async function remind(
   const isNight = days.awake(nowMs) > nowMs;
   const lookAtTrips = looked.settings.remindTrip && !isNight && own.tripsLookedOn() !== today;
   const short = lookAtTrips ? await shortTrips(answerer, looked, today) : [];
-  return stores.together(() => {
-    const post = own.post(door);
-    if (!post) return false;
-    if (lookAtTrips) own.lookedAtTrips(today);
+  const plan = () => {
     const house = standing(answerer, household, nowMs);
     const { watched, trips } = watch(house, answerer, short);
     const hours = watched.drying.length === 0 ? 0 : loadHours(house).hours;
     const all = remindersOf(watched, house.settings, days, nowMs, hours, own.wasReminded);
     const due = isNight ? [] : all.filter(({ dueAtMs }) => dueAtMs <= nowMs);
+    const later = Math.min(...nextLooks(house, answerer, all, today, nowMs));
+    return { house, due, trips, later: isNight ? days.awake(nowMs) : later };
+  };
+  // Most looks find nothing.
+  const { due: first, later: rest } = plan();
+  if (first.length === 0) {
+    own.rest(rest, lookAtTrips ? today : null);
+    return false;
+  }
+  return stores.together(() => {
+    const post = own.post(door);
+    const { house, due, trips } = plan();
+    if (!post || due.length === 0) return false;
+    if (lookAtTrips) own.lookedAtTrips(today);
     for (const { about } of due) own.reminded(about, nowMs);
-    // Looked at again at once if a claim brings the next one of its kind, such as next month's best-by.
-    const later = due.length > 0 ? nowMs + 1 : Math.min(...nextLooks(house, answerer, all, today, nowMs));
-    own.lookAgainAt(isNight ? days.awake(nowMs) : later);
-    if (due.length === 0) return false;
+    // Looked at again at once: a claim may bring the next one of its kind, such as next month's best-by.
+    own.lookAgainAt(nowMs + 1);
     const reply = sayReminders(house, due, trips, nowMs);
     stores.messages.put({ ...post, person: { key: '', name: '' } }, null, reply, nowMs);
     return true;

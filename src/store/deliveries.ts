@@ -1,5 +1,5 @@
 import type { Outgoing } from '#core/talk.ts';
-import type { Db } from './open.ts';
+import { type Db, lightly } from './open.ts';
 
 /** Later than any clock: an answer to a chat that the bot cannot reach at present. */
 const pausedMs = 9_000_000_000_000_000;
@@ -76,19 +76,6 @@ export function deliveryStore(db: Db) {
     'UPDATE OR IGNORE member SET person_key = ? WHERE door = ? AND person_key = ?',
   );
 
-  /**
-   * What was delivered is written without waiting for the disk: it outlives the process all the same, and where a power
-   * cut loses it, an answer comes twice. What was recorded never goes this way.
-   */
-  const lightly = (work: () => unknown): void => {
-    db.pragma('synchronous = NORMAL');
-    try {
-      work();
-    } finally {
-      db.pragma('synchronous = FULL');
-    }
-  };
-
   return {
     /** The oldest waiting answer of each chat: when it may be tried. */
     heads: (door: string) => heads.all(door) as { chatKey: string; nextTryAtMs: number }[],
@@ -104,8 +91,9 @@ export function deliveryStore(db: Db) {
         buttons: buttonsOf.all(row.id) as { id: number; label: string }[],
       };
     },
-    sent: (id: number): void => lightly(() => sent.run(id)),
-    sentPart: (id: number, parts: number): void => lightly(() => sentPart.run(parts, id)),
+    // Where a power cut loses a tick, an answer comes twice.
+    sent: (id: number): void => lightly(db, () => sent.run(id)),
+    sentPart: (id: number, parts: number): void => lightly(db, () => sentPart.run(parts, id)),
     tried: (id: number, nextTryAtMs: number): void => void tried.run(nextTryAtMs, id),
     dropped: (id: number, why: string): void => void dropped.run(why, id),
     /** Gives up what waits for a chat and posts nothing there until it is resumed. @returns how many answers */

@@ -93,3 +93,16 @@ export function makeReady(db: Db): Db {
   migrate(db);
   return db;
 }
+
+/**
+ * Writes without waiting for the disk. What is written so outlives the process all the same; a power cut may lose it.
+ * For what can be found out again, and never for what people recorded. Not inside a transaction.
+ */
+export function lightly(db: Db, work: () => unknown): void {
+  db.pragma('synchronous = NORMAL');
+  try {
+    work();
+  } finally {
+    db.pragma('synchronous = FULL');
+  }
+}

@@ -1,5 +1,5 @@
 import type { Message } from '#core/talk.ts';
-import type { Db } from './open.ts';
+import { type Db, lightly } from './open.ts';
 
 type Door = Message['door'];
 
@@ -20,7 +20,9 @@ export function reminderStore(db: Db) {
       `SELECT household FROM watch WHERE next_at_ms <= ? AND EXISTS (${reachable}) ORDER BY next_at_ms LIMIT 1`,
     )
     .pluck();
-  const next = db.prepare(`SELECT min(next_at_ms) FROM watch WHERE EXISTS (${reachable})`).pluck();
+  const next = db
+    .prepare(`SELECT next_at_ms FROM watch WHERE EXISTS (${reachable}) ORDER BY next_at_ms LIMIT 1`)
+    .pluck();
   const post = db.prepare(
     `SELECT door, chat_key AS chatKey, topic_key AS topicKey FROM chat
      WHERE household = ? AND door = ? AND is_private = 0 AND is_away = 0 ORDER BY admitted_at_ms, rowid LIMIT 1`,
@@ -53,12 +55,18 @@ export function reminderStore(db: Db) {
   return {
     /** A household that is to be looked at now; undefined when there is none. */
     due: (door: Door, nowMs: number): number | undefined => due.get(nowMs, door) as number | undefined,
-    /** When the next household is to be looked at, ms; null when none is. */
-    next: (door: Door): number | null => next.get(door) as number | null,
+    /** When the next household is to be looked at, ms; undefined when none is. */
+    next: (door: Door): number | undefined => next.get(door) as number | undefined,
     of: (household: number) => ({
       /** Where it is posted; undefined while no group can be reached. */
       post: (door: Door): Post | undefined => post.get(household, door) as Post | undefined,
       lookAgainAt: (ms: number): void => void look.run(ms, household),
+      /** The same outside a transaction, when nothing was due: if it is lost, the household is looked at once more. */
+      rest: (ms: number, tripsLookedOn: string | null): void =>
+        lightly(db, () => {
+          look.run(ms, household);
+          if (tripsLookedOn !== null) lookedAtTrips.run(tripsLookedOn, household);
+        }),
       /** The ISO day on which trips were last held against stock. */
       tripsLookedOn: (): string | null => tripsLookedOn.get(household) as string | null,
       lookedAtTrips: (day: string): void => void lookedAtTrips.run(day, household),

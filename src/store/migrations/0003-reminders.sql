@@ -5,6 +5,9 @@ ALTER TABLE chat ADD COLUMN topic_key TEXT;
 -- The person who admitted the household; empty for one who spoke as a chat.
 ALTER TABLE household ADD COLUMN admitted_by TEXT;
 
+CREATE INDEX chat_by_household ON chat (household, door);
+CREATE INDEX member_by_person ON member (door, person_key);
+
 -- When a household is to be looked at next for reminders; 0 is at once. What is due follows from the records.
 CREATE TABLE watch (
   household INTEGER PRIMARY KEY REFERENCES household (id),
