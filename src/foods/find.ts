@@ -30,7 +30,23 @@ export function calledAs(entry: KitchenFood, name = ''): string {
   const alike = isOther ? entry.names.filter((one) => foldName(one) === name) : [];
   // Of two spellings of one name the one with its spaces reads better.
   const called = alike.toSorted((a, b) => b.length - a.length)[0] ?? entry.called;
-  return entry.state === null || called.includes(entry.state) ? called : `${called}, ${entry.state}`;
+  const apart = called.replace(/\bsundried\b/, 'sun-dried');
+  return entry.state === null || apart.includes(entry.state) ? apart : `${apart}, ${entry.state}`;
+}
+
+/** The name in the number that was typed: '4 carrots' are carrots, though the kitchen lists the carrot. */
+function inNumber(called: string, typed: string): string {
+  const [, name = '', last = '', state = ''] = /^(.*?)(\p{L}+)((?:, .*)?)$/u.exec(called) ?? [];
+  const said = new Set(
+    typed
+      .slice(0, 200)
+      .toLowerCase()
+      .match(/\p{L}+/gu),
+  );
+  const many = [`${last}s`, `${last}es`, last.replace(/y$/, 'ies'), last.replace(/f$/, 'ves')].find(
+    (word) => word !== last && said.has(word),
+  );
+  return many === undefined ? called : `${name}${many}${state}`;
 }
 
 /** Everything known of one number of the table, whatever name led there: the widest of its contents. */
@@ -180,7 +196,8 @@ function fromMatch(
   if (match.unknown.length > 0) remarks.push(`not understood: ${match.unknown.join(', ')}`);
   const contents =
     match.unknown.length > 0 && !plainGroups.has(food.group) ? widened(entry.contents) : entry.contents;
-  return { scale: { food, entry }, called: calledAs(entry, match.name), contents, confidence, remarks };
+  const called = inNumber(calledAs(entry, match.name), line.words);
+  return { scale: { food, entry }, called, contents, confidence, remarks };
 }
 
 const alternative = / +(?:and\/)?or +|(?<=\p{L}) *\/ *(?=\p{L})/iu;

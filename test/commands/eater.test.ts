@@ -39,7 +39,7 @@ test.each([
 test('a plain food is kept away by name, and what the small print may hide is unknown', () => {
   const answer = openSeason().say('/eater Pip no carrots');
   expect(answer).toContain('Blocked: ');
-  expect(answer).toContain('carrots (carrot)');
+  expect(answer).toMatch(/Blocked: .*\(carrots\)/);
 });
 
 test('what is allowed again is dropped', () => {

@@ -15,7 +15,9 @@ export const dairy = `
 01109 | sheep milk; ewe milk | milk | cup 245
 01108 | buffalo milk | milk | cup 244
 01102 | chocolate milk | milk ?soy | cup 250
-01053 | heavy cream; heavy whipping cream; double cream; whipping cream; cream; thick cream; thickened cream; fresh cream; whipped cream homemade; clotted cream; cold heavy cream; pure cream; extra thick cream; dairy cream; cooking cream | milk | cup 238, cup whipped 120, tbsp 15, carton 300, tub 300, pot 300
+01053 | heavy cream; heavy whipping cream; whipping cream; cream; thick cream; thickened cream; fresh cream; whipped cream homemade; cold heavy cream; pure cream; dairy cream; cooking cream | milk | cup 238, cup whipped 120, tbsp 15, carton 300, tub 300, pot 300
+01053~ | double cream; extra thick cream; extra thick double cream; thick double cream; fresh double cream | milk | cup 238, cup whipped 120, tbsp 15, carton 300, tub 300, pot 300
+01053~ | clotted cream; cornish clotted cream | milk | cup 238, tbsp 15, tub 227, pot 227
 01050 | light cream; single cream; coffee cream; table cream; pouring cream | milk | cup 240, tbsp 15, carton 300
 01049 | half and half; halfandhalf | milk | cup 242, tbsp 15
 01054 | whipped cream; aerosol whipped cream; squirty cream; whipped topping dairy | milk | cup 60, tbsp 3

@@ -51,9 +51,9 @@ export const grains = `
 20142 dry | teff; teff grain | - | cup 193
 20062 | rye berry; rye grain; rye flake | rye | cup 169
 20038 | oat groat; steel cut oat; pinhead oat; oat berry; irish oat; steel cut irish oat; coarse oatmeal | oats | cup 176
-08120 dry | oats; oat; rolled oat; porridge oat; old fashioned oat; oatmeal; quick oat; quick cooking oat; jumbo oat; oat flake; old fashioned rolled oat; porridge; old fashioned whole rolled oat; thick cut oat; instant oat; rolled porridge oat; whole oat; large flake oat | oats | cup 81, tbsp 5.1, handful 30, packet 28
+08120 dry | oats; oat; rolled oat; porridge oat; old fashioned oat; oatmeal; quick oat; quick cooking oat; jumbo oat; oat flake; old fashioned rolled oat; porridge; old fashioned whole rolled oat; thick cut oat; instant oat; rolled porridge oat; whole oat; large flake oat | oats | cup 90, tbsp 5.6, handful 30, packet 28
 08121 cooked | = | oats | cup 234
-08120~ dry | gluten-free oats; glutenfree oat; gluten free oat; glutenfree rolled oat; gluten free rolled oat; certified glutenfree oat; glutenfree porridge oat | ?oats | cup 81, tbsp 5.1
+08120~ dry | gluten-free oats; glutenfree oat; gluten free oat; glutenfree rolled oat; gluten free rolled oat; certified glutenfree oat; glutenfree porridge oat | ?oats | cup 90, tbsp 5.6
 20033 | oat bran | oats | cup 94, tbsp 5.9
 20077 | wheat bran; bran; natural bran; miller bran | wheat | cup 58, tbsp 3.6, tsp 1.2
 20078 | wheat germ; wheatgerm; raw wheat germ | wheat | cup 115, tbsp 7.2

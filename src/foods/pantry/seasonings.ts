@@ -29,7 +29,7 @@ export const seasonings = `
 02004~ | curry leaf; fresh curry leaf; curry leaves; makrut lime leaf; kaffir lime leaf; lime leaf; makrut leaf; dried curry leaf | - | leaf 0.3, each 0.3, sprig 3, handful 3, tbsp 1, cup 15
 11984 | epazote | - | sprig 2, tbsp 0.8
 02047 | salt; table salt; fine salt; sea salt; fine sea salt; iodized salt; cooking salt; himalayan salt; rock salt; pink salt; himalayan pink salt; curing salt; black salt; kala namak; pickling salt; celtic salt; salt fine | - | tsp 6, tbsp 18, cup 292, pinch 0.4
-02047 | kosher salt; coarse salt; coarse sea salt; morton kosher salt; kosher or sea salt; coarse kosher salt; rock salt coarse | - | tsp 4.3, tbsp 13, cup 208, pinch 0.3
+02047 | kosher salt; coarse salt; coarse sea salt; morton kosher salt; kosher or sea salt; coarse kosher salt; rock salt coarse | - | tsp 4, tbsp 12, cup 192, pinch 0.3
 02047 | flaky salt; flaky sea salt; sea salt flake; maldon salt; diamond crystal kosher salt; diamond crystal salt; fleur de sel; maldon; flaked salt; diamond crystal | - | tsp 2.8, tbsp 8.4, cup 135, pinch 0.25
 02047 | salt and pepper; salt pepper; seasoning salt and pepper; salt and black pepper; salt and freshly ground black pepper; sea salt and black pepper; salt and ground black pepper; salt and white pepper; kosher salt and black pepper; kosher salt and freshly ground black pepper; sea salt and freshly ground black pepper; salt and freshly ground pepper; kosher salt and freshly ground pepper | - | tsp 6, pinch 0.4
 02047~ | celery salt | celery | tsp 4.8, tbsp 14
@@ -75,7 +75,8 @@ export const seasonings = `
 11216~ | fresh turmeric; turmeric root; fresh turmeric root | - | inch 6, piece 10, knob 10, tbsp 6, tsp 2
 02042~ dried | italian seasoning; herbes de provence; mixed herb; italian herb; dried herb; dried mixed herb; bouquet garni; provencal herb; dried italian seasoning; italian herb seasoning; zaatar herb | - | tsp 1, tbsp 3, each 3, sprig 1
 12023~ | zaatar; za atar; dukkah; furikake | sesame ?wheat ?hazelnut ?fish | tsp 2.5, tbsp 7
-02028~ | sumac; ground sumac; amchur; dried mango powder; amchoor; achiote; annatto; annatto seed; juniper; juniper berry; long pepper; grains of paradise; mahlab | - | tsp 2.7, tbsp 8, each 0.3
+02028~ | sumac; ground sumac; amchur; dried mango powder; amchoor; achiote; annatto; annatto seed; long pepper; grains of paradise; mahlab | - | tsp 2.7, tbsp 8, each 0.3
+02028~ | juniper berry; juniper; dried juniper berry | - | tsp 2, tbsp 6, each 0.15
 02020~ | asafoetida; hing; asafetida | ?wheat | tsp 3, pinch 0.2
 02075 | taco seasoning; taco seasoning mix; fajita seasoning; fajita seasoning mix; burrito seasoning; taco mix; taco spice | allium nightshade ?wheat ?milk ?soy | tsp 2.8, tbsp 8.5, packet 28, sachet 28
 02076 | chili seasoning mix; chili seasoning; chili con carne mix; chili mix | allium nightshade ?wheat ?milk ?soy | tbsp 6.8, packet 35, sachet 35

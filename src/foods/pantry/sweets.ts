@@ -9,7 +9,8 @@ export const sweets = `
 19296 | honey; clear honey; runny honey; raw honey; manuka honey; liquid honey; wildflower honey; mild honey; set honey; acacia honey; crystallized honey; orange blossom honey; hot honey; good honey; thick honey; floral honey | honey | tbsp 21, tsp 7, cup 339, jar 340
 19353 | maple syrup; pure maple syrup; grade b maple syrup; dark maple syrup; real maple syrup; amber maple syrup | - | tbsp 20, tsp 6.7, cup 322
 19129 | pancake syrup; table syrup; breakfast syrup | - | tbsp 20, cup 314
-19350 | corn syrup; light corn syrup; glucose syrup; liquid glucose; glucose; white corn syrup; rice syrup; brown rice syrup; rice malt syrup; golden syrup; treacle light; lyle golden syrup; light treacle; korean corn syrup; cane syrup; simple syrup; sugar syrup; invert sugar; oligosaccharide | - | tbsp 21, tsp 7, cup 335
+19350 | corn syrup; light corn syrup; glucose syrup; liquid glucose; glucose; white corn syrup; rice syrup; brown rice syrup; rice malt syrup; korean corn syrup; cane syrup; simple syrup; sugar syrup; invert sugar; oligosaccharide | - | tbsp 21, tsp 7, cup 335
+19350~ | golden syrup; lyle golden syrup; light treacle; treacle light | - | tbsp 21, tsp 7, cup 335
 19349 | dark corn syrup | - | tbsp 20, cup 328
 19304 | molasses; treacle; black treacle; blackstrap molasses; dark molasses; unsulphured molasses; light molasses; mild molasses; sorghum syrup; sorghum molasses; fancy molasses; grape molasses; carob molasses; date molasses | ?sulphites | tbsp 20, tsp 6.9, cup 337
 19304~ | pomegranate molasses; pomegranate syrup; date syrup; silan; date honey; carob syrup; grape syrup | ?sulphites | tbsp 20, tsp 6.9, cup 330
