@@ -1,4 +1,5 @@
 import { slips } from '#words/near.ts';
+import { readScanPayload } from '#words/scan.ts';
 import type { Command } from './command.ts';
 import { formsOf } from './forms.ts';
 
@@ -26,7 +27,9 @@ export function address(text: string, addressed: boolean, commands: readonly Com
     const command = called(typed, commands);
     const linked = typed === 'start' ? called('pouch', commands) : undefined;
     // Behind /start stands what a link carried: a pouch's code, or nothing that was made here.
-    if (linked && /^b\d+-\d+$/i.test(words)) return { is: 'request', command: linked, words };
+    const scanned = readScanPayload(words)?.code;
+    const code = scanned ? `B${scanned.batch}-${scanned.no}` : words;
+    if (linked && /^b\d+-\d+$/i.test(code)) return { is: 'request', command: linked, words: code };
     if (command) return { is: 'request', command, words: typed === 'start' ? '' : words };
     return addressed
       ? { is: 'unknown', typed: `/${slash[1]!}`, near: nearest(typed, commands) }

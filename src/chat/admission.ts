@@ -1,7 +1,9 @@
 import { timingSafeEqual } from 'node:crypto';
 import type { Message, Reply } from '#core/talk.ts';
 import type { Stores } from '#store/house.ts';
+import { readScanPayload } from '#words/scan.ts';
 
+const membersOnly = 'I talk with members of an admitted household only. Write a request in your group first.';
 const notAdmitted = 'This group is not admitted yet. Whoever runs this bot has the code: /admit CODE';
 
 function same(a: string, b: string): boolean {
@@ -52,11 +54,7 @@ export function arrival(stores: Stores, message: Message): void {
 /** A private chat speaks for one household; a member of several says which, and may change it with /start. */
 function privately(stores: Stores, message: Message, words: string): Reply | undefined {
   const own = stores.households.ofPerson(message.door, message.person.key);
-  if (own.length === 0) {
-    return {
-      group: 'I talk with members of an admitted household only. Write a request in your group first.',
-    };
-  }
+  if (own.length === 0) return { group: membersOnly };
   const chosen = own.length === 1 ? own[0] : own.find((household) => words === `household ${household}`);
   if (chosen === undefined) {
     const titles = own.map((household) => stores.households.title(household));
@@ -88,4 +86,23 @@ export function choosesAgain(stores: Stores, message: Message): Reply | undefine
   if (!message.isPrivate || message.isEdit || !asked) return undefined;
   if (stores.households.ofPerson(message.door, message.person.key).length < 2) return undefined;
   return privately(stores, message, asked[1]?.toLowerCase() ?? '');
+}
+
+/**
+ * Whose label was scanned: its link opens a private chat, and every household has a B4-2. Only members see the card, and
+ * whether there is such a household stays unsaid.
+ * @returns the household; an answer to who is no member of it; undefined when nothing was scanned
+ */
+export function scanned(stores: Stores, message: Message): number | Reply | undefined {
+  const payload = /^\/start\s+(\S+)$/i.exec(message.text.trim())?.[1];
+  const scan = payload === undefined ? undefined : readScanPayload(payload);
+  if (!scan) return undefined;
+  const { door, chatKey, person, isPrivate } = message;
+  const own = isPrivate
+    ? stores.households.ofPerson(door, person.key)
+    : [stores.households.of(door, chatKey)];
+  if (own.includes(scan.household)) return scan.household;
+  return {
+    group: own.length > 0 ? `That label belongs to another household. ${membersOnly}` : membersOnly,
+  };
 }

@@ -2,7 +2,7 @@ import type { Message, Reply } from '#core/talk.ts';
 import type { FoodTable } from '#foods/food.ts';
 import type { Stores } from '#store/house.ts';
 import { address } from './address.ts';
-import { admission, choosesAgain } from './admission.ts';
+import { admission, choosesAgain, scanned } from './admission.ts';
 import { type Carried, open, record, refused, where } from './carry-out.ts';
 import type { Command, Planned, Workers } from './command.ts';
 import type { Status } from './status.ts';
@@ -94,14 +94,16 @@ function handle(house: Answerer, message: Message): Reacted {
   const { stores } = house;
   const found = address(message.text, message.addressed || message.button !== null, house.commands);
   // Without a code every chat is the owner's own: the terminal.
+  const scan = scanned(stores, message);
   const household =
-    stores.households.of(message.door, message.chatKey) ??
+    (typeof scan === 'number' ? scan : stores.households.of(message.door, message.chatKey)) ??
     (house.admitCode === null ? stores.households.admit(message) : undefined);
   const respond = (reply: Reply): Reacted => ({
     handled: { outbox: stores.messages.put(message, message.messageKey, reply, message.sentAtMs) },
   });
   const chooses = choosesAgain(stores, message);
   if (chooses) return respond(chooses);
+  if (typeof scan === 'object') return respond(scan);
   if (household === undefined) {
     const reply = house.admitCode === null ? undefined : admission(stores, message, house.admitCode);
     return reply ? respond(reply) : { handled: {} };

@@ -81,3 +81,30 @@ test('nobody chooses a household that is not theirs', async () => {
   await door.quiet();
   expect(door.answers(own)).toHaveLength(3);
 });
+
+test("a scanned label shows the card of its own household, and to that household's members only", async () => {
+  const { door, own, write } = await start();
+  const seal =
+    '/recipe lentils, 2 servings, pot 500 g: 200 g red lentils\n/batch lentils trays 500 g\n/weigh B1 190 g\n/seal 1 x 90 g B1 unchecked';
+  for (const line of seal.split('\n')) {
+    const before = door.answers(door.group).length;
+    door.say(door.group, line, { from: ben });
+    await door.answer(door.group, before + 1);
+  }
+  const household = door.house.db
+    .prepare('SELECT household FROM chat WHERE chat_key = ?')
+    .pluck()
+    .get(String(door.group.id));
+  const card = await write(`/start h${String(household)}_B1-1`);
+  expect(card.text).toContain('B1-1');
+  expect(card.text).toContain('lentils');
+  // The cabin has no such pouch, and nobody learns whether household 999 exists.
+  expect((await write('/start h2_B1-1')).text).not.toContain('lentils');
+  expect((await write('/start h999_B1-1')).text).toContain('another household');
+  const strange = door.platform.chat({ id: 7001, type: 'private', first_name: 'Zed' });
+  door.say(strange, `/start h${String(household)}_B1-1`, { from: { ...ben, id: 7001, first_name: 'Zed' } });
+  const refused = await door.answer(strange, 1);
+  expect(refused.text).toContain('members of an admitted household only');
+  expect(refused.text).not.toContain('lentils');
+  expect(own.id).toBe(ben.id);
+});
