@@ -13,7 +13,8 @@ const cache = join(root, 'node_modules', '.cache', 'tray-to-trail');
 function stamp() {
   const hash = createHash('sha256').update(`${process.version} ${root}`);
   for (const folder of ['src', 'commands']) {
-    for (const name of readdirSync(join(root, folder), { recursive: true }).sort()) {
+    const names = readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' });
+    for (const name of names.toSorted((a, b) => (a < b ? -1 : 1))) {
       if (!/\.(?:ts|js)$/.test(name)) continue;
       const { mtimeMs, size } = statSync(join(root, folder, name));
       hash.update(`${name} ${mtimeMs} ${size}\n`);
@@ -43,12 +44,12 @@ async function bundle(path) {
     plugins: [
       {
         name: 'places',
-        setup({ onLoad }) {
-          onLoad({ filter: /command-files\.ts$/ }, () => ({
+        setup(building) {
+          building.onLoad({ filter: /command-files\.ts$/ }, () => ({
             contents: `export const commandFiles = {${listed.join(',')}};`,
             resolveDir: root,
           }));
-          onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path: source }) => ({
+          building.onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path: source }) => ({
             contents: readFileSync(source, 'utf8').replaceAll(
               'import.meta.url',
               JSON.stringify(pathToFileURL(source).href),

@@ -3,7 +3,7 @@ import { Bot } from 'grammy';
 
 // What the load bench measures against: a bot that writes one row for each update and answers it, and does nothing else.
 
-const db = new Database(process.env['HOUSEHOLD_DB']!);
+const db = new Database(process.env['HOUSEHOLD_DB']);
 db.pragma('journal_mode = WAL');
 db.pragma('synchronous = FULL');
 db.exec('CREATE TABLE IF NOT EXISTS row (id INTEGER PRIMARY KEY, chat INTEGER, text TEXT)');
