@@ -173,6 +173,24 @@ const rows = [
   await time('a refusal', runs, () => say('/seal 6 x 95 g B999')),
 ];
 
+/** How a short request is answered while a large pick runs in its thread, against the same with nothing running. */
+async function whilePicking(): Promise<string> {
+  let isPicking = true;
+  const idle = await time('idle', 200, () => say('/water B9-3'));
+  const picking = say('/pick').then(() => (isPicking = false));
+  const waits: number[] = [];
+  while (isPicking) {
+    const from = performance.now();
+    await say('/water B9-3');
+    waits.push(performance.now() - from);
+    await new Promise((resolve) => setTimeout(resolve, 1));
+  }
+  await picking;
+  waits.sort((a, b) => a - b);
+  const p99 = waits[Math.min(waits.length - 1, Math.floor(waits.length * 0.99))]!;
+  return `while a pick runs, ${waits.length} /water answers: median ${waits[Math.floor(waits.length / 2)]!.toFixed(2)} ms, p99 ${p99.toFixed(2)} ms (${(p99 / idle.p99Ms).toFixed(1)} times the idle p99 of ${idle.p99Ms.toFixed(2)} ms), longest ${waits.at(-1)!.toFixed(1)} ms`;
+}
+
 const ms = (value: number) => value.toFixed(2).padStart(9);
 console.log('request                     median ms    p99 ms   median / bare');
 for (const { name, medianMs, p99Ms } of [bare, ...rows]) {
@@ -193,13 +211,14 @@ function startUp(): { firstMs: number; laterMs: number; emptyMs: number } {
     return performance.now() - from;
   };
   const env = { HOUSEHOLD_DB: join(folder, 'start', 'household.db') };
-  const main = ['--import', 'tsx', join(import.meta.dirname, '..', 'main.ts')];
+  const main = [join(import.meta.dirname, '..', 'start.js')];
   const firstMs = once(main, '/help\n', env);
   const later = Array.from({ length: 7 }, () => once(main, '/help\n', env)).sort((a, b) => a - b);
   const empty = Array.from({ length: 7 }, () => once(['-e', '0'], '', {})).sort((a, b) => a - b);
   return { firstMs, laterMs: later[3]!, emptyMs: empty[3]! };
 }
 
+console.log(await whilePicking());
 const { firstMs, laterMs, emptyMs } = startUp();
 console.log(
   `start with the food table read in: ${firstMs.toFixed(0)} ms; later starts: ${laterMs.toFixed(0)} ms (${(laterMs / emptyMs).toFixed(1)} times an empty Node process, ${emptyMs.toFixed(0)} ms)`,
