@@ -6,6 +6,9 @@ const pausedMs = 9_000_000_000_000_000;
 /** The platform repeats nothing for longer than a day; a month is kept to be sure. */
 const memoryMs = 30 * 24 * 3_600_000;
 
+/** A list to tick off may stay in use for a season. */
+const answersMs = 180 * 24 * 3_600_000;
+
 type Head = Outgoing & { readonly nextTryAtMs: number };
 
 /** What a door needs that delivers over a network: its answers in order, and chats that come, go and move. */
@@ -54,6 +57,14 @@ export function deliveryStore(db: Db) {
     .pluck();
   const forget = db.prepare(
     `DELETE FROM seen WHERE door = :door AND at_ms < (SELECT max(at_ms) FROM seen WHERE door = :door) - ${memoryMs}`,
+  );
+
+  // Of what was said only the records stay; an old answer's buttons go with it.
+  const forgetSaid = ['outbox', 'heard'].map((table) =>
+    db.prepare(
+      `DELETE FROM ${table} WHERE door = :door${table === 'outbox' ? " AND state <> 'waiting' AND made_at_ms" : ' AND at_ms'}
+         < (SELECT max(at_ms) FROM seen WHERE door = :door) - ${answersMs}`,
+    ),
   );
 
   const householdOf = db.prepare('SELECT household FROM chat WHERE door = ? AND chat_key = ?').pluck();
@@ -116,8 +127,14 @@ export function deliveryStore(db: Db) {
     isSpent: (door: string, button: number, chatKey: string): boolean =>
       isSpent.get(button, door, chatKey) === 1,
 
-    /** Drops deliveries that no platform repeats any more, counted from the latest one and not by our clock. */
-    forget: (door: string): void => void forget.run({ door }),
+    /**
+     * Drops deliveries that no platform repeats any more, and what was said half a year ago, counted from the latest
+     * delivery and not by our clock.
+     */
+    forget: (door: string): void => {
+      for (const statement of forgetSaid) statement.run({ door });
+      forget.run({ door });
+    },
 
     /**
      * A chat goes on under a new key, with its household, its journal and its waiting answers. Doing it again

@@ -101,6 +101,20 @@ test('deliveries are forgotten a month after the latest one, by their own dates'
   expect(db.prepare('SELECT delivery_key FROM seen ORDER BY at_ms').pluck().all()).toEqual(['31', '40']);
 });
 
+test('what was said half a year ago is dropped, unless it still waits', () => {
+  const { house, put, sent, forget } = open();
+  const dayMs = 24 * 3_600_000;
+  const ids = [0, 0, 100, 200].map((day) => put(to('a'), null, { group: `on day ${day}` }, day * dayMs));
+  for (const id of ids.slice(1)) sent(id);
+  house.db
+    .prepare("INSERT INTO seen (door, delivery_key, at_ms) VALUES ('telegram', 'x', ?)")
+    .run(200 * dayMs);
+  forget('telegram');
+  expect(house.db.prepare("SELECT id FROM outbox WHERE door = 'telegram' ORDER BY id").pluck().all()).toEqual(
+    [ids[0], ids[2], ids[3]],
+  );
+});
+
 test('an answer that leaves its topic says so first', () => {
   const { put, head, leaveTopic } = open();
   leaveTopic(put(to('a'), '31', { group: 'Soup' }, 0), '(gone)');
