@@ -51,7 +51,7 @@ function horizon(reading: Reading) {
     reading.settleNumbers([index]);
     const after = reading.at(index + 1);
     const unit = token.is === 'quantity' ? token.unitTyped.toLowerCase() : (after?.plain ?? 'days');
-    const days = daysIn[unit];
+    const days = Object.hasOwn(daysIn, unit) ? daysIn[unit] : undefined;
     if (days === undefined) return [];
     reading.take(index, ...(token.is === 'number' && after ? [index + 1] : []));
     const value = Math.round(token.value * days);

@@ -18,6 +18,8 @@ export class Reading {
   /** What was forgiven or assumed, to be shown back: 'read "lentl cury" as Red lentil curry'. */
   readonly remarks: string[] = [];
   private readonly free: boolean[];
+  /** Indexes of the tokens that are words. */
+  private readonly words: readonly number[];
   /** Numbers that have two readings, looked for once. */
   private doubtful: readonly Token[] | undefined;
 
@@ -28,7 +30,8 @@ export class Reading {
   constructor(text: string, all: readonly Token[] = tokens(text)) {
     this.text = text;
     this.all = all;
-    this.free = this.all.map(() => true);
+    this.free = all.map(() => true);
+    this.words = all.flatMap((token, i) => (token.is === 'word' ? [i] : []));
   }
 
   /** The token at an index if nobody took it yet. */
@@ -66,22 +69,21 @@ export class Reading {
    * @returns the index of the word, or undefined
    */
   keyword(...words: string[]): number | undefined {
-    for (const index of this.left()) {
-      const token = this.all[index]!;
-      if (token.is === 'word' && words.includes(token.plain)) {
-        this.take(index);
-        return index;
-      }
+    const typed = this.words.filter((index) => this.free[index]);
+    const exact = typed.find((index) => words.includes(this.all[index]!.plain));
+    if (exact !== undefined) {
+      this.take(exact);
+      return exact;
     }
-    for (const index of this.left()) {
+    const long = words.filter((w) => w.length >= 5);
+    if (long.length === 0) return undefined;
+    for (const index of typed) {
       const token = this.all[index]!;
-      if (token.is !== 'word' || token.plain.length < 5) continue;
-      const near = words.find((w) => w.length >= 5 && slips(token.plain, w, 1) === 1);
-      if (near) {
-        this.take(index);
-        this.remarks.push(`read "${token.typed}" as ${near}`);
-        return index;
-      }
+      const near = token.plain.length < 5 ? undefined : long.find((w) => slips(token.plain, w, 1) === 1);
+      if (near === undefined) continue;
+      this.take(index);
+      this.remarks.push(`read "${token.typed}" as ${near}`);
+      return index;
     }
     return undefined;
   }

@@ -59,50 +59,71 @@ const window = 80;
  * @param text the message as typed, of any length; time is linear in it
  */
 export function tokens(text: string): Token[] {
-  const smooth = plain(text);
+  const source: Source = { text, smooth: plain(text) };
+  const { smooth } = source;
   const found: Token[] = [];
-  let at = 0;
   let afterLetter = false;
-  while (at < smooth.length) {
+  for (let at = 0; at < smooth.length;) {
+    const code = smooth.charCodeAt(at);
+    if (isPlainMark[code] === 1) {
+      found.push({ ...place(source, at, 1), is: 'mark', mark: smooth[at]! });
+      afterLetter = false;
+      at += 1;
+      continue;
+    }
     const rest = smooth.slice(at, at + window);
-    const place = (length: number): Place => ({
-      from: at,
-      to: at + length,
-      typed: text.slice(at, at + length),
-      plain: smooth.slice(at, at + length).toLowerCase(),
-    });
-    const push = (token: Token) => {
-      found.push(token);
-      at = token.to;
-      afterLetter = token.is !== 'mark' && token.is !== 'pouch' && /[\p{L}\p{N}]$/u.test(token.plain);
-    };
-    const blank = /^[\s\p{Cc}]+/u.exec(rest) ?? pictures.exec(rest);
-    if (blank) {
-      at += blank[0].length;
+    const length = isLetterOrFigure(code) ? 0 : blankLength(rest);
+    if (length > 0) {
+      at += length;
       afterLetter = false;
       continue;
     }
-    const token = afterLetter || !mayHaveValue.test(rest) ? undefined : valued(smooth, at, rest, place);
-    if (token) {
-      push(token);
-      continue;
-    }
-    const quote = /^"([^"\n]{1,70})"/.exec(rest);
-    if (quote) {
-      const range = place(quote[0].length);
-      push({ ...range, is: 'quoted', inside: range.typed.slice(1, -1) });
-      continue;
-    }
-    const letters = times.test(rest) ? null : word.exec(rest);
-    if (letters) {
-      push({ ...place(longWord(smooth, at, letters[0].length)), is: 'word' });
-      continue;
-    }
-    const length = smooth.codePointAt(at)! > 0xffff ? 2 : 1;
-    const one = place(length);
-    push({ ...one, is: 'mark', mark: /[x×]/i.test(one.plain) ? 'x' : one.plain });
+    const token = tokenAt(source, at, rest, afterLetter);
+    found.push(token);
+    at = token.to;
+    afterLetter = token.is !== 'mark' && token.is !== 'pouch' && /[\p{L}\p{N}]$/u.test(token.plain.slice(-2));
   }
   return found;
+}
+
+interface Source {
+  readonly text: string;
+  /** The text in plain characters, place for place. */
+  readonly smooth: string;
+}
+
+/** ASCII signs that begin nothing longer. */
+const isPlainMark = new Uint8Array(65_536);
+for (const sign of '!#$%&()*+,/:;<=>?@[\\]^`{|}~') isPlainMark[sign.charCodeAt(0)] = 1;
+
+const isLetterOrFigure = (code: number): boolean =>
+  (code >= 0x30 && code <= 0x39) || (code >= 0x41 && code <= 0x5a) || (code >= 0x61 && code <= 0x7a);
+
+const blankLength = (rest: string): number =>
+  (/^[\s\p{Cc}]+/u.exec(rest) ?? pictures.exec(rest))?.[0].length ?? 0;
+
+function place({ text, smooth }: Source, at: number, length: number): Place {
+  return {
+    from: at,
+    to: at + length,
+    typed: text.slice(at, at + length),
+    plain: smooth.slice(at, at + length).toLowerCase(),
+  };
+}
+
+function tokenAt(source: Source, at: number, rest: string, afterLetter: boolean): Token {
+  const { smooth } = source;
+  const token = afterLetter || !mayHaveValue.test(rest) ? undefined : valued(source, at, rest);
+  if (token) return token;
+  const quote = rest[0] === '"' ? /^"([^"\n]{1,70})"/.exec(rest) : null;
+  if (quote) {
+    const range = place(source, at, quote[0].length);
+    return { ...range, is: 'quoted', inside: range.typed.slice(1, -1) };
+  }
+  const letters = times.test(rest) ? null : word.exec(rest);
+  if (letters) return { ...place(source, at, longWord(smooth, at, letters[0].length)), is: 'word' };
+  const one = place(source, at, smooth.codePointAt(at)! > 0xffff ? 2 : 1);
+  return { ...one, is: 'mark', mark: /[x×]/i.test(one.plain) ? 'x' : one.plain };
 }
 
 /** A word may be longer than the window: it ends where its letters end. */
@@ -114,32 +135,28 @@ function longWord(smooth: string, at: number, length: number): number {
   return to - at;
 }
 
-function valued(
-  smooth: string,
-  at: number,
-  rest: string,
-  place: (length: number) => Place,
-): Token | undefined {
+function valued(source: Source, at: number, rest: string): Token | undefined {
+  const { smooth } = source;
   const isFigure = rest[0]! >= '0' && rest[0]! <= '9';
   let m = /^b/i.test(rest) ? pouchCode.exec(rest) : null;
-  if (m) return { ...place(m[0].length), is: 'pouch', batch: Number(m[1]), no: Number(m[2]) };
+  if (m) return { ...place(source, at, m[0].length), is: 'pouch', batch: Number(m[1]), no: Number(m[2]) };
   m = /^b/i.test(rest) ? batchCode.exec(rest) : null;
-  if (m) return { ...place(m[0].length), is: 'batch', batch: Number(m[1]) };
+  if (m) return { ...place(source, at, m[0].length), is: 'batch', batch: Number(m[1]) };
   m = isFigure ? isoDate.exec(rest) : null;
   if (m && Number(m[1]) >= 1900 && Number(m[1]) < 2200) {
     const two = (part: string) => part.padStart(2, '0');
     const [month, dayOf] = m[2] === undefined ? [m[5]!, m[6]] : [m[2], m[3]];
     const day = dayOf === undefined ? '' : `-${two(dayOf)}`;
-    return { ...place(m[0].length), is: 'date', iso: `${m[1]}-${two(month)}${day}` };
+    return { ...place(source, at, m[0].length), is: 'date', iso: `${m[1]}-${two(month)}${day}` };
   }
   m = isFigure ? (clockTime.exec(rest) ?? hourOnly.exec(rest)) : null;
   if (m && (rest[m[1]!.length] === ':' || m.at(-1) !== undefined)) {
     const minute = /^\d+$/.test(m[2]!) ? Number(m[2]) : 0;
     const half = m.at(-1)?.toLowerCase();
     const hour = half === 'pm' ? (Number(m[1]) % 12) + 12 : half === 'am' ? Number(m[1]) % 12 : Number(m[1]);
-    if (hour < 24 && minute < 60) return { ...place(m[0].length), is: 'clock', hour, minute };
+    if (hour < 24 && minute < 60) return { ...place(source, at, m[0].length), is: 'clock', hour, minute };
     // '25:00' is no time, and no two numbers either: it is quoted back whole.
-    if (rest[m[1]!.length] === ':') return { ...place(m[0].length), is: 'word' };
+    if (rest[m[1]!.length] === ':') return { ...place(source, at, m[0].length), is: 'word' };
   }
   const figures = readNumber(smooth, at);
   const number = figures ?? readNumberWord(smooth, at);
@@ -151,7 +168,7 @@ function valued(
     const unitTyped = unitText[2]!;
     const unit = unitNamed(unitTyped);
     if (unit) {
-      const range = place(number.to - at + unitText[0].length);
+      const range = place(source, at, number.to - at + unitText[0].length);
       return {
         ...range,
         is: 'quantity',
@@ -163,5 +180,11 @@ function valued(
       };
     }
   }
-  return { ...place(number.to - at), is: 'number', value: number.value, ...other, spelled: !figures };
+  return {
+    ...place(source, at, number.to - at),
+    is: 'number',
+    value: number.value,
+    ...other,
+    spelled: !figures,
+  };
 }
