@@ -48,9 +48,10 @@ export function exportStore(db: Db) {
     `SELECT 'B' || batch.no AS batch, recipe.name AS meal, what, tray, strftime('%Y-%m-%dT%H:%M:%SZ', at_ms / 1000, 'unixepoch') AS at, net_g
      FROM (
        SELECT batch.id AS batch, 'loaded' AS what, tray.no AS tray, loaded_at_ms AS at_ms, wet_g AS net_g, tray.id AS place
-       FROM tray JOIN batch ON batch.id = tray.batch WHERE tray.household = :household
+       FROM tray JOIN batch ON batch.id = tray.batch WHERE batch.household = :household
        UNION ALL
-       SELECT batch, 'weighed', nullif(tray_no, 0), at_ms, net_g, id FROM weighing WHERE household = :household
+       SELECT batch.id, 'weighed', nullif(tray_no, 0), at_ms, net_g, weighing.id
+       FROM weighing JOIN batch ON batch.id = weighing.batch WHERE batch.household = :household
      ) AS weight JOIN batch ON batch.id = weight.batch JOIN recipe ON recipe.id = batch.recipe
      ORDER BY batch.no, at_ms, place`,
   );
@@ -59,7 +60,7 @@ export function exportStore(db: Db) {
        strftime('%Y-%m-%dT%H:%M:%SZ', sealed_at_ms / 1000, 'unixepoch') AS sealed_at, checked, volume_ml, absorber_ml,
        absorber_count, best_by_on, state, strftime('%Y-%m-%dT%H:%M:%SZ', gone_at_ms / 1000, 'unixepoch') AS gone_at, gone_why
      FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe
-     WHERE pouch.household = ? ORDER BY batch.no, pouch.no`,
+     WHERE batch.household = ? ORDER BY batch.no, pouch.no`,
   );
 
   const rows = (table: string, household: number): Row[] => {
@@ -69,7 +70,7 @@ export function exportStore(db: Db) {
       table === 'row_change'
         ? "row_change JOIN entry ON entry.id = row_change.entry WHERE entry.household = ? AND did <> ''"
         : `${table} WHERE household = ?${table === 'entry' ? " AND did <> ''" : ''}`;
-    const order = columns[0]!;
+    const order = columns.slice(0, 2).join(', ');
     return db.prepare(`SELECT ${columns.join(', ')} FROM ${from} ORDER BY ${order}`).all(household) as Row[];
   };
 

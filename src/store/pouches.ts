@@ -28,8 +28,8 @@ export function pouchStore(db: Db) {
       checked, volume_ml AS volumeMl, absorber_ml AS absorberMl, absorber_count AS absorberCount,
       best_by_on AS bestByOn, state, gone_at_ms AS goneAtMs, gone_why AS goneWhy
     FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe`;
-  const byCode = db.prepare(`${select} WHERE pouch.household = ? AND batch.no = ? AND pouch.no = ?`);
-  const ofBatch = db.prepare(`${select} WHERE pouch.household = ? AND batch.no = ? ORDER BY pouch.no`);
+  const byCode = db.prepare(`${select} WHERE batch.household = ? AND batch.no = ? AND pouch.no = ?`);
+  const ofBatch = db.prepare(`${select} WHERE batch.household = ? AND batch.no = ? ORDER BY pouch.no`);
   const inStock = db.prepare(
     `${select} WHERE pouch.household = ? AND state = 'stock'
      ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,

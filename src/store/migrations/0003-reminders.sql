@@ -7,6 +7,12 @@ ALTER TABLE household ADD COLUMN admitted_by TEXT;
 
 CREATE INDEX chat_by_household ON chat (household, door);
 CREATE INDEX member_by_person ON member (door, person_key);
+-- One household's rows are found without reading those of all, also where a parent row is dropped.
+CREATE INDEX promise_by_household ON promise (household);
+CREATE INDEX promise_by_slot ON promise (slot);
+CREATE INDEX wish_by_slot ON wish (slot);
+CREATE INDEX stove_by_household ON stove (household);
+CREATE INDEX heard_by_entry ON heard (entry) WHERE entry IS NOT NULL;
 
 -- When a household is to be looked at next for reminders; 0 is at once. What is due follows from the records.
 CREATE TABLE watch (
