@@ -25,10 +25,10 @@ test('no request reads every row of a table that all households share', () => {
   const db = openDatabase(':memory:');
   const asked: string[] = [];
   const prepare = db.prepare.bind(db);
-  db.prepare = ((sql: string) => {
+  db.prepare = (sql: string) => {
     asked.push(sql);
     return prepare(sql);
-  }) as typeof db.prepare;
+  };
   const stores = openStores(db, defaultSettings);
   deliveryStore(db);
   stores.of(1);
