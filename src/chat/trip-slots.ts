@@ -15,11 +15,17 @@ export function everyone(house: House, company: Company, remarks: string[]): Eat
     const fresh = house
       .members()
       .filter(
-        (m) => !house.eaters.all().some((e) => e.member === m.id || nameKey(e.name) === nameKey(m.name)),
+        (m) =>
+          !house.eaters
+            .all()
+            .some((e) => e.member === m.id || (e.member === null && nameKey(e.name) === nameKey(m.name))),
       );
-    for (const member of fresh) {
+    const taken = fresh.map((member) => {
+      // Two people of one name are two eaters.
+      let { name } = member;
+      for (let n = 2; house.eaters.find(nameKey(name)); n += 1) name = `${member.name} ${n}`;
       const eater: NewEater = {
-        name: member.name,
+        name,
         kind: 'adult',
         member: member.id,
         ageYears: null,
@@ -31,11 +37,12 @@ export function everyone(house: House, company: Company, remarks: string[]): Eat
         never: [],
         dislikes: [],
       };
-      house.eaters.add(nameKey(member.name), eater);
-    }
+      house.eaters.add(nameKey(name), eater);
+      return name;
+    });
     if (fresh.length > 0)
       remarks.push(
-        `Taken in as ${fresh.length === 1 ? 'an eater' : 'eaters'} with nothing kept away: ${sayList(fresh.map((m) => m.name))}. Change it with /eater.`,
+        `Taken in as ${fresh.length === 1 ? 'an eater' : 'eaters'} with nothing kept away: ${sayList(taken)}. Change it with /eater.`,
       );
   }
   return house.eaters.here();
@@ -49,7 +56,11 @@ export function wantedSlots(
   eaters: readonly Eater[],
 ): NewSlot[] {
   const { company, meals } = told;
-  const id = (name: string) => eaters.find((e) => nameKey(e.name) === nameKey(name))!.id;
+  const id = (name: string) => {
+    const eater = eaters.find((e) => nameKey(e.name) === nameKey(name));
+    if (!eater) throw new Refusal('no-such-eater', `Nobody called ${name} eats here. First: /eater ${name}`);
+    return eater.id;
+  };
   const everybody = company.everybody || (!before && company.coming.length === 0);
   const base =
     before && !meals && !told.days

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { openTestHouse } from '../house.ts';
 import { openSeason, refuses } from '../season.ts';
 
 // The clock of the season stands on 3 April 2027, a Saturday.
@@ -79,3 +80,13 @@ refuses([
   ['/trip Heron Lake 9000 m', /outside what I can reckon with/],
   ['/trip Nowhere cancelled', /no trip called Nowhere/],
 ]);
+
+test('two members of one name are two eaters', () => {
+  const house = openTestHouse();
+  for (const key of ['1', '2']) house.say('/help', 'Ana', { person: { key, name: 'Ana' } });
+  const answer = house.say('/trip Zebra Lake 12-14 June dinner for all', 'Ana', {
+    person: { key: '2', name: 'Ana' },
+  });
+  expect(answer).toContain('Ana and Ana 2');
+  expect(house.faults).toEqual([]);
+});
