@@ -114,6 +114,9 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
 
   const server = createServer((request, response) => void serve(request, response));
 
+  // A connection that is dropped in the very moment it is used again would look like a fault.
+  server.keepAliveTimeout = 120_000;
+
   async function serve(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const [, bot, method = ''] = (request.url ?? '').split('/');
     const payload = await readForm(request);
