@@ -108,7 +108,9 @@ test(`${all} hostile messages: no answer refused, no crash, no growth`, async ()
     await until(() => platform.sent.some(({ text }) => text.includes('Requests:')), 60_000);
     expect(answered).toBeGreaterThan(0);
     expect(platform.refusals.filter(({ method }) => method.startsWith('send'))).toEqual([]);
-    expect(bot.said()).not.toMatch(/(a request|update \d+|delivery \S+ in chat \S+|to chat \S+) failed|broke|was not taken|given up/);
+    expect(bot.said()).not.toMatch(
+      /(a request|update \d+|delivery \S+ in chat \S+|to chat \S+) failed|broke|was not taken|given up/,
+    );
     if (early.length > 0) expect(late).toBeLessThan(1.3 * Math.max(...early));
     bot.process.kill('SIGTERM');
     expect(await bot.exited).toBe(0);
