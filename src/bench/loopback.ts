@@ -36,9 +36,11 @@ export async function openLoopback() {
     if (method === 'getUpdates') {
       updates = updates.filter(({ update_id }) => update_id >= (payload.offset ?? 0));
       const give = () => {
+        clearTimeout(timer);
         waitingPoll = undefined;
         reply(response, updates.slice(0, 100));
       };
+      const timer = setTimeout(give, 1000 * (payload.timeout ?? 0));
       if (updates.length > 0 || !payload.timeout) return give();
       waitingPoll = give;
       return;
