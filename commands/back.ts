@@ -1,10 +1,11 @@
 import { command } from '#chat/command.ts';
-import { type HeldWithPouch, heldByCode, heldFor } from '#chat/packing.ts';
-import { tripMeant } from '#chat/trips.ts';
+import { type HeldWithPouch, heldByCode, heldFor } from '#house/packing.ts';
+import { tripMeant } from '#house/trips.ts';
 import type { HeldPouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
-import { type Reading, takeName } from '#words/reading.ts';
+import { type Reading } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 import { sayCodes, sayCount, sayList } from '#words/say.ts';
 
 type Came = NonNullable<HeldPouch['came']>;

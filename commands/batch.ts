@@ -1,8 +1,8 @@
 import { command } from '#chat/command.ts';
-import { factsOfBatch, recipeNamed } from '#chat/figures.ts';
-import { rawCaution } from '#chat/phrases.ts';
-import { mealOfBatch } from '#chat/verdicts.ts';
-import { weighedNet } from '#chat/trays.ts';
+import { factsOfBatch, recipeNamed } from '#house/figures.ts';
+import { rawCaution } from '#words/phrases.ts';
+import { mealOfBatch } from '#house/verdicts.ts';
+import { weighedNet } from '#house/trays.ts';
 import type { BatchFacts } from '#core/meal.ts';
 import { depthMm, loads } from '#core/scaling.ts';
 import type { Settings } from '#core/settings.ts';

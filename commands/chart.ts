@@ -1,11 +1,12 @@
-import { dryingFacts, stockFacts, tripFacts } from '#chat/chart-facts.ts';
-import { type House, planned } from '#chat/command.ts';
-import { tripMeant } from '#chat/trips.ts';
+import { dryingFacts, stockFacts, tripFacts } from '#cards/chart-facts.ts';
+import { planned } from '#chat/command.ts';
+import type { House } from '#house/house.ts';
+import { tripMeant } from '#house/trips.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { ChartFacts } from '#draw/facts.ts';
 import { type Bar, textPlot, thinned } from '#draw/text-plot.ts';
 import { batchCode, flag, optional, part } from '#words/parts.ts';
-import { takeName } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 import { sayMonth } from '#words/say.ts';
 
 /** A text plot longer than a screen is no picture any more. */

@@ -1,11 +1,11 @@
 import { DateTime } from 'luxon';
 import { planned } from '#chat/command.ts';
-import { cookingPlan } from '#chat/cooking.ts';
-import { tripProblem } from '#chat/trip-problem.ts';
-import { sayDayOf, saySlot, tripMeant } from '#chat/trips.ts';
+import { cookingPlan } from '#house/cooking.ts';
+import { tripProblem } from '#house/trip-problem.ts';
+import { sayDayOf, saySlot, tripMeant } from '#house/trips.ts';
 import { shortages } from '#core/picks/why.ts';
 import { optional, part } from '#words/parts.ts';
-import { takeName } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 import { sayCount, sayList, sayNumber } from '#words/say.ts';
 
 export default planned({

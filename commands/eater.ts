@@ -1,16 +1,17 @@
 import { command } from '#chat/command.ts';
-import { brokenAnywhere } from '#chat/broken.ts';
-import { understoodLines } from '#chat/eater-card.ts';
-import { knownFood } from '#chat/known-food.ts';
-import { nameKey } from '#chat/figures.ts';
-import { stockVerdicts } from '#chat/verdicts.ts';
+import { brokenAnywhere } from '#house/broken.ts';
+import { understoodLines } from '#cards/eater-card.ts';
+import { knownFood } from '#house/known-food.ts';
+import { nameKey } from '#house/figures.ts';
+import { stockVerdicts } from '#house/verdicts.ts';
 import type { Eater, EaterKind } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { NewEater } from '#store/eaters.ts';
 import { allowedAgain, disliked, keptOut, numberBeside } from '#words/eater-parts.ts';
 import { flag, optional, part, quantities } from '#words/parts.ts';
 import { fold, slips } from '#words/near.ts';
-import { Ambiguous, Reading, takeName } from '#words/reading.ts';
+import { Ambiguous, Reading } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 import { sayList } from '#words/say.ts';
 
 const longestName = 30;

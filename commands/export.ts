@@ -1,5 +1,5 @@
 import { command } from '#chat/command.ts';
-import { csv } from '#chat/csv.ts';
+import { csv } from '#words/csv.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { FileOut } from '#core/talk.ts';
 

@@ -1,5 +1,5 @@
 import { command } from '#chat/command.ts';
-import { address } from '#chat/address.ts';
+import { called, nearest } from '#chat/address.ts';
 import { helpAll, helpOn } from '#chat/help.ts';
 import { Refusal } from '#core/refusal.ts';
 import { optional, restOfText } from '#words/parts.ts';
@@ -12,10 +12,12 @@ export default command({
   examples: ['/help', '/help seal'],
   takes: { about: optional(restOfText('a request')) },
   run: ({ about }, house) => {
-    if (about === undefined) return helpAll(house.commands);
-    const found = address(`/${about.replace(/^\//, '')}`, true, house.commands);
-    if (found.is === 'request') return helpOn(found.command);
-    const near = found.is === 'unknown' && found.near ? ` Did you mean /help ${found.near.name}?` : '';
+    if (about === undefined) return helpAll(house.requests);
+    const name = /^\/?([\p{L}\p{N}_]*)/u.exec(about)![1]!.toLowerCase();
+    const found = called(name, house.requests);
+    if (found) return helpOn(found);
+    const meant = nearest(name, house.requests);
+    const near = meant ? ` Did you mean /help ${meant.name}?` : '';
     throw new Refusal(
       'no-such-request',
       `There is no request called "${about}".${near} /help lists them all.`,

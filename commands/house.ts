@@ -1,5 +1,5 @@
 import { command } from '#chat/command.ts';
-import { houseSettings, settingNamed } from '#chat/house-settings.ts';
+import { houseSettings, settingNamed } from '#settings/house-settings.ts';
 import { Refusal } from '#core/refusal.ts';
 import { optional, part } from '#words/parts.ts';
 

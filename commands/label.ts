@@ -1,7 +1,8 @@
-import { type House, planned } from '#chat/command.ts';
-import { batchNumbered, pouchesInStock } from '#chat/figures.ts';
-import { labelFacts } from '#chat/label-facts.ts';
-import { mealOfBatch } from '#chat/verdicts.ts';
+import { planned } from '#chat/command.ts';
+import type { House } from '#house/house.ts';
+import { batchNumbered, pouchesInStock } from '#house/figures.ts';
+import { labelFacts } from '#cards/label-facts.ts';
+import { mealOfBatch } from '#house/verdicts.ts';
 import { gridFrom, type LabelGrid, type LabelsTold, sayGrid } from '#core/label-grid.ts';
 import type { Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';

@@ -1,9 +1,11 @@
-import { command, type House } from '#chat/command.ts';
-import { nameKey } from '#chat/figures.ts';
-import { foodMeant, forget, learntLines, plausible, sayTaught, taughtBy } from '#chat/learning.ts';
+import { command } from '#chat/command.ts';
+import type { House } from '#house/house.ts';
+import { nameKey } from '#house/figures.ts';
+import { foodMeant, forget, learntLines, plausible, sayTaught, taughtBy } from '#house/learning.ts';
 import { Refusal } from '#core/refusal.ts';
 import { foldName } from '#foods/line.ts';
-import { Reading, takeName } from '#words/reading.ts';
+import { Reading } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 import { sayNumber } from '#words/say.ts';
 import { type Teaching, teaching } from '#words/teaching.ts';
 

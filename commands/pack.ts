@@ -1,8 +1,9 @@
-import { type House, planned } from '#chat/command.ts';
-import { brokenPromises } from '#chat/broken.ts';
-import { tripPaper } from '#chat/paper-facts.ts';
-import { type HeldWithPouch, heldByCode, heldFor } from '#chat/packing.ts';
-import { saySlot, tripMeant } from '#chat/trips.ts';
+import { planned } from '#chat/command.ts';
+import type { House } from '#house/house.ts';
+import { brokenPromises } from '#house/broken.ts';
+import { tripPaper } from '#cards/paper-facts.ts';
+import { type HeldWithPouch, heldByCode, heldFor } from '#house/packing.ts';
+import { saySlot, tripMeant } from '#house/trips.ts';
 import type { Paper } from '#core/label-grid.ts';
 import type { Trip } from '#core/records.ts';
 import type { Reply } from '#core/talk.ts';
@@ -10,7 +11,7 @@ import { Refusal } from '#core/refusal.ts';
 import type { TripPaper } from '#draw/facts.ts';
 import type { Drawn } from '#draw/serve.ts';
 import { flag, optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
-import { takeName } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 import { sayCodes, sayCount, sayG } from '#words/say.ts';
 
 /** A phone shows no more without scrolling. */

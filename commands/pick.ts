@@ -1,15 +1,16 @@
-import { planned, type House } from '#chat/command.ts';
-import { pickLines, reasonLines, whyWords } from '#chat/pick-words.ts';
-import { nameKey } from '#chat/figures.ts';
-import { type TripProblem, codeOf, tripProblem } from '#chat/trip-problem.ts';
-import { dayNotes, sumLines, tripSums } from '#chat/trip-sums.ts';
-import { sayDayOf, tripMeant } from '#chat/trips.ts';
+import { planned } from '#chat/command.ts';
+import type { House } from '#house/house.ts';
+import { pickLines, reasonLines, whyWords } from '#cards/pick-words.ts';
+import { nameKey } from '#house/figures.ts';
+import { type TripProblem, codeOf, tripProblem } from '#house/trip-problem.ts';
+import { dayNotes, sumLines, tripSums } from '#house/trip-sums.ts';
+import { sayDayOf, tripMeant } from '#house/trips.ts';
 import type { PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import { type PouchReason, shortages } from '#core/picks/why.ts';
 import { Refusal } from '#core/refusal.ts';
 import { sayCodes, sayList } from '#words/say.ts';
 import { flag, optional, part, pouchCodes } from '#words/parts.ts';
-import { takeName } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 
 const tripName = part<string>('a trip by its place', (reading, names) =>
   takeName(reading, names.trips, 'trip'),

@@ -1,9 +1,9 @@
-import { batchCard } from '#chat/batch-card.ts';
+import { batchCard } from '#cards/batch-card.ts';
 import { command } from '#chat/command.ts';
-import { correctionOf } from '#chat/corrections.ts';
-import { batchNumbered, driedFacts, pouchCoded } from '#chat/figures.ts';
-import { boilingPhrase, containsLines, rawCaution, uncheckedCaution } from '#chat/phrases.ts';
-import { mealOfBatch } from '#chat/verdicts.ts';
+import { correctionOf } from '#house/corrections.ts';
+import { batchNumbered, driedFacts, pouchCoded } from '#house/figures.ts';
+import { boilingPhrase, containsLines, rawCaution, uncheckedCaution } from '#words/phrases.ts';
+import { mealOfBatch } from '#house/verdicts.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { percentDailyValue } from '#core/nutrition.ts';
 import { Refusal } from '#core/refusal.ts';

@@ -1,10 +1,10 @@
 import { command } from '#chat/command.ts';
-import { correctionOf, learntWords } from '#chat/corrections.ts';
-import { batchNumbered, driedFacts, nameKey, pouchCoded } from '#chat/figures.ts';
+import { correctionOf, learntWords } from '#house/corrections.ts';
+import { batchNumbered, driedFacts, nameKey, pouchCoded } from '#house/figures.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { Refusal } from '#core/refusal.ts';
 import { optional, part, pouchCodes, quantities } from '#words/parts.ts';
-import { takeName } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 import { sayCount, sayNumber, sayWater } from '#words/say.ts';
 
 /** '40 ml more', '1/4 cup less', 'water just right'. In ml; below zero for less. */

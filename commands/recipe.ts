@@ -1,8 +1,9 @@
-import { command, type House } from '#chat/command.ts';
-import { factsOfRecipe, nameKey, recipeNamed } from '#chat/figures.ts';
-import { recipeCard, servingLines } from '#chat/recipe-card.ts';
-import { type RecipeText, asRecord, readRecipeText, resolver } from '#chat/recipe-text.ts';
-import { mealOfRecipe } from '#chat/verdicts.ts';
+import { command } from '#chat/command.ts';
+import type { House } from '#house/house.ts';
+import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
+import { recipeCard, servingLines } from '#cards/recipe-card.ts';
+import { type RecipeText, asRecord, readRecipeText, resolver } from '#house/recipe-text.ts';
+import { mealOfRecipe } from '#house/verdicts.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';

@@ -1,8 +1,9 @@
-import { command, type House } from '#chat/command.ts';
-import { factsOfRecipe, recipeNamed } from '#chat/figures.ts';
-import { resolver } from '#chat/recipe-text.ts';
-import { saltLines } from '#chat/salt.ts';
-import { type ScaledLine, scaledLine } from '#chat/scaled-line.ts';
+import { command } from '#chat/command.ts';
+import type { House } from '#house/house.ts';
+import { factsOfRecipe, recipeNamed } from '#house/figures.ts';
+import { resolver } from '#house/recipe-text.ts';
+import { saltLines } from '#cards/salt.ts';
+import { type ScaledLine, scaledLine } from '#cards/scaled-line.ts';
 import { expectedDryG } from '#core/balance.ts';
 import type { RecipeFacts } from '#core/meal.ts';
 import type { Recipe } from '#core/records.ts';

@@ -1,10 +1,10 @@
 import { DateTime } from 'luxon';
 import { command } from '#chat/command.ts';
-import { correctionOf } from '#chat/corrections.ts';
-import { batchNumbered, driedFacts } from '#chat/figures.ts';
-import { rawCaution, steadyPhrase, uncheckedCaution, wetCaution } from '#chat/phrases.ts';
-import { mealOfBatch } from '#chat/verdicts.ts';
-import { type Sealing, absorberLine, planSealing } from '#chat/sealing.ts';
+import { correctionOf } from '#house/corrections.ts';
+import { batchNumbered, driedFacts } from '#house/figures.ts';
+import { rawCaution, steadyPhrase, uncheckedCaution, wetCaution } from '#words/phrases.ts';
+import { mealOfBatch } from '#house/verdicts.ts';
+import { type Sealing, absorberLine, planSealing } from '#house/sealing.ts';
 import { pouchFacts, steadinessOf, wetByBalance } from '#core/meal.ts';
 import { pouchVolumeMl } from '#core/oxygen.ts';
 import { Refusal } from '#core/refusal.ts';

@@ -1,15 +1,17 @@
-import { command, type House } from '#chat/command.ts';
-import { batchNumbered, factsOfBatch, nameKey } from '#chat/figures.ts';
+import { command } from '#chat/command.ts';
+import type { House } from '#house/house.ts';
+import { batchNumbered, factsOfBatch, nameKey } from '#house/figures.ts';
 import { pouchFacts } from '#core/meal.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Shelf } from '#store/pouches.ts';
-import { avoidancesOf, becauseWords, mealsInStock } from '#chat/verdicts.ts';
+import { avoidancesOf, becauseWords, mealsInStock } from '#house/verdicts.ts';
 import { type Avoidance, type Verdict, verdictFor } from '#core/allergens.ts';
 import { Refusal } from '#core/refusal.ts';
-import { knownFood } from '#chat/known-food.ts';
+import { knownFood } from '#house/known-food.ts';
 import { avoided } from '#words/eater-parts.ts';
 import { meal, optional, part } from '#words/parts.ts';
-import { isFiller, takeName } from '#words/reading.ts';
+import { isFiller } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 import { sayCodes, sayCount, sayG, sayList, sayMonth, sayNumber } from '#words/say.ts';
 import { beforeDay } from '#words/when.ts';
 

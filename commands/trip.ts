@@ -1,9 +1,10 @@
-import { command, type House } from '#chat/command.ts';
-import { brokenPromises } from '#chat/broken.ts';
-import { nameKey } from '#chat/figures.ts';
-import { missingLines } from '#chat/missing.ts';
-import { altitudeOf, sayDayOf, slotLines, tripsAhead } from '#chat/trips.ts';
-import { everyone, settle, wantedSlots } from '#chat/trip-slots.ts';
+import { command } from '#chat/command.ts';
+import type { House } from '#house/house.ts';
+import { brokenPromises } from '#house/broken.ts';
+import { nameKey } from '#house/figures.ts';
+import { missingLines } from '#house/missing.ts';
+import { altitudeOf, sayDayOf, slotLines, tripsAhead } from '#house/trips.ts';
+import { everyone, settle, wantedSlots } from '#house/trip-slots.ts';
 import type { Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';
@@ -11,7 +12,7 @@ import { boilingPointC } from '#core/boiling.ts';
 import type { NewTrip } from '#store/trips.ts';
 import { tripDays, type Days } from '#words/days.ts';
 import { altitudeM, flag, optional, part } from '#words/parts.ts';
-import { takeName } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 import { sayList, sayNumber } from '#words/say.ts';
 import { type Company, type MealsOfTrip, mealsOfTrip, readCompany, startWater } from '#words/trip-parts.ts';
 

@@ -1,5 +1,5 @@
 import { command } from '#chat/command.ts';
-import { goneWords, remainingLines, takeOut } from '#chat/leave.ts';
+import { goneWords, remainingLines, takeOut } from '#house/leave.ts';
 import { pouchCodes } from '#words/parts.ts';
 
 export default command({

@@ -1,12 +1,13 @@
 import { command } from '#chat/command.ts';
-import { freeStock, nameKey, recipeNamed, factsOfRecipe } from '#chat/figures.ts';
-import { saySlot, tripMeant } from '#chat/trips.ts';
-import { becauseWords, mealOfRecipe, mealsInStock, type MealShown, verdictOn } from '#chat/verdicts.ts';
+import { freeStock, nameKey, recipeNamed, factsOfRecipe } from '#house/figures.ts';
+import { saySlot, tripMeant } from '#house/trips.ts';
+import { becauseWords, mealOfRecipe, mealsInStock, type MealShown, verdictOn } from '#house/verdicts.ts';
 import type { Eater, Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { type Names, flag, meal, optional, part } from '#words/parts.ts';
 import { oneDay } from '#words/days.ts';
-import { takeName, type Reading } from '#words/reading.ts';
+import { type Reading } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
 import { sayCodes, sayCount, sayList } from '#words/say.ts';
 import { slotMealNamed } from '#words/trip-parts.ts';
 

@@ -1,7 +1,7 @@
 import { command } from '#chat/command.ts';
-import { pouchCoded } from '#chat/figures.ts';
-import { boilingPhrase, burnCaution } from '#chat/phrases.ts';
-import { forBatch, forMeal, forPouches, forWeight, type PouredFigures } from '#chat/poured.ts';
+import { pouchCoded } from '#house/figures.ts';
+import { boilingPhrase, burnCaution } from '#words/phrases.ts';
+import { forBatch, forMeal, forPouches, forWeight, type PouredFigures } from '#house/poured.ts';
 import type { Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';

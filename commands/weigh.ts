@@ -1,7 +1,7 @@
 import { command } from '#chat/command.ts';
-import { batchNumbered, factsOfBatch } from '#chat/figures.ts';
-import { steadyPhrase, wetCaution } from '#chat/phrases.ts';
-import { weighedNet } from '#chat/trays.ts';
+import { batchNumbered, factsOfBatch } from '#house/figures.ts';
+import { steadyPhrase, wetCaution } from '#words/phrases.ts';
+import { weighedNet } from '#house/trays.ts';
 import { residualMoistureBand, usualSolidsErrorFraction } from '#core/balance.ts';
 import { steadyThresholdG } from '#core/dryness.ts';
 import { type BatchFacts, steadinessOf, wetByBalance } from '#core/meal.ts';

@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { replay } from '../src/replay.ts';
+import { replay } from '#demo/replay.ts';
 
 const folder = join(import.meta.dirname, '..', 'fixtures', 'chats');
 

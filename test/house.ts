@@ -1,17 +1,19 @@
 import { createHash } from 'node:crypto';
 import Database from 'better-sqlite3';
 import { DateTime } from 'luxon';
-import { type Answerer, answer } from '#chat/answer.ts';
+import { answer } from '#chat/answer.ts';
+import type { Answerer } from '#chat/answerer.ts';
 import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
 import type { Message, Outgoing } from '#core/talk.ts';
 import { openDrawing } from '#draw/drawing.ts';
-import { openSolver } from '#solver.ts';
+import { openSolver } from '#solver/solver.ts';
 import { openFoods } from '#store/foods.ts';
 import { foodTablePath } from './food-table.ts';
 import { recordTables } from '#store/journal.ts';
 import { openStores } from '#store/house.ts';
-import { type Db, makeReady, openDatabase } from '#store/open.ts';
+import { makeReady, openDatabase } from '#store/open.ts';
+import type { Db } from '#store/db.ts';
 
 const foods = openFoods(foodTablePath);
 const commands = await readCommands();

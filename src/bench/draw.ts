@@ -1,7 +1,8 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Answerer, answer } from '#chat/answer.ts';
+import { answer } from '#chat/answer.ts';
+import type { Answerer } from '#chat/answerer.ts';
 import { readCommands } from '#chat/registry.ts';
 import { commonGrids } from '#core/label-grid.ts';
 import { defaultSettings } from '#core/settings.ts';
@@ -10,7 +11,7 @@ import type { ChartFacts, LabelFacts } from '#draw/facts.ts';
 import { openFoods } from '#store/foods.ts';
 import { openStores } from '#store/house.ts';
 import { openDatabase } from '#store/open.ts';
-import { openSolver } from '#solver.ts';
+import { openSolver } from '#solver/solver.ts';
 
 // Times labels and charts as the chat asks for them, from the thread's start on, and how the chat answers meanwhile.
 

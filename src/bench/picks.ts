@@ -7,7 +7,7 @@ import { makeGrid } from '#core/picks/grid.ts';
 import { measure } from '#core/picks/measure.ts';
 import { pickPouches } from '#core/picks/pick.ts';
 import { levelNames, type Lot, type PicksProblem, type PicksResult } from '#core/picks/problem.ts';
-import { openSolver } from '#solver.ts';
+import { openSolver } from '#solver/solver.ts';
 import { linearFrom } from '../solver/highs.ts';
 
 /** Invented names; the figures are drawn from a seed, so that everybody measures the same trips. */

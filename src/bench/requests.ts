@@ -2,14 +2,15 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Answerer, answer } from '#chat/answer.ts';
+import { answer } from '#chat/answer.ts';
+import type { Answerer } from '#chat/answerer.ts';
 import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
 import { openFoods } from '#store/foods.ts';
 import { openStores } from '#store/house.ts';
 import { openDrawing } from '#draw/drawing.ts';
 import { openDatabase } from '#store/open.ts';
-import { openSolver } from '#solver.ts';
+import { openSolver } from '#solver/solver.ts';
 
 // Times every request on a household of 50 recipes, 200 batches and 2,000 pouches, in the process, on a real file with
 // full synchronous writes. Prints milliseconds and ratios to a bare one-row transaction on the same file.

@@ -1,5 +1,6 @@
 import { slips } from '#words/near.ts';
 import { readScanPayload } from '#words/scan.ts';
+import type { HelpRecord } from '#house/house.ts';
 import type { Command } from './command.ts';
 import { formsOf } from './forms.ts';
 
@@ -65,14 +66,16 @@ function namedIn(text: string, commands: readonly Command[]): Command | undefine
   return named.length === 1 ? named[0] : undefined;
 }
 
-function called(name: string, commands: readonly Command[]): Command | undefined {
-  return commands.find((c) => c.name === name || c.alsoCalled.includes(name));
+/** The request of that name, or of another name that people use for it. */
+export function called<R extends HelpRecord>(name: string, requests: readonly R[]): R | undefined {
+  return requests.find((c) => c.name === name || c.alsoCalled.includes(name));
 }
 
-function nearest(typed: string, commands: readonly Command[]): Command | undefined {
+/** The request whose name is a slip of the pen away. */
+export function nearest<R extends HelpRecord>(typed: string, requests: readonly R[]): R | undefined {
   const most = typed.length < 7 ? 1 : 2;
-  return commands
-    .map((command) => ({ command, distance: slips(typed, command.name, most) }))
+  return requests
+    .map((request) => ({ request, distance: slips(typed, request.name, most) }))
     .filter(({ distance }) => distance <= most)
-    .sort((a, b) => a.distance - b.distance)[0]?.command;
+    .sort((a, b) => a.distance - b.distance)[0]?.request;
 }

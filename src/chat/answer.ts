@@ -1,25 +1,10 @@
 import type { Message, Reply } from '#core/talk.ts';
-import type { FoodTable } from '#foods/food.ts';
-import type { Stores } from '#store/house.ts';
 import { address } from './address.ts';
 import { admission, choosesAgain, scanned } from './admission.ts';
 import { type Carried, open, record, refused, where } from './carry-out.ts';
-import type { Command, Planned, Workers } from './command.ts';
-import type { Status } from './status.ts';
+import type { Answerer } from './answerer.ts';
+import type { Command, Planned } from './command.ts';
 import { storeTrouble } from './trouble.ts';
-
-export interface Answerer {
-  readonly stores: Stores;
-  readonly foods: FoodTable;
-  readonly commands: readonly Command[];
-  readonly workers: Workers;
-  readonly admitCode: string | null;
-  readonly chatLink: string | null;
-  /** How the program does; only whoever runs it is told. */
-  readonly status?: () => Status;
-  /** Where a bug is reported; it never sees the message's text. */
-  readonly log: (line: string) => void;
-}
 
 /** What the door does at once, beside sending what waits in the outbox. */
 export interface Handled {

@@ -3,12 +3,13 @@ import type { Message, Reply } from '#core/talk.ts';
 import type { Author } from '#store/journal.ts';
 import type { Names } from '#words/parts.ts';
 import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
-import type { Answerer } from './answer.ts';
-import type { Command, House, Said } from './command.ts';
-import { nameKey } from './figures.ts';
+import { type Answerer, seenBy } from './answerer.ts';
+import type { Command, Said } from './command.ts';
+import type { House } from '#house/house.ts';
+import { nameKey } from '#house/figures.ts';
 import { formsOf } from './forms.ts';
-import { tripsOpen } from './trips.ts';
-import { notesOn } from './verdicts.ts';
+import { tripsOpen } from '#house/trips.ts';
+import { notesOn } from '#house/verdicts.ts';
 
 export interface Carried {
   readonly reply: Reply;
@@ -49,24 +50,16 @@ export function open(
     member: member.id,
     atMs: message.sentAtMs,
   };
-  const records = stores.of(household);
-  const house: Omit<House, 'sure'> = {
-    ...records,
-    household,
+  const house = seenBy(answerer, household, {
     member,
-    members: () => stores.households.members(household),
-    settings: records.settings.all(),
-    told: records.settings,
-    foods: answerer.foods,
     nowMs: message.sentAtMs,
+    sure: false,
     journal: {
       undoLast: () => stores.journal.undoLast(author),
       latest: (count) => stores.journal.latest(household, count),
     },
-    commands: answerer.commands,
-    chatLink: answerer.chatLink,
     status: runsIt(answerer, message) ? (answerer.status ?? null) : null,
-  };
+  });
   const { asked, remarks, couldNot, sure } = readParts(command, words, namesOf(house));
   return { author, house: { ...house, sure }, asked, remarks, couldNot };
 }
@@ -144,7 +137,7 @@ export function readParts(command: Command, words: string, names: Names) {
 }
 
 /** The household's own names, each list read from the records only when a part asks for it. */
-function namesOf(house: Omit<House, 'sure'>): Names {
+function namesOf(house: House): Names {
   const lists = new Map<string, readonly string[]>();
   const once = (key: string, list: () => readonly string[]) => {
     if (!lists.has(key)) lists.set(key, list());

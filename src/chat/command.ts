@@ -1,35 +1,9 @@
-import type { FoodTable } from '#foods/food.ts';
-import type { Drawing } from '#draw/drawing.ts';
-import type { Solver } from '#solver.ts';
 import type { Reply } from '#core/talk.ts';
-import type { Settings } from '#core/settings.ts';
-import type { Entry } from '#store/journal.ts';
-import type { Records } from '#store/house.ts';
-import type { Member } from '#store/households.ts';
+import type { Drawing } from '#draw/drawing.ts';
+import type { HelpRecord, House } from '#house/house.ts';
+import type { MealShown } from '#house/verdicts.ts';
+import type { Solver } from '#solver/solver.ts';
 import type { Part } from '#words/parts.ts';
-import type { Status } from './status.ts';
-import type { MealShown } from './verdicts.ts';
-
-/** All that a request may touch: the records of one household, never another's. */
-export interface House extends Omit<Records, 'settings'> {
-  readonly household: number;
-  readonly member: Member;
-  readonly members: () => Member[];
-  readonly settings: Settings;
-  readonly told: Records['settings'];
-  readonly foods: FoodTable;
-  /** When the message was sent. */
-  readonly nowMs: number;
-  /** The person said "sure": a questioned weight or a repeat is meant as it stands. */
-  readonly sure: boolean;
-  readonly journal: { undoLast(): string; latest(count: number): Entry[] };
-  /** Every request there is, for /help. */
-  readonly commands: readonly Command[];
-  /** Where pouches' cards open, such as a bot's link; null in the terminal. */
-  readonly chatLink: string | null;
-  /** How the program does; null for whoever does not run it. */
-  readonly status: (() => Status) | null;
-}
 
 /** Long sums that run beside the chat. */
 export interface Workers {
@@ -56,16 +30,7 @@ type Takes = Readonly<Record<string, Part<unknown>>>;
 /** What `takes` yields: each part's value, undefined only where the part is optional. */
 export type Asked<T extends Takes> = { readonly [K in keyof T]: T[K] extends Part<infer V> ? V : never };
 
-export interface Command {
-  readonly name: string;
-  /** Other first words people use for it. */
-  readonly alsoCalled: readonly string[];
-  readonly usage: string;
-  readonly summary: string;
-  /** Requests that work as they stand, the first shown after a refusal. */
-  readonly examples: readonly [string, ...string[]];
-  /** Longer help, for /help NAME. */
-  readonly help: readonly string[];
+export interface Command extends HelpRecord {
   /** A plain sentence that means this request. */
   readonly sentence: RegExp | null;
   /** Records something: words that no part took are then refused, not only quoted back. */

@@ -1,5 +1,5 @@
 import { backUpDaily } from '#store/backups.ts';
-import type { Db } from '#store/open.ts';
+import type { Db } from '#store/db.ts';
 
 const lookEveryMs = 15 * 60_000;
 

@@ -10,7 +10,7 @@ import {
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 /** Why a copy was made: by the day, before the records change form, or before a restore put another in place. */
 export type Why = 'daily' | 'before-change' | 'replaced';

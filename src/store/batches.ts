@@ -1,6 +1,6 @@
 import { groupBy } from '#core/groups.ts';
 import type { Batch, Recipe, Tray, Weighing } from '#core/records.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 interface BatchRow {
   id: number;

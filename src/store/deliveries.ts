@@ -1,5 +1,6 @@
 import type { Outgoing } from '#core/talk.ts';
-import { type Db, lightly } from './open.ts';
+import { lightly } from './open.ts';
+import type { Db } from './db.ts';
 
 /** Later than any clock: an answer to a chat that the bot cannot reach at present. */
 const pausedMs = 9_000_000_000_000_000;

@@ -1,5 +1,5 @@
 import type { Eater } from '#core/records.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 type EaterRow = Omit<Eater, 'never' | 'dislikes' | 'isGone'> & { isGone: 0 | 1 };
 export type NewEater = Omit<Eater, 'id' | 'isGone'>;

@@ -1,5 +1,5 @@
 import { recordTables } from './journal.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 /** What the file says it is, so that another file is not taken for one. */
 export const exportFormat = 'tray-to-trail household';

@@ -6,7 +6,7 @@ import { householdStore } from './households.ts';
 import { openJournal } from './journal.ts';
 import { learntStore } from './learnt.ts';
 import { messageStore } from './messages.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 import { pouchStore } from './pouches.ts';
 import { ratingStore } from './ratings.ts';
 import { recipeStore } from './recipes.ts';

@@ -1,5 +1,5 @@
 import type { Message } from '#core/talk.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 export interface Member {
   readonly id: number;

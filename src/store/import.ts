@@ -4,7 +4,8 @@ import { z } from 'zod';
 import { columnsOf, exportedTables, exportFormat, exportVersion } from './export.ts';
 import { recordTables } from './journal.ts';
 import { inTurn, lockAlone } from './lock.ts';
-import { type Db, makeReady, migrate, newestForm } from './open.ts';
+import { makeReady, migrate, newestForm } from './open.ts';
+import type { Db } from './db.ts';
 
 const Cell = z.union([z.null(), z.string(), z.number()]);
 const Shape = z.object({

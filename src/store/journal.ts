@@ -1,5 +1,5 @@
 import { Refusal } from '#core/refusal.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 /** The tables whose rows are a household's records; every change to them can be taken back. */
 export const recordTables = [

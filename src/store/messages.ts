@@ -1,5 +1,5 @@
 import type { Message, Outgoing, Reply } from '#core/talk.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 export type Outcome = 'answered' | 'recorded' | 'refused';
 

@@ -3,9 +3,8 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
 import { backUpNow } from './backups.ts';
+import type { Db } from './db.ts';
 import { cannotWrite, checkWhole, isReadOnly, mayBegin } from './whole.ts';
-
-export type Db = Database.Database;
 
 const folder = join(dirname(fileURLToPath(import.meta.url)), 'migrations');
 

@@ -1,5 +1,5 @@
 import type { Pouch } from '#core/records.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 type PouchRow = Omit<Pouch, 'checked'> & { checked: 0 | 1 };
 

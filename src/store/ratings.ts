@@ -1,4 +1,4 @@
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 /** What somebody said of a meal they ate. */
 export interface Rating {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { allergens, type Contents, kinds } from '#core/allergens.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 const ContentsShape: z.ZodType<Contents> = z.object({
   contains: z.array(z.enum(allergens)),

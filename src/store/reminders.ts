@@ -1,5 +1,6 @@
 import type { Message } from '#core/talk.ts';
-import { type Db, lightly } from './open.ts';
+import { lightly } from './open.ts';
+import type { Db } from './db.ts';
 
 type Door = Message['door'];
 

@@ -2,7 +2,8 @@ import { chmodSync, closeSync, existsSync, openSync, renameSync, rmSync } from '
 import Database from 'better-sqlite3';
 import { backUpNow, dropOldBackups, newBackup } from './backups.ts';
 import { lockAlone } from './lock.ts';
-import { type Db, newestForm } from './open.ts';
+import { newestForm } from './open.ts';
+import type { Db } from './db.ts';
 import { isDamage } from './whole.ts';
 
 /** What a file holds, for whoever restores it. */

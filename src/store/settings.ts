@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { defaultSettings, type Settings } from '#core/settings.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 const above = z.number().positive();
 const notBelow = z.number().min(0);

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { HeldPouch, Slot, SlotMeal, Trip, Wish } from '#core/records.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 type TripRow = Omit<Trip, 'slots' | 'fromSnow' | 'isOver'> & { fromSnow: 0 | 1; isOver: 0 | 1 };
 export type NewTrip = Omit<Trip, 'id' | 'slots' | 'isOver'>;

@@ -1,7 +1,7 @@
 import { existsSync, statSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import { backupsOf } from './backups.ts';
-import type { Db } from './open.ts';
+import type { Db } from './db.ts';
 
 const damageCodes = /^SQLITE_(CORRUPT|NOTADB|IOERR)/;
 

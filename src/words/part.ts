@@ -2,7 +2,8 @@ import { Refusal } from '#core/refusal.ts';
 import type { Unit } from '#core/units.ts';
 import { fold } from './near.ts';
 import { takeWhole } from './names.ts';
-import { type Reading, takeName } from './reading.ts';
+import { type Reading } from './reading.ts';
+import { takeName } from './names.ts';
 
 /** What a part may need to know to be read: names of this household, never its records. */
 export interface Names {

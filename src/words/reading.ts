@@ -6,7 +6,6 @@ import { type Token, tokens } from './tokens.ts';
 
 export { Ambiguous } from './ambiguous.ts';
 export { isFiller } from './fillers.ts';
-export { takeName } from './names.ts';
 
 /**
  * One message being read. Parts take the pieces they understand; what is left over is quoted back.

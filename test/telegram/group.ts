@@ -1,4 +1,4 @@
-import type { Answerer } from '#chat/answer.ts';
+import type { Answerer } from '#chat/answerer.ts';
 import { answer, resume } from '#chat/answer.ts';
 import { arrival } from '#chat/admission.ts';
 import { menu } from '#chat/help.ts';

@@ -1,7 +1,7 @@
 // Witness: disable_notification and message_thread_id as in the Bot API reference (sendMessage); which reminder makes a
 // sound is this project's choice, no source.
 import { afterEach, expect, test } from 'vitest';
-import { openReminding } from '../../src/reminding.ts';
+import { openReminding } from '#reminders/clock.ts';
 import { type OpenDoor, openDoor, until } from './group.ts';
 import { realRequests } from './requests.ts';
 

@@ -1,0 +1,32 @@
+import { steadinessOf } from '#core/meal.ts';
+import { sayCodes, sayCount, sayDay, sayG, sayMoment, sayNumber } from '#words/say.ts';
+import type { House } from '#house/house.ts';
+import { batchNumbered, factsOfBatch } from '#house/figures.ts';
+import { containsLines, rawCaution, steadyPhrase } from '#words/phrases.ts';
+
+/** A batch from the trays to what is left of it. */
+export function batchCard(house: House, no: number): string[] {
+  const batch = batchNumbered(house, no);
+  const facts = factsOfBatch(house, batch);
+  const { settings } = house;
+  const g = (value: number) => sayG(value, settings.units);
+  const pouches = house.pouches.ofBatch(no);
+  const sealedG = pouches.reduce((sum, pouch) => sum + pouch.dryG, 0);
+  const dry =
+    facts.dryG === null
+      ? `not weighed dry yet${facts.expectedDryG === null ? '' : `, expected about ${g(facts.expectedDryG)}`}`
+      : `${g(facts.dryG)} dry at ${sayMoment(facts.lastWeighedAtMs!, settings.zone)}`;
+  return [
+    `B${no}: ${batch.recipe.name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, loaded ${sayDay(batch.loadedAtMs, settings.zone)}`,
+    `${g(facts.wetG)} wet on ${sayCount(batch.trays.length, 'tray')}, ${dry}.`,
+    steadyPhrase(steadinessOf(batch, settings), settings),
+    ...(pouches.length === 0
+      ? ['Nothing of it is sealed yet.']
+      : [`Sealed: ${sayCodes(pouches)}, ${g(sealedG)}.`]),
+    ...(pouches.length > 0 && facts.dryG !== null
+      ? [`Unsealed: ${g(Math.max(0, facts.dryG - sealedG))}.`]
+      : []),
+    ...containsLines(facts.recipe),
+    ...(batch.isRaw ? [rawCaution] : []),
+  ];
+}

@@ -1,0 +1,74 @@
+import { boilingPointC } from '#core/boiling.ts';
+import { pouchFacts } from '#core/meal.ts';
+import type { Pouch } from '#core/records.ts';
+import type { LabelFacts } from '#draw/facts.ts';
+import { sayCount, sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
+import { scanPayload } from '#words/scan.ts';
+import type { House } from '#house/house.ts';
+import { correctionOf } from '#house/corrections.ts';
+import { batchNumbered, driedFacts } from '#house/figures.ts';
+import { containsLines, soakMinutes } from '#words/phrases.ts';
+import { becauseWords, mealOfBatch, type MealShown, verdictOn } from '#house/verdicts.ts';
+
+/** What the labels of these pouches say; each batch is worked out once. */
+export function labelFacts(house: House, pouches: readonly Pouch[]): LabelFacts[] {
+  const batches = new Map<number, ReturnType<typeof ofBatch>>();
+  return pouches.map((pouch) => {
+    const batch = batches.get(pouch.batch) ?? ofBatch(house, pouch.batch);
+    batches.set(pouch.batch, batch);
+    return labelOf(house, pouch, batch);
+  });
+}
+
+function ofBatch(house: House, no: number) {
+  const batch = batchNumbered(house, no);
+  const facts = driedFacts(house, batch);
+  return {
+    isRaw: batch.isRaw,
+    facts,
+    correction: correctionOf(house, batch.recipe.name).correction,
+    contents: containsLines(facts.recipe),
+    notFor: notForLine(house, mealOfBatch(house, no)),
+  };
+}
+
+function labelOf(
+  { settings, chatLink, household }: House,
+  pouch: Pouch,
+  { isRaw, facts, correction, contents, notFor }: ReturnType<typeof ofBatch>,
+): LabelFacts {
+  const figures = pouchFacts(pouch.dryG, facts, correction);
+  const code = `B${pouch.batch}-${pouch.no}`;
+  const water = sayWater(figures.waterMl, settings);
+  const soak = soakMinutes(boilingPointC(settings.altitudeM));
+  return {
+    code,
+    meal: pouch.meal,
+    water,
+    soak: `Stand ${soak} min at ${Math.round(settings.altitudeM)} m`,
+    dry: sayG(pouch.dryG, settings.units),
+    servings: sayCount(Number(sayNumber(figures.servings)), 'serving'),
+    sealed: sayDay(pouch.sealedAtMs, settings.zone),
+    bestBy: pouch.bestByOn === null ? null : sayMonth(pouch.bestByOn),
+    cautions: [
+      ...(pouch.checked ? [] : ['UNCHECKED: not shown to be dry, keep frozen']),
+      ...(isRaw ? ['RAW: cook before eating'] : []),
+    ],
+    contents,
+    notFor,
+    scan:
+      chatLink === null ? `${code} ${pouch.meal}, water ${water}` : chatLink + scanPayload(household, pouch),
+  };
+}
+
+/** Who must not have it, and who must not have it yet. */
+function notForLine(house: House, meal: MealShown): string[] {
+  const said = house.eaters.here().flatMap((eater) => {
+    const verdict = verdictOn(eater, meal);
+    if (verdict.is === 'clear') return [];
+    const why =
+      verdict.is === 'blocked' ? becauseWords(verdict.by) : `unknown, ${becauseWords(verdict.because)}`;
+    return [`\u2068${eater.name}\u2069: ${why}`];
+  });
+  return said.length === 0 ? [] : [`Not for ${said.join('; ')}`];
+}

@@ -1,0 +1,93 @@
+import type { RecipeFacts } from '#core/meal.ts';
+import { expectedDryG } from '#core/balance.ts';
+import type { Recipe, RecipeLine } from '#core/records.ts';
+import type { Settings } from '#core/settings.ts';
+import type { FoodTable } from '#foods/food.ts';
+import { sayG, sayList, sayNumber } from '#words/say.ts';
+import { containsLines } from '#words/phrases.ts';
+
+/** One line: what was typed, the food found, grams and water, and what was assumed. */
+function lineCard(line: RecipeLine, position: number, foods: FoodTable, settings: Settings): string {
+  if (line.state === 'asked')
+    return `${position}. ${line.typed} → ? ${line.question ?? 'I do not know this one.'}`;
+  const remarks = line.remarks.length > 0 ? ` (${line.remarks.join('; ')})` : '';
+  if (line.state === 'uncounted' || line.grams === null)
+    return `${position}. ${line.typed} → ${line.called}, no amount: counted as 0${remarks}`;
+  const water = line.ndb === null ? undefined : foods.byNdb(line.ndb)?.per100.waterG;
+  const wet =
+    water === undefined || water === null
+      ? 'water unknown'
+      : `${sayG((line.grams * water) / 100, settings.units)} of it water`;
+  return `${position}. ${line.typed} → ${line.called}, ${sayG(line.grams, settings.units)}, ${wet}${remarks}`;
+}
+
+/** The recipe as it was understood, line by line, then a serving in figures, then cautions. */
+export function recipeCard(
+  recipe: Recipe,
+  facts: RecipeFacts,
+  foods: FoodTable,
+  settings: Settings,
+): string[] {
+  return [
+    ...recipe.lines.map((line, i) => lineCard(line, i + 1, foods, settings)),
+    ...servingLines(recipe, facts, settings),
+    ...containsLines(facts),
+    ...dryingCautions(recipe, facts, foods),
+  ];
+}
+
+/** A serving in figures. */
+export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Settings): string[] {
+  const { totals, finishedG, boiledAwayG } = facts;
+  if (!(totals.massG > 0)) return ['No line could be weighed yet, so there are no figures.'];
+  const g = (value: number) => sayG(value, settings.units);
+  const atLeast = facts.unresolved.length + facts.uncounted.length > 0 ? 'at least ' : '';
+  const dryG = totals.solidsG > 0 ? expectedDryG(totals.solidsG, settings.residualMoisture) : 0;
+  const each = (value: number) => Math.round(value / recipe.servings);
+  const lines = [
+    `The pot: ${g(totals.massG)} of ingredients${recipe.potG === null ? '' : `, ${g(recipe.potG)} when finished`}; solids ${g(totals.solidsG)}, so about ${g(dryG)} dry.`,
+    `Each of ${sayNumber(recipe.servings)} servings: ${g(finishedG / recipe.servings)} wet, about ${g(dryG / recipe.servings)} dry, ${each(totals.kcal)} kcal, ${atLeast}${each(totals.sodiumMg)} mg sodium.`,
+  ];
+  if (recipe.potG !== null) {
+    lines.push(
+      boiledAwayG >= 0
+        ? `${g(boiledAwayG)} of water boiled away in the kitchen.`
+        : `The pot weighs ${g(-boiledAwayG)} more than its lines: water that no line names.`,
+    );
+  }
+  const missing = [...new Set(totals.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food))];
+  if (missing.length > 0) lines.push(`The food table has no sodium for ${sayList(missing)}.`);
+  return lines;
+}
+
+const rawAnimal = /\braw\b/i;
+const animalGroups = /beef|pork|lamb|veal|poultry|finfish|shellfish|sausage/i;
+const cutUp =
+  /\b(?:chop|dice|cube|slice|mince|ground|grate|shred|strip|crumble|piece|chunk|crush|puree|mash|flake|fine|small|bite|julienne|canned|tin|flour|powder)/i;
+
+/** What to heed before this meal goes on the trays. */
+function dryingCautions(recipe: Recipe, { totals }: RecipeFacts, foods: FoodTable): string[] {
+  const lines: string[] = [];
+  const fat = totals.solidsG > 0 ? totals.fatG / totals.solidsG : 0;
+  if (fat >= 0.2) {
+    lines.push(
+      `${Math.round(fat * 100)} % of the dry food is fat: fat does not dry, and goes rancid. It keeps for a shorter time; leave oil and butter out and add them at camp.`,
+    );
+  }
+  const raw = recipe.lines.filter((line) => {
+    const food = line.ndb === null ? undefined : foods.byNdb(line.ndb);
+    return food && rawAnimal.test(food.name) && (animalGroups.test(food.group) || /^egg/i.test(food.name));
+  });
+  if (raw.length > 0) {
+    lines.push(
+      `Cook the ${sayList(raw.map((line) => line.called))} through before drying: freeze-drying kills no germs.`,
+    );
+  }
+  const thick = raw.filter((line) => !cutUp.test(line.typed) && !/egg/i.test(line.called));
+  if (thick.length > 0) {
+    lines.push(
+      `Cut the ${sayList(thick.map((line) => line.called))} to bite-size pieces; thick ones stay wet inside (common practice).`,
+    );
+  }
+  return lines;
+}

@@ -1,0 +1,39 @@
+import type { FoodTable } from '#foods/food.ts';
+import type { House } from '#house/house.ts';
+import type { Status } from '#house/status.ts';
+import type { Stores } from '#store/house.ts';
+import type { Command, Workers } from './command.ts';
+
+/** What it takes to answer: the records, the food table, the requests and what works beside the chat. */
+export interface Answerer {
+  readonly stores: Stores;
+  readonly foods: FoodTable;
+  readonly commands: readonly Command[];
+  readonly workers: Workers;
+  readonly admitCode: string | null;
+  readonly chatLink: string | null;
+  /** How the program does; only whoever runs it is told. */
+  readonly status?: () => Status;
+  /** Where a bug is reported; it never sees the message's text. */
+  readonly log: (line: string) => void;
+}
+
+/** One household as a message or a reminder sees it; who looks, and what they may do, is told apart. */
+export function seenBy(
+  { stores, foods, commands, chatLink }: Answerer,
+  household: number,
+  looker: Pick<House, 'member' | 'journal' | 'status' | 'sure' | 'nowMs'>,
+): House {
+  const records = stores.of(household);
+  return {
+    ...records,
+    household,
+    members: () => stores.households.members(household),
+    settings: records.settings.all(),
+    told: records.settings,
+    foods,
+    requests: commands,
+    chatLink,
+    ...looker,
+  };
+}

@@ -1,0 +1,46 @@
+import type { Pouch, Trip } from '#core/records.ts';
+import { sayCodes, sayList } from '#words/say.ts';
+import type { House } from './house.ts';
+import { saySlot, tripsAhead } from './trips.ts';
+import { becauseWords, mealOfBatch, verdictOn } from './verdicts.ts';
+
+/**
+ * Kept pouches that no longer fit: somebody's list or a recipe changed, or somebody came to the trip for whom
+ * nothing was kept. What is kept is never changed silently.
+ */
+export function brokenPromises(house: House, trip: Trip): string[] {
+  const held = house.trips.held(trip.id).filter((h) => h.came === null);
+  if (held.length === 0) return [];
+  const eaters = house.eaters.all();
+  const stock = house.pouches.inStock();
+  const lines: string[] = [];
+  const unfit = new Map<string, { codes: Pouch[]; says: string }>();
+  for (const { pouch: id, slot: slotId, eaters: for_ } of held) {
+    const pouch = stock.find((p) => p.id === id);
+    const slot = trip.slots.find((s) => s.id === slotId);
+    if (!pouch || !slot) continue;
+    const meal = mealOfBatch(house, pouch.batch);
+    for (const eater of eaters.filter((e) => for_.includes(e.id) && slot.eaters.includes(e.id))) {
+      const verdict = verdictOn(eater, meal);
+      if (verdict.is === 'clear') continue;
+      const reason =
+        verdict.is === 'blocked' ? becauseWords(verdict.by) : `unknown, ${becauseWords(verdict.because)}`;
+      const says = `kept for ${eater.name} at ${saySlot(slot)}: not clear, ${reason}.`;
+      const entry = unfit.get(says) ?? { codes: [], says };
+      entry.codes.push(pouch);
+      unfit.set(says, entry);
+    }
+  }
+  for (const { codes, says } of unfit.values()) lines.push(`${sayCodes(codes)}, ${says}`);
+  for (const slot of trip.slots) {
+    const fed = new Set(held.filter((h) => h.slot === slot.id).flatMap((h) => h.eaters));
+    const missed = eaters.filter((e) => slot.eaters.includes(e.id) && !fed.has(e.id)).map((e) => e.name);
+    if (missed.length > 0) lines.push(`Nothing is kept for ${sayList(missed)} at ${saySlot(slot)}.`);
+  }
+  return lines.length === 0 ? [] : [...lines, `/pick for ${trip.place} again, then /pick keep.`];
+}
+
+/** The same for every trip ahead. */
+export function brokenAnywhere(house: House): string[] {
+  return tripsAhead(house).flatMap((trip) => brokenPromises(house, trip));
+}

@@ -1,0 +1,122 @@
+import { type BatchFacts, type Composer, type RecipeFacts, batchFacts, recipeFacts } from '#core/meal.ts';
+import type { Batch, Pouch, Recipe } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import { fold } from '#words/near.ts';
+import type { PouchCode } from '#words/parts.ts';
+import { sayCodes, sayList } from '#words/say.ts';
+import type { House } from './house.ts';
+
+/** Names are compared folded; a name of pictures alone is compared as it is. */
+export function nameKey(name: string): string {
+  return fold(name) || name.trim().toLowerCase();
+}
+
+export function composerOf(house: Pick<House, 'foods'>): Composer {
+  return (ndb) => house.foods.byNdb(ndb)?.per100;
+}
+
+/** @throws Refusal 'no-such-recipe' */
+export function recipeNamed(house: House, name: string): Recipe {
+  const recipe = house.recipes.find(nameKey(name));
+  if (!recipe) throw new Refusal('no-such-recipe', `There is no recipe called ${name} yet.`);
+  return recipe;
+}
+
+export function factsOfRecipe(house: House, recipe: Recipe): RecipeFacts {
+  return recipeFacts(recipe, composerOf(house));
+}
+
+/** @throws Refusal 'no-such-batch', naming those there are */
+export function batchNumbered(house: House, no: number): Batch {
+  const batch = house.batches.find(no);
+  if (batch) return batch;
+  const latest = house.batches.latest(5).map((b) => `B${b.no}`);
+  const there = latest.length > 0 ? ` The latest are ${sayList(latest)}.` : ' No batch has been loaded yet.';
+  throw new Refusal('no-such-batch', `There is no batch B${no}.${there}`);
+}
+
+export function factsOfBatch(house: House, batch: Batch): BatchFacts {
+  return batchFacts(batch, composerOf(house), house.settings);
+}
+
+/** @throws Refusal 'no-such-pouch', naming those of the batch */
+export function pouchCoded(house: House, code: PouchCode): Pouch {
+  const pouch = house.pouches.find(code.batch, code.no);
+  if (pouch) return pouch;
+  const batch = batchNumbered(house, code.batch);
+  const codes = house.pouches.ofBatch(batch.no);
+  const there =
+    codes.length > 0 ? `B${batch.no} has ${sayCodes(codes)}` : `Nothing of B${batch.no} is sealed yet`;
+  throw new Refusal('no-such-pouch', `There is no pouch B${code.batch}-${code.no}. ${there}.`);
+}
+
+/**
+ * The pouches of the codes, every one of them still in stock.
+ * @throws Refusal 'gone' for one that was used or discarded
+ */
+export function pouchesInStock(house: House, codes: readonly PouchCode[]): Pouch[] {
+  return codes.map((code) => {
+    const pouch = pouchCoded(house, code);
+    if (pouch.state !== 'stock') {
+      throw new Refusal(
+        'gone',
+        `B${pouch.batch}-${pouch.no} was ${pouch.state} already. /undo takes a mistake back.`,
+      );
+    }
+    return pouch;
+  });
+}
+
+interface Seen {
+  readonly batch: Batch;
+  readonly facts: BatchFacts;
+}
+
+const seen = new WeakMap<object, Map<number, Seen>>();
+
+/**
+ * A batch and its facts, worked out once for each message: for requests that look at several. Not for a request that
+ * weighs or loads, whose batch changes under it.
+ */
+export function batchSeen(house: House, no: number): Seen {
+  const book = seen.get(house.batches) ?? new Map<number, Seen>();
+  seen.set(house.batches, book);
+  const known = book.get(no);
+  if (known) return known;
+  const batch = batchNumbered(house, no);
+  const found = { batch, facts: factsOfBatch(house, batch) };
+  book.set(no, found);
+  return found;
+}
+
+/** Reads every batch in stock together, for requests that look at the whole stock. */
+export function seeStock(house: House): void {
+  const book = seen.get(house.batches) ?? new Map<number, Seen>();
+  seen.set(house.batches, book);
+  const recipes = new Map<number, RecipeFacts>();
+  const composer = composerOf(house);
+  for (const batch of house.batches.inStock()) {
+    const recipe = recipes.get(batch.recipe.id) ?? recipeFacts(batch.recipe, composer);
+    recipes.set(batch.recipe.id, recipe);
+    book.set(batch.no, { batch, facts: batchFacts(batch, composer, house.settings, recipe) });
+  }
+}
+
+/** The facts of a batch whose dry weight is known. @throws Refusal 'no-dry-weight' */
+export function driedFacts(house: House, batch: Batch): BatchFacts & { dryG: number } {
+  const facts = factsOfBatch(house, batch);
+  if (facts.dryG === null) {
+    throw new Refusal(
+      'no-dry-weight',
+      `B${batch.no} has no dry weight yet: weigh every tray first, with /weigh.`,
+    );
+  }
+  return { ...facts, dryG: facts.dryG };
+}
+
+/** What is in stock and held for no trip, oldest best-by first; of one meal, by its name as recorded, or of all. */
+export function freeStock(house: House, meal?: string): Pouch[] {
+  const held = new Set(house.trips.held(null).map((h) => h.pouch));
+  const stock = meal === undefined ? house.pouches.inStock() : house.pouches.inStockOf(meal);
+  return held.size === 0 ? stock : stock.filter((pouch) => !held.has(pouch.id));
+}

@@ -1,0 +1,44 @@
+import type { HeldPouch, Pouch, Trip } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import type { PouchCode } from '#words/parts.ts';
+import { sayCodes } from '#words/say.ts';
+import type { House } from './house.ts';
+import { pouchCoded } from './figures.ts';
+
+export interface HeldWithPouch {
+  readonly held: HeldPouch;
+  readonly pouch: Pouch;
+}
+
+/** What is held for a trip and has not come back, by slot. @throws Refusal 'nothing-kept' */
+export function heldFor(house: House, trip: Trip): HeldWithPouch[] {
+  const held = house.trips.held(trip.id).filter((h) => h.came === null);
+  if (held.length === 0)
+    throw new Refusal('nothing-kept', `Nothing is kept for ${trip.place} yet: /pick, then /pick keep.`);
+  const stock = house.pouches.inStock();
+  return trip.slots.flatMap((slot) =>
+    held
+      .filter((h) => h.slot === slot.id)
+      .map((h) => ({ held: h, pouch: stock.find((pouch) => pouch.id === h.pouch)! }))
+      .filter(({ pouch }) => pouch !== undefined),
+  );
+}
+
+/** The held pouches that codes name. @throws Refusal 'not-kept' for one that is not held for this trip */
+export function heldByCode(
+  house: House,
+  trip: Trip,
+  all: readonly HeldWithPouch[],
+  codes: readonly PouchCode[],
+): HeldWithPouch[] {
+  return codes.map((code) => {
+    const pouch = pouchCoded(house, code);
+    const found = all.find((one) => one.pouch.id === pouch.id);
+    if (!found)
+      throw new Refusal(
+        'not-kept',
+        `B${code.batch}-${code.no} is not kept for ${trip.place}. Kept are ${sayCodes(all.map((one) => one.pouch))}.`,
+      );
+    return found;
+  });
+}

@@ -1,0 +1,148 @@
+import type { RecipeLine } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import { type LineResult, readLine, resolveLine } from '#foods/line.ts';
+import { splitRecipe } from '#foods/recipe.ts';
+import { massG, type Names, optional, servingsAbout } from '#words/parts.ts';
+import { Ambiguous, Reading } from '#words/reading.ts';
+import type { House } from './house.ts';
+
+/** A recipe request taken apart: what stands before the ingredient lines, and the lines. */
+export interface RecipeText {
+  readonly name: string;
+  readonly servings: number | undefined;
+  readonly potG: number | undefined;
+  readonly lines: readonly string[];
+  readonly headings: readonly string[];
+  readonly method: string;
+  /** What was assumed of the heading. */
+  readonly remarks: readonly string[];
+}
+
+const mostLines = 80;
+const longestName = 60;
+/** The reader of lines goes no further. */
+const longestLine = 500;
+const lineStart =
+  /^(?:[\d½¼¾⅓⅔⅛⅜⅝⅞.]|an?\s|one\s|two\s|half\s|three\s|four\s|salt\b|pepper\b|(?:a\s)?pinch|juice\s|some\s|to taste)/iu;
+
+/**
+ * Takes a recipe apart: the first line holds the name, the servings and perhaps the pot's weight; the lines
+ * below are ingredients. On a single line the ingredients follow a colon, separated by semicolons or commas.
+ */
+export function readRecipeText(text: string, names: Names): RecipeText {
+  const trimmed = text.trim();
+  const [first = '', ...after] = trimmed.split(/\r\n|[\n\r\u2028\u2029]/);
+  const { head, inline } = after.some((line) => line.trim() !== '')
+    ? { head: first.replace(/:\s*$/, ''), inline: [] }
+    : oneLine(first);
+  // 'Serves 4' on a line of its own, as in a pasted recipe, belongs to the heading.
+  const own = after.find((line) => line.trim() !== '') ?? '';
+  const isServings = servesLine.test(own);
+  const body = splitRecipe((isServings ? after.slice(after.indexOf(own) + 1) : after).join('\n'));
+  const lines = [...inline.filter((line) => readLine(line).is === 'line'), ...body.lines];
+  const long = lines.find((line) => line.length > longestLine);
+  if (long !== undefined)
+    throw new Refusal(
+      'long-line',
+      `"${long.slice(0, 40)}…" is ${long.length} characters long; an ingredient line of mine holds ${longestLine}. Put each ingredient on a line of its own.`,
+    );
+  if (lines.length > mostLines)
+    throw new Refusal(
+      'too-many-lines',
+      `${lines.length} ingredient lines are more than a recipe of mine holds (${mostLines}).`,
+    );
+  const reading = new Reading(isServings ? `${head}, ${own.trim()}` : head);
+  const { potG, count } = wholeInButtons(trimmed, head, isServings, () => ({
+    potG: optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot', 'weighs')).read(
+      reading,
+      names,
+    ),
+    count: servingsAbout.read(reading, names),
+  }));
+  const name = reading
+    .rest()
+    .replace(/\s+(?:for|serves|serving|servings|makes|with|the|finished)$/i, '')
+    .replace(/[\s(),;:\p{Pd}]+$/u, '')
+    .trim()
+    .replace(/^["“”„«](.*)["“”»]$/u, '$1');
+  if (name.length > longestName)
+    throw new Refusal(
+      'long-name',
+      `A name of ${name.length} characters does not fit on a pouch; up to ${longestName} do.`,
+    );
+  return {
+    name,
+    servings: count,
+    potG,
+    lines,
+    headings: body.headings,
+    method: body.method,
+    remarks: reading.remarks,
+  };
+}
+
+const servesLine =
+  /^\W*(?:(?:serves|makes|feeds|yields?|servings?|portions?)\b\W*(?:about )?[\d½]+(?: ?(?:-|–|to|or) ?\d+)?(?: (?:servings?|portions?|people))?|(?:for )?\d+(?: ?(?:-|–|to|or) ?\d+)? (?:servings?|portions?|people))\W*$/iu;
+
+/** A question about the heading keeps the lines below: its buttons send the whole recipe. */
+function wholeInButtons<T>(text: string, head: string, isApart: boolean, read: () => T): T {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof Ambiguous)) throw error;
+    if (isApart) throw new Refusal('doubtful-heading', `${error.question} Write it without the comma.`);
+    throw new Ambiguous(
+      error.question,
+      error.options.map(({ label, request }) => ({ label, request: request + text.slice(head.length) })),
+    );
+  }
+}
+
+/** 'soup, 4 servings: 300 g barley; 2 carrots' → head and ingredient lines. */
+function oneLine(text: string): { head: string; inline: string[] } {
+  const colon = /:(?!\d)/.exec(text);
+  if (!colon) return { head: text, inline: [] };
+  const listed = text.slice(colon.index + 1).trim();
+  if (listed === '') return { head: text.slice(0, colon.index), inline: [] };
+  const pieces = listed.includes(';') ? listed.split(';') : listed.split(/,\s+/);
+  // A comma inside a line ('2 onions, chopped') does not start a new one.
+  const inline: string[] = [];
+  for (const piece of pieces.map((p) => p.trim()).filter(Boolean)) {
+    if (inline.length === 0 || listed.includes(';') || lineStart.test(piece)) inline.push(piece);
+    else inline.push(`${inline.pop()!}, ${piece}`);
+  }
+  return { head: text.slice(0, colon.index), inline };
+}
+
+/** A resolved line as it is recorded. */
+export function asRecord(result: LineResult): RecipeLine {
+  return {
+    typed: result.typed.trim(),
+    state: result.is === 'weighed' || result.is === 'uncounted' ? result.is : 'asked',
+    called: result.called || result.typed.trim(),
+    ndb: result.food?.ndb ?? null,
+    grams: result.is === 'weighed' ? result.grams : null,
+    // Where only the amount is open, what the food contains is known.
+    contents:
+      result.is === 'asked' && (result.wanted === 'food' || result.food === null) ? null : result.contents,
+    remarks: result.remarks,
+    question: result.question,
+  };
+}
+
+/** Resolves lines with what this household taught. */
+export function resolver(house: House): (line: string) => LineResult {
+  const learnt = {
+    foods: house.learnt.foods(),
+    measures: [
+      ...house.learnt.measures().map(({ unit, food, grams, ml }) => ({
+        unit,
+        food,
+        ...(grams === null ? {} : { grams }),
+        ...(ml === null ? {} : { ml }),
+      })),
+      { unit: 'cup', food: null, ml: house.settings.cupMl },
+    ],
+  };
+  return (line) => resolveLine(line, house.foods, learnt);
+}

@@ -1,0 +1,201 @@
+import { DateTime } from 'luxon';
+import { energyOfDayKcal, sodiumOfDayMg } from '#core/eaters.ts';
+import { type BatchFacts, pouchFacts } from '#core/meal.ts';
+import type { Blocked, Lot, Pair, PicksProblem } from '#core/picks/problem.ts';
+import type { Batch, Eater, Pouch, Trip } from '#core/records.ts';
+import { slotMeals } from '#core/records.ts';
+import { correctionOf } from './corrections.ts';
+import type { House } from './house.ts';
+import { batchSeen, nameKey, seeStock } from './figures.ts';
+import { isDisliked, type MealShown, verdictOn } from './verdicts.ts';
+
+/** A trip's question for the picks, with what is needed to speak of the answer. */
+export interface TripProblem {
+  readonly trip: Trip;
+  readonly problem: PicksProblem;
+  /** Every pouch in the question by its code. */
+  readonly pouches: ReadonlyMap<string, Pouch>;
+  /** What each dish of the question is called, and what is in it. */
+  readonly dishes: ReadonlyMap<string, MealShown>;
+}
+
+/** Whole days since 1970, so that slots and best-by dates compare. */
+export function dayNumber(iso: string): number {
+  return Math.round(DateTime.fromISO(iso, { zone: 'UTC' }).toMillis() / 86_400_000);
+}
+
+export const codeOf = ({ batch, no }: Pick<Pouch, 'batch' | 'no'>): string => `B${batch}-${no}`;
+
+interface Stocked {
+  readonly pouch: Pouch;
+  readonly meal: MealShown;
+  readonly lot: Omit<Lot, 'pouches' | 'meal'>;
+}
+
+/**
+ * Builds the question from the records. Unchecked pouches are left out; pouches held for other trips are named only,
+ * so that the answer can say so. Two batches of one meal whose contents suit different people are two dishes.
+ */
+export function tripProblem(house: House, trip: Trip): TripProblem {
+  const there = new Set(trip.slots.flatMap((slot) => slot.eaters));
+  const eaters = house.eaters.all().filter((eater) => there.has(eater.id));
+  const places = new Map(house.trips.all().map((one) => [one.id, one.place]));
+  const heldElsewhere = new Map(
+    house.trips
+      .held(null)
+      .filter((held) => held.trip !== trip.id)
+      .map((held) => [held.pouch, places.get(held.trip) ?? 'another trip']),
+  );
+  const stocked = stock(house);
+  const dishes = nameDishes(stocked, eaters);
+  const dishOf = new Map(
+    [...dishes].flatMap(([key, { meals }]) => meals.map((meal) => [meal, key] as const)),
+  );
+  const lots = new Map<string, { lot: Lot; pouches: string[]; trip: string | undefined }>();
+  for (const { pouch, meal, lot } of stocked) {
+    const other = heldElsewhere.get(pouch.id);
+    const key = `${lot.code}${other === undefined ? '' : ` for ${other}`}`;
+    const entry = lots.get(key) ?? {
+      lot: { ...lot, meal: dishOf.get(meal)!, pouches: [] },
+      pouches: [],
+      trip: other,
+    };
+    entry.pouches.push(codeOf(pouch));
+    lots.set(key, entry);
+  }
+  const whole = [...lots.values()].map(({ lot, pouches, trip: other }) => ({
+    lot: { ...lot, pouches },
+    trip: other,
+  }));
+  const verdicts = [...dishes].flatMap(([key, { shown }]) =>
+    eaters.map((eater) => ({ eater: String(eater.id), meal: key, verdict: verdictOn(eater, shown) })),
+  );
+  return {
+    trip,
+    problem: {
+      lots: whole.filter((l) => l.trip === undefined).map((l) => l.lot),
+      promised: whole.flatMap((l) => (l.trip === undefined ? [] : [{ lot: l.lot, trip: l.trip }])),
+      eaters: eaters.map((eater) => ({
+        key: String(eater.id),
+        name: eater.name,
+        portionTwentieths: Math.max(1, Math.round(eater.portion * 20)),
+        sodiumLimitMg: sodiumOfDayMg(eater)?.value ?? null,
+        energyKcal: energyOfDayKcal(eater)?.value ?? null,
+      })),
+      slots: trip.slots
+        .filter((slot) => slot.eaters.length > 0)
+        .map((slot) => ({
+          key: String(slot.id),
+          day: dayNumber(slot.onDay),
+          order: slotMeals.indexOf(slot.meal),
+          eaters: slot.eaters.map(String),
+        })),
+      safe: verdicts.flatMap(({ eater, meal, verdict }): Pair[] =>
+        verdict.is === 'clear' ? [{ eater, meal }] : [],
+      ),
+      blocked: verdicts.flatMap(({ eater, meal, verdict }): Blocked[] => {
+        if (verdict.is === 'clear') return [];
+        const why = verdict.is === 'blocked' ? verdict.by : verdict.because;
+        return [
+          { eater, meal, foods: [...new Set(why.map((b) => b.what))], unknown: verdict.is === 'unknown' },
+        ];
+      }),
+      dislikes: [...dishes].flatMap(([meal, { shown }]) =>
+        eaters
+          .filter((eater) => isDisliked(eater, shown))
+          .map((eater) => ({ eater: String(eater.id), meal })),
+      ),
+      wishes: wishesOf(house, trip, eaters, dishes),
+    },
+    pouches: new Map(stocked.map(({ pouch }) => [codeOf(pouch), pouch])),
+    dishes: new Map([...dishes].map(([key, { shown }]) => [key, shown])),
+  };
+}
+
+/** Every pouch that was shown to be dry and is in stock, with what it is. */
+function stock(house: House): Stocked[] {
+  seeStock(house);
+  const meals = new Map<number, MealShown>();
+  const corrections = new Map<string, number>();
+  return house.pouches.inStock().flatMap((pouch): Stocked[] => {
+    if (!pouch.checked) return [];
+    const { batch, facts } = batchSeen(house, pouch.batch);
+    if (facts.dryG === null) return [];
+    const meal = meals.get(batch.no) ?? mealOf(batch, facts);
+    meals.set(batch.no, meal);
+    const correction = corrections.get(meal.name) ?? correctionOf(house, meal.name).correction;
+    corrections.set(meal.name, correction);
+    const figures = pouchFacts(pouch.dryG, { ...facts, dryG: facts.dryG }, correction);
+    const servingsTwentieths = Math.round(figures.servings * 20);
+    if (servingsTwentieths < 1) return [];
+    return [
+      {
+        pouch,
+        meal,
+        lot: {
+          code: `B${pouch.batch}/${pouch.dryG}/${pouch.bestByOn ?? ''}`,
+          servingsTwentieths,
+          dryG: pouch.dryG,
+          waterMl: Math.round(figures.waterMl),
+          sodiumMgPerServing: meal.sodiumMgPerServing,
+          kcalPerServing: facts.recipe.unresolved.length === 0 ? figures.kcal / figures.servings : null,
+          bestBy: pouch.bestByOn === null ? null : dayNumber(pouch.bestByOn),
+          steady: pouch.checked,
+        },
+      },
+    ];
+  });
+}
+
+/** Sodium that rests on a line nobody understood is not known. */
+function mealOf(batch: Batch, facts: BatchFacts): MealShown {
+  const known =
+    facts.recipe.unresolved.length === 0 && !facts.totals.unknown.some((u) => u.nutrient === 'sodiumMg');
+  return {
+    name: batch.recipe.name,
+    contents: facts.recipe.contents,
+    sodiumMgPerServing: known && facts.servings > 0 ? facts.totals.sodiumMg / facts.servings : null,
+  };
+}
+
+interface Dish {
+  readonly shown: MealShown;
+  readonly meals: readonly MealShown[];
+}
+
+/** Batches of one name that suit the same people are one dish. */
+function nameDishes(stocked: readonly Stocked[], eaters: readonly Eater[]): Map<string, Dish> {
+  const dishes = new Map<string, { shown: MealShown; meals: MealShown[]; suits: string }>();
+  for (const meal of new Set(stocked.map((s) => s.meal))) {
+    const suits = eaters.map((eater) => verdictOn(eater, meal).is + isDisliked(eater, meal)).join();
+    let key = meal.name;
+    for (let n = 2; dishes.has(key) && dishes.get(key)!.suits !== suits; n++) key = `${meal.name} (${n})`;
+    const dish = dishes.get(key) ?? { shown: meal, meals: [], suits };
+    dish.meals.push(meal);
+    dishes.set(key, dish);
+  }
+  return dishes;
+}
+
+/** Wishes in the order in which each eater made them. */
+function wishesOf(
+  house: House,
+  trip: Trip,
+  eaters: readonly Eater[],
+  dishes: ReadonlyMap<string, Dish>,
+): PicksProblem['wishes'] {
+  const rank = new Map<number, number>();
+  return house.trips.wishes(trip.id).flatMap((wish) => {
+    if (!eaters.some((eater) => eater.id === wish.eater)) return [];
+    const next = (rank.get(wish.eater) ?? 0) + 1;
+    rank.set(wish.eater, next);
+    return [...dishes]
+      .filter(([, { shown }]) => nameKey(shown.name) === wish.mealKey)
+      .map(([meal]) => ({
+        eater: String(wish.eater),
+        meal,
+        slot: wish.slot === null ? null : String(wish.slot),
+        rank: next,
+      }));
+  });
+}

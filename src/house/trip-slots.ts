@@ -1,0 +1,141 @@
+import type { Eater, Slot, Trip } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import type { NewEater } from '#store/eaters.ts';
+import type { NewSlot, NewTrip } from '#store/trips.ts';
+import type { Days } from '#words/days.ts';
+import { sayList } from '#words/say.ts';
+import { type Company, isThere, type MealsOfTrip, slotsOf } from '#words/trip-parts.ts';
+import type { House } from './house.ts';
+import { nameKey } from './figures.ts';
+
+/** Everyone who eats here. Members who were never recorded as eaters are taken in, with nothing kept from them. */
+export function everyone(house: House, company: Company, remarks: string[]): Eater[] {
+  const eaters = house.eaters.here();
+  if (company.everybody || eaters.length === 0) {
+    const fresh = house
+      .members()
+      .filter(
+        (m) =>
+          !house.eaters
+            .all()
+            .some((e) => e.member === m.id || (e.member === null && nameKey(e.name) === nameKey(m.name))),
+      );
+    const taken = fresh.map((member) => {
+      // Two people of one name are two eaters.
+      let { name } = member;
+      for (let n = 2; house.eaters.find(nameKey(name)); n += 1) name = `${member.name} ${n}`;
+      const eater: NewEater = {
+        name,
+        kind: 'adult',
+        member: member.id,
+        ageYears: null,
+        sex: null,
+        activity: null,
+        portion: 1,
+        sodiumMg: null,
+        energyKcal: null,
+        never: [],
+        dislikes: [],
+      };
+      house.eaters.add(nameKey(name), eater);
+      return name;
+    });
+    if (fresh.length > 0)
+      remarks.push(
+        `Taken in as ${fresh.length === 1 ? 'an eater' : 'eaters'} with nothing kept away: ${sayList(taken)}. Change it with /eater.`,
+      );
+  }
+  return house.eaters.here();
+}
+
+/** The slots as asked for: who was there stays, save those named. @throws Refusal 'no-slots' */
+export function wantedSlots(
+  head: NewTrip,
+  told: { company: Company; meals: MealsOfTrip | undefined; days: Days | undefined },
+  before: Trip | undefined,
+  eaters: readonly Eater[],
+): NewSlot[] {
+  const { company, meals } = told;
+  const id = (name: string) => {
+    const eater = eaters.find((e) => nameKey(e.name) === nameKey(name));
+    if (!eater) throw new Refusal('no-such-eater', `Nobody called ${name} eats here. First: /eater ${name}`);
+    return eater.id;
+  };
+  const everybody = company.everybody || (!before && company.coming.length === 0);
+  const base =
+    before && !meals && !told.days
+      ? before.slots.map(({ onDay, meal }) => ({ onDay, meal }))
+      : slotsOf(
+          head.startsOn,
+          head.endsOn,
+          meals ??
+            mealsBefore(before) ?? {
+              each: ['breakfast', 'lunch', 'dinner'],
+              first: 'breakfast',
+              last: 'dinner',
+            },
+        );
+  if (base.length === 0) throw new Refusal('no-slots', 'These days and meals leave no meal to plan.');
+  return base.map((slot) => {
+    const had =
+      before?.slots.find((s) => s.onDay === slot.onDay && s.meal === slot.meal)?.eaters ??
+      (before ? usual(before) : undefined);
+    const seated = new Set<number>(everybody ? eaters.map((e) => e.id) : (had ?? []));
+    for (const one of company.coming) {
+      if (isThere(one, slot)) seated.add(id(one.eater));
+      else seated.delete(id(one.eater));
+    }
+    for (const name of company.notComing) seated.delete(id(name));
+    return { ...slot, eaters: [...seated].sort((a, b) => a - b) };
+  });
+}
+
+/** Who ate at most slots: a slot that is new gets the same company. */
+function usual(trip: Trip): readonly number[] {
+  return trip.slots.toSorted((a, b) => b.eaters.length - a.eaters.length)[0]?.eaters ?? [];
+}
+
+function mealsBefore(trip: Trip | undefined): MealsOfTrip | undefined {
+  if (!trip || trip.slots.length === 0) return undefined;
+  const each = (['breakfast', 'lunch', 'dinner'] as const).filter((meal) =>
+    trip.slots.some((slot) => slot.meal === meal),
+  );
+  return { each, first: trip.slots[0]!.meal, last: trip.slots.at(-1)!.meal };
+}
+
+/** Makes the slots as wanted; what falls away gives its pouches and wishes back, and that is said. */
+export function settle(
+  house: House,
+  trip: number,
+  before: readonly Slot[],
+  wanted: readonly NewSlot[],
+): string[] {
+  const remarks: string[] = [];
+  const same = (a: NewSlot, b: NewSlot) => a.onDay === b.onDay && a.meal === b.meal;
+  let freed = 0;
+  for (const slot of before.filter((old) => !wanted.some((w) => same(w, old)))) {
+    for (const held of house.trips.held(trip).filter((h) => h.slot === slot.id)) {
+      if (held.packed)
+        throw new Refusal(
+          'packed',
+          'A pouch for a meal that would fall away is packed already. Take it out with /pack first.',
+        );
+      house.trips.releaseOne(held.id);
+      freed += 1;
+    }
+    for (const wish of house.trips.wishes(trip).filter((w) => w.slot === slot.id))
+      house.trips.dropWish(wish.id);
+    house.trips.dropSlot(slot);
+  }
+  for (const slot of wanted) {
+    const old = before.find((b) => same(b, slot));
+    if (!old) {
+      house.trips.addSlot(trip, slot);
+      continue;
+    }
+    for (const eater of old.eaters) if (!slot.eaters.includes(eater)) house.trips.unseat(old.id, eater);
+    for (const eater of slot.eaters) if (!old.eaters.includes(eater)) house.trips.seat(old.id, eater);
+  }
+  if (freed > 0) remarks.push(`${freed} kept pouches are free again.`);
+  return remarks;
+}

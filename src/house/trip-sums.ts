@@ -1,0 +1,131 @@
+import { boilingPointC } from '#core/boiling.ts';
+import { energyOfDayKcal, sodiumOfDayMg } from '#core/eaters.ts';
+import { fuelG, heatFromSnowKJ, heatToBoilKJ, learntEfficiency, LHV } from '#core/fuel.ts';
+import { pouchFacts } from '#core/meal.ts';
+import type { Eater, Trip } from '#core/records.ts';
+import type { Note } from '#core/talk.ts';
+import { sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
+import type { House } from './house.ts';
+import { correctionOf } from './corrections.ts';
+import { batchSeen, pouchCoded } from './figures.ts';
+import { altitudeOf, sayDayOf } from './trips.ts';
+
+/** Pouches opened at a slot and who eats from them. */
+export interface Served {
+  readonly slot: Trip['slots'][number];
+  readonly codes: readonly string[];
+  readonly eaters: readonly number[];
+}
+
+export interface TripSums {
+  readonly dryG: number;
+  /** ml to boil, by slot and by day. */
+  readonly waterOfSlot: ReadonlyMap<number, number>;
+  readonly waterOfDay: ReadonlyMap<string, number>;
+  /** By eater, then day. */
+  readonly kcal: ReadonlyMap<number, ReadonlyMap<string, number>>;
+  readonly sodiumMg: ReadonlyMap<number, ReadonlyMap<string, number>>;
+}
+
+function add<K>(map: Map<K, number>, key: K, value: number): void {
+  map.set(key, (map.get(key) ?? 0) + value);
+}
+
+/** What a trip weighs, drinks and gives, from the pouches chosen for it. */
+export function tripSums(house: House, served: readonly Served[]): TripSums {
+  const portions = new Map(house.eaters.all().map((eater) => [eater.id, eater.portion]));
+  const waterOfSlot = new Map<number, number>();
+  const waterOfDay = new Map<string, number>();
+  const kcal = new Map<number, Map<string, number>>();
+  const sodiumMg = new Map<number, Map<string, number>>();
+  let dryG = 0;
+  for (const { slot, codes, eaters } of served) {
+    let dishKcal = 0;
+    let dishSodium = 0;
+    for (const code of codes) {
+      const [batchNo, no] = code.slice(1).split('-').map(Number) as [number, number];
+      const pouch = pouchCoded(house, { batch: batchNo, no });
+      const { facts } = batchSeen(house, pouch.batch);
+      if (facts.dryG === null) continue;
+      const figures = pouchFacts(
+        pouch.dryG,
+        { ...facts, dryG: facts.dryG },
+        correctionOf(house, pouch.meal).correction,
+      );
+      dryG += pouch.dryG;
+      add(waterOfSlot, slot.id, figures.waterMl);
+      add(waterOfDay, slot.onDay, figures.waterMl);
+      dishKcal += figures.kcal;
+      dishSodium += figures.sodiumMg;
+    }
+    const all = eaters.reduce((sum, id) => sum + (portions.get(id) ?? 1), 0);
+    for (const id of eaters) {
+      const part = (portions.get(id) ?? 1) / all;
+      if (!kcal.has(id)) kcal.set(id, new Map());
+      if (!sodiumMg.has(id)) sodiumMg.set(id, new Map());
+      add(kcal.get(id)!, slot.onDay, dishKcal * part);
+      add(sodiumMg.get(id)!, slot.onDay, dishSodium * part);
+    }
+  }
+  return { dryG, waterOfSlot, waterOfDay, kcal, sodiumMg };
+}
+
+/** Fuel for spills, wind and tea; chosen. */
+const fuelMargin = 1.2;
+
+const litres = (ml: number) => `${(ml / 1000).toFixed(1)} l`;
+
+/** The sums in words: what is carried, what is boiled, what burns. */
+export function sumLines(house: House, trip: Trip, sums: TripSums): string[] {
+  const waterMl = [...sums.waterOfDay.values()].reduce((sum, ml) => sum + ml, 0);
+  if (waterMl === 0) return [];
+  const days = [...sums.waterOfDay].map(([onDay, ml]) => `${sayDayOf(onDay)} ${litres(ml)}`);
+  const boilC = boilingPointC(altitudeOf(trip, house));
+  const heatKJ = trip.fromSnow
+    ? heatFromSnowKJ(waterMl, boilC)
+    : heatToBoilKJ(waterMl, trip.startWaterC, boilC);
+  const stove = learntEfficiency(
+    house.ratings.stoves().map(({ burntG, waterMl: ml, startC, boilC: to, lhvMJPerKg }) => ({
+      beforeG: burntG,
+      afterG: 0,
+      waterMl: ml,
+      startC,
+      boilC: to,
+      lhvMJPerKg,
+    })),
+  );
+  const lhv = LHV['canister gas'];
+  const fuel = fuelG(heatKJ, stove.fraction, lhv, fuelMargin);
+  const range = `${Math.round(fuelG(heatKJ, stove.highFraction, lhv, fuelMargin))} to ${Math.round(fuelG(heatKJ, stove.lowFraction, lhv, fuelMargin))} g`;
+  const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
+  const from =
+    stove.weighings === 0
+      ? `${range} as stoves go (${percent(stove.lowFraction)} to ${percent(stove.highFraction)} efficient, common practice; weigh a canister before and after: /fuel)`
+      : `your stove at ${percent(stove.fraction)}, learnt from ${sayCount(stove.weighings, 'weighing')}`;
+  return [
+    `Dry ${sayG(sums.dryG, house.settings.units)}; water to boil ${litres(waterMl)}: ${sayList(days)}.`,
+    `Gas: about ${Math.round(fuel)} g ${trip.fromSnow ? 'from snow' : `from ${sayNumber(trip.startWaterC)} °C`} to ${boilC.toFixed(1)} °C, a fifth to spare; ${from}. Never run a stove in a tent or vehicle.`,
+  ];
+}
+
+/** For each eater the day's sodium against their limit and the energy, of these meals alone. */
+export function dayNotes(eaters: readonly Eater[], sums: TripSums): Note[] {
+  return eaters.flatMap((eater): Note[] => {
+    const sodium = sums.sodiumMg.get(eater.id);
+    const kcal = sums.kcal.get(eater.id);
+    if (!sodium || !kcal) return [];
+    const limit = sodiumOfDayMg(eater)?.value;
+    const need = energyOfDayKcal(eater)?.value;
+    const day = (onDay: string) => {
+      const mg = sodium.get(onDay) ?? 0;
+      const salt =
+        limit === undefined
+          ? `${Math.round(mg)} mg`
+          : `${Math.round((mg / limit) * 100)} %${mg > limit ? ' (over)' : ''}`;
+      const energy = Math.round(kcal.get(onDay) ?? 0);
+      const share = need === undefined ? '' : ` of ${Math.round(need)}`;
+      return `${sayDayOf(onDay).slice(0, 3)} sodium ${salt}, ${energy}${share} kcal`;
+    };
+    return [{ who: eater.name, text: [...sodium.keys()].toSorted().map(day).join('; ') }];
+  });
+}

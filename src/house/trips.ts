@@ -1,0 +1,65 @@
+import { DateTime } from 'luxon';
+import { type Eater, type Slot, slotMeals, type Trip } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import { fold } from '#words/near.ts';
+import { sayList } from '#words/say.ts';
+import type { House } from './house.ts';
+
+/** 'Fri 12 Jun'. */
+export function sayDayOf(onDay: string): string {
+  return DateTime.fromISO(onDay, { zone: 'UTC' }).setLocale('en-GB').toFormat('ccc d LLL');
+}
+
+/** 'Fri 12 Jun dinner'. */
+export function saySlot({ onDay, meal }: Pick<Slot, 'onDay' | 'meal'>): string {
+  return `${sayDayOf(onDay)} ${meal}`;
+}
+
+/** Trips that nobody ended, the next to start first; those whose days have passed come last. */
+export function tripsOpen(house: Pick<House, 'trips' | 'nowMs' | 'settings'>): Trip[] {
+  const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
+  const open = house.trips.all().filter((trip) => !trip.isOver);
+  return [...open.filter((trip) => trip.endsOn >= today), ...open.filter((trip) => trip.endsOn < today)];
+}
+
+/** Trips that are not over and whose last day has not passed, the earliest first. */
+export function tripsAhead(house: House): Trip[] {
+  const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
+  return tripsOpen(house).filter((trip) => trip.endsOn >= today);
+}
+
+/**
+ * The trip that is meant: the one named, else the only one ahead, else the next one to start.
+ * @throws Refusal 'no-trip' when there is none
+ */
+export function tripMeant(house: House, place: string | undefined): Trip {
+  const open = tripsOpen(house);
+  const trip = place === undefined ? open[0] : open.find((one) => fold(one.place) === fold(place));
+  if (!trip)
+    throw new Refusal(
+      'no-trip',
+      'No trip is planned. First: /trip Heron Lake 12-14 June dinner breakfast for all',
+    );
+  return trip;
+}
+
+/** The altitude at which water is boiled on a trip, m. */
+export function altitudeOf(trip: Trip, house: House): number {
+  return trip.altitudeM ?? house.settings.altitudeM;
+}
+
+/** Slots as people read them: runs of slots with the same eaters on one line. */
+export function slotLines(slots: readonly Slot[], eaters: readonly Eater[]): string[] {
+  const name = (id: number) => eaters.find((eater) => eater.id === id)?.name ?? '?';
+  const days = [...new Set(slots.map((slot) => slot.onDay))];
+  return days.map((onDay) => {
+    const ofDay = slots.filter((slot) => slot.onDay === onDay);
+    const groups: { meals: string[]; eaters: string }[] = [];
+    for (const slot of ofDay.toSorted((a, b) => slotMeals.indexOf(a.meal) - slotMeals.indexOf(b.meal))) {
+      const who = slot.eaters.length === 0 ? 'nobody' : sayList(slot.eaters.map(name));
+      if (groups.at(-1)?.eaters === who) groups.at(-1)!.meals.push(slot.meal);
+      else groups.push({ meals: [slot.meal], eaters: who });
+    }
+    return `${sayDayOf(onDay)}: ${groups.map((g) => `${sayList(g.meals)} for ${g.eaters}`).join('; ')}`;
+  });
+}

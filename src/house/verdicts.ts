@@ -1,0 +1,153 @@
+import { type Avoidance, avoidanceOf, type Ingredient, type Verdict, verdictFor } from '#core/allergens.ts';
+import { sodiumOfDayMg } from '#core/eaters.ts';
+import type { RecipeFacts } from '#core/meal.ts';
+import type { Eater, Recipe } from '#core/records.ts';
+import type { Note } from '#core/talk.ts';
+import { sayList } from '#words/say.ts';
+import type { House } from './house.ts';
+import { batchNumbered, factsOfRecipe } from './figures.ts';
+
+/** A meal as an answer names it: what its verdicts and its sodium rest on. */
+export interface MealShown {
+  readonly name: string;
+  readonly contents: readonly Ingredient[];
+  /** Of one serving, mg; null where it is not known. */
+  readonly sodiumMgPerServing: number | null;
+}
+
+/** What typed words keep away; a word that is no allergen, kind or diet is looked for as a plain food. */
+export function avoidancesOf(words: readonly string[]): Avoidance[] {
+  return words.map((word) => avoidanceOf(word) ?? { is: 'food', word });
+}
+
+/** Whether a meal suits an eater by its recorded ingredients. */
+export function verdictOn(eater: Pick<Eater, 'never'>, meal: Pick<MealShown, 'contents'>): Verdict {
+  return verdictFor(meal.contents, avoidancesOf(eater.never));
+}
+
+/** Whether an eater would rather not have it. */
+export function isDisliked(
+  eater: Pick<Eater, 'dislikes'>,
+  meal: Pick<MealShown, 'contents' | 'name'>,
+): boolean {
+  if (eater.dislikes.length === 0) return false;
+  const named = [...meal.contents, { ingredient: meal.name, contents: null }];
+  return verdictFor(named, avoidancesOf(eater.dislikes)).is === 'blocked';
+}
+
+/** 'egg (egg noodles), milk (cheddar, whole milk)': each thing once, with the ingredients that bring it. */
+export function becauseWords(list: readonly { what: string; ingredient: string }[]): string {
+  const bringers = new Map<string, Set<string>>();
+  for (const { what, ingredient } of list)
+    bringers.set(what, (bringers.get(what) ?? new Set()).add(ingredient));
+  const said = [...bringers].map(([what, ingredients]) => {
+    const others = [...ingredients].filter((ingredient) => ingredient !== what);
+    return others.length === 0 ? what : `${what} (${others.join('; ')})`;
+  });
+  return said.length > 4 ? `${said.slice(0, 3).join(', ')} and ${said.length - 3} more` : sayList(said);
+}
+
+/** A share of the day's sodium from which it is worth a word to somebody with no limit of their own. Chosen. */
+const noteworthyShare = 0.4;
+
+function noteOn(eater: Eater, meal: MealShown): string | undefined {
+  const verdict = verdictOn(eater, meal);
+  if (verdict.is === 'blocked') return `not for you: ${becauseWords(verdict.by)}`;
+  if (verdict.is === 'unknown') return `unknown, so not for you yet: ${becauseWords(verdict.because)}`;
+  const day = sodiumOfDayMg(eater);
+  const share =
+    day && meal.sodiumMgPerServing !== null
+      ? (meal.sodiumMgPerServing * eater.portion) / day.value
+      : undefined;
+  const sodium = share === undefined ? undefined : `${Math.round(share * 100)} % of the day's sodium`;
+  if (eater.never.length > 0) return ['clear', ...(sodium ? [sodium] : [])].join(', ');
+  const hasLimit = eater.sodiumMg !== null || eater.kind === 'child';
+  return share !== undefined && (hasLimit || share >= noteworthyShare) ? sodium : undefined;
+}
+
+/** For each person whom the meals of an answer concern, one short note. */
+export function notesOn(eaters: readonly Eater[], meals: readonly MealShown[]): Note[] {
+  if (meals.length === 0) return [];
+  return eaters.flatMap((eater): Note[] => {
+    if (meals.length === 1) {
+      const text = noteOn(eater, meals[0]!);
+      return text === undefined ? [] : [{ who: eater.name, text }];
+    }
+    if (eater.never.length === 0) return [];
+    const text = severalMeals(eater, meals);
+    return [{ who: eater.name, text }];
+  });
+}
+
+function severalMeals(eater: Eater, meals: readonly MealShown[]): string {
+  const judged = meals.map((meal) => ({ meal, verdict: verdictOn(eater, meal) }));
+  const blocked = judged.flatMap(({ meal, verdict }) =>
+    verdict.is === 'blocked'
+      ? [`${meal.name} (${sayList([...new Set(verdict.by.map((b) => b.what))])})`]
+      : [],
+  );
+  const unknown = judged.flatMap(({ meal, verdict }) =>
+    verdict.is === 'unknown'
+      ? [`${meal.name} (${sayList([...new Set(verdict.because.map((b) => b.ingredient))].slice(0, 2))})`]
+      : [],
+  );
+  if (blocked.length + unknown.length === 0) return 'all clear';
+  return [
+    ...(blocked.length > 0 ? [`not ${sayList(blocked)}`] : []),
+    ...(unknown.length > 0 ? [`unknown: ${sayList(unknown)}`] : []),
+    ...(blocked.length + unknown.length < meals.length ? ['the rest is clear'] : []),
+  ].join('; ');
+}
+
+/** What of the stock suits an eater, a line for each verdict. */
+export function stockVerdicts(house: House, eater: Eater): string[] {
+  const meals = mealsInStock(house);
+  if (meals.length === 0) return ['Nothing is in stock yet.'];
+  const of = (is: Verdict['is']) => meals.filter((meal) => verdictOn(eater, meal).is === is);
+  const reason = (meal: MealShown) => {
+    const verdict = verdictOn(eater, meal);
+    if (verdict.is === 'blocked') return `${meal.name} (${becauseWords(verdict.by)})`;
+    return verdict.is === 'unknown' ? `${meal.name} (${becauseWords(verdict.because)})` : meal.name;
+  };
+  return [
+    ...(of('clear').length > 0
+      ? [`Clear in stock: ${sayList(of('clear').map(reason))}.`]
+      : ['Nothing in stock is clear.']),
+    ...(of('blocked').length > 0 ? [`Blocked: ${sayList(of('blocked').map(reason))}.`] : []),
+    ...(of('unknown').length > 0 ? [`Unknown, so not served: ${sayList(of('unknown').map(reason))}.`] : []),
+    ...(eater.never.length > 0
+      ? ['"Clear" speaks of the recorded ingredients alone, not of traces or small print.']
+      : []),
+  ];
+}
+
+/** Each meal in stock once, with the contents of every wording of it. */
+export function mealsInStock(house: House): MealShown[] {
+  const byMeal = new Map<string, MealShown>();
+  for (const id of house.pouches.recipes()) {
+    const meal = mealOfRecipeRow(house, id);
+    const before = byMeal.get(meal.name);
+    byMeal.set(meal.name, before ? { ...meal, contents: [...before.contents, ...meal.contents] } : meal);
+  }
+  return [...byMeal.values()];
+}
+
+function mealOfRecipeRow(house: House, id: number): MealShown {
+  const recipe = house.recipes.byId(id);
+  return mealOfRecipe(recipe, factsOfRecipe(house, recipe));
+}
+
+/** A recipe's meal. */
+export function mealOfRecipe(recipe: Recipe, facts: RecipeFacts): MealShown {
+  return {
+    name: recipe.name,
+    contents: facts.contents,
+    sodiumMgPerServing: facts.totals.sodiumMg / recipe.servings,
+  };
+}
+
+/** A batch's meal, from the wording it was cooked from. */
+export function mealOfBatch(house: House, no: number): MealShown {
+  const { recipe } = batchNumbered(house, no);
+  return mealOfRecipe(recipe, factsOfRecipe(house, recipe));
+}

@@ -1,0 +1,239 @@
+import { groupBy } from '#core/groups.ts';
+import { type Reminder, type Watched, remindersOf } from '#core/reminders.ts';
+import { steadinessOf } from '#core/meal.ts';
+import { shortages } from '#core/picks/why.ts';
+import type { Trip } from '#core/records.ts';
+import type { Choice, Message, Reply } from '#core/talk.ts';
+import { localDays } from '#words/local-days.ts';
+import { sayCodes, sayCount, sayMonth, sayNumber } from '#words/say.ts';
+import { type Answerer, seenBy } from '#chat/answerer.ts';
+import type { House } from '#house/house.ts';
+import { type CookingPlan, cookingPlan, loadHours } from '#house/cooking.ts';
+import { tripProblem } from '#house/trip-problem.ts';
+import { sayDayOf } from '#house/trips.ts';
+
+const dayMs = 24 * 3_600_000;
+/** Trips are held against stock once a day, and those alone that start within this many days. Chosen. */
+const tripAheadDays = 30;
+/** Whoever planned a trip just now knows what is missing. */
+const freshTripMs = dayMs / 2;
+/** Later than this a reminder says that it comes late. */
+const lateMs = dayMs / 2;
+const mostBestByLines = 6;
+
+interface ShortTrip {
+  readonly trip: Trip;
+  readonly plan: CookingPlan;
+  readonly shortMeals: number;
+}
+
+/** The household as nobody in particular sees it: for what is posted without having been asked. */
+function standing(answerer: Answerer, household: number, nowMs: number): House {
+  return seenBy(answerer, household, {
+    member: { id: 0, name: '' },
+    nowMs,
+    sure: false,
+    journal: {
+      undoLast: () => {
+        throw new Error('a reminder takes nothing back');
+      },
+      latest: (count) => answerer.stores.journal.latest(household, count),
+    },
+    status: null,
+  });
+}
+
+/**
+ * Looks at one household: what is due is claimed and put in the outbox in one transaction, in one message, and the
+ * next moment to look is kept. At night nothing is posted.
+ * @returns whether something waits to be sent
+ */
+export async function remind(
+  answerer: Answerer,
+  household: number,
+  door: Message['door'],
+  nowMs: number,
+): Promise<boolean> {
+  const { stores } = answerer;
+  const own = stores.reminders.of(household);
+  const looked = standing(answerer, household, nowMs);
+  const days = localDays(looked.settings.zone);
+  const today = days.dayOf(nowMs);
+  const isNight = days.awake(nowMs) > nowMs;
+  const lookAtTrips = looked.settings.remindTrip && !isNight && own.tripsLookedOn() !== today;
+  const short = lookAtTrips ? await shortTrips(answerer, looked, today) : [];
+  const plan = () => {
+    const house = standing(answerer, household, nowMs);
+    const { watched, trips } = watch(house, answerer, short);
+    const hours = watched.drying.length === 0 ? 0 : loadHours(house).hours;
+    const all = remindersOf(watched, house.settings, days, nowMs, hours, own.wasReminded);
+    const due = isNight ? [] : all.filter(({ dueAtMs }) => dueAtMs <= nowMs);
+    const later = Math.min(...nextLooks(house, answerer, all, today, nowMs));
+    return { house, due, trips, later: isNight ? days.awake(nowMs) : later };
+  };
+  // Most looks find nothing.
+  const { due: first, later: rest } = plan();
+  if (first.length === 0) {
+    own.rest(rest, lookAtTrips ? today : null);
+    return false;
+  }
+  return stores.together(() => {
+    const post = own.post(door);
+    const { house, due, trips } = plan();
+    if (!post || due.length === 0) return false;
+    if (lookAtTrips) own.lookedAtTrips(today);
+    for (const { about } of due) own.reminded(about, nowMs);
+    // Looked at again at once: a claim may bring the next one of its kind, such as next month's best-by.
+    own.lookAgainAt(nowMs + 1);
+    const reply = sayReminders(house, due, trips, nowMs);
+    stores.messages.put({ ...post, person: { key: '', name: '' } }, null, reply, nowMs);
+    return true;
+  });
+}
+
+function watch(house: House, { stores }: Answerer, short: readonly ShortTrip[]) {
+  const own = stores.reminders.of(house.household);
+  const trips = short.filter(({ trip }) =>
+    house.trips.all().some((t) => t.id === trip.id && !t.isOver && t.startsOn === trip.startsOn),
+  );
+  const watched: Watched = {
+    drying: own.drying(house.nowMs).map((no) => {
+      const batch = house.batches.find(no)!;
+      return {
+        id: batch.id,
+        loadedAtMs: batch.loadedAtMs,
+        lastWeighedAtMs: batch.weighings.at(-1)?.atMs ?? null,
+        isSteady: batch.weighings.length > 0 && steadinessOf(batch, house.settings).is === 'steady',
+      };
+    }),
+    sealed: own.sealed(house.nowMs),
+    firstBestByOn: own.firstBestByOn(),
+    shortTrips: trips.map(({ trip, plan }) => ({
+      id: trip.id,
+      startsOn: trip.startsOn,
+      latestStartOn: plan.latestStart,
+    })),
+  };
+  return { watched, trips };
+}
+
+/** Trips that start soon and that stock does not feed; the sums run beside the chat. */
+async function shortTrips(answerer: Answerer, house: House, today: string): Promise<ShortTrip[]> {
+  const days = localDays(house.settings.zone);
+  const ids = answerer.stores.reminders
+    .of(house.household)
+    .tripsBetween(today, days.plusDays(today, tripAheadDays), house.nowMs - freshTripMs);
+  const found: ShortTrip[] = [];
+  for (const trip of ids.length === 0 ? [] : house.trips.all().filter(({ id }) => ids.includes(id))) {
+    const { problem } = tripProblem(house, trip);
+    if (problem.slots.length === 0) continue;
+    const missing = shortages(problem, await answerer.workers.picks.solvePicks(problem));
+    if (missing.length === 0) continue;
+    found.push({
+      trip,
+      plan: cookingPlan(house, trip, missing),
+      shortMeals: new Set(missing.map(({ slot }) => slot)).size,
+    });
+  }
+  return found;
+}
+
+function nextLooks(
+  house: House,
+  { stores }: Answerer,
+  all: readonly Reminder[],
+  today: string,
+  nowMs: number,
+): number[] {
+  const days = localDays(house.settings.zone);
+  const own = stores.reminders.of(house.household);
+  const ahead = own.tripsBetween(today, '9999-12-31', nowMs + 1);
+  const starts = house.settings.remindTrip && ahead.length > 0 ? house.trips.all() : [];
+  const tomorrow = days.plusDays(today, 1);
+  const tripLooks = starts
+    .filter(({ id }) => ahead.includes(id))
+    .map(({ startsOn }) => days.plusDays(startsOn, -tripAheadDays))
+    .map((from) => days.morningOf(from > tomorrow ? from : tomorrow));
+  return [...all.map(({ dueAtMs }) => dueAtMs), ...tripLooks, nowMs + 30 * dayMs].filter((ms) => ms > nowMs);
+}
+
+function sayReminders(
+  house: House,
+  due: readonly Reminder[],
+  trips: readonly ShortTrip[],
+  nowMs: number,
+): Reply {
+  const lines: string[] = [];
+  const buttons: Choice[] = [];
+  for (const { kind, about } of due) {
+    if (kind === 'weigh') lines.push(...sayWeigh(house, about, nowMs));
+    if (kind === 'seal') lines.push(...saySealCheck(house, about));
+    if (kind === 'best-by') lines.push(...sayBestBy(house));
+    const short =
+      kind === 'trip' && trips.find(({ trip }) => about === `trip ${trip.id} on ${trip.startsOn}`);
+    if (!short) continue;
+    lines.push(sayTrip(house, short));
+    buttons.push({ label: `Cook for ${short.trip.place}`, request: `/cook ${short.trip.place}` });
+  }
+  const isLate = due.some(({ kind, dueAtMs }) => kind !== 'best-by' && nowMs - dueAtMs > lateMs);
+  const head = isLate ? 'While I was away this came due:' : due.length === 1 ? 'A reminder:' : 'Reminders:';
+  return {
+    group: [head, ...lines].join('\n'),
+    ...(buttons.length === 0 ? {} : { buttons, buttonsForAll: true, buttonsStay: true }),
+    // Sound for what somebody must do now, none for the rest.
+    ...(due.some(({ kind }) => kind === 'weigh' || kind === 'trip') ? { sounds: true } : {}),
+  };
+}
+
+function sayWeigh(house: House, about: string, nowMs: number): string[] {
+  const id = Number(about.split(' ')[1]);
+  const batch = house.batches.latest(1000).find((one) => one.id === id);
+  if (!batch) return [];
+  const hours = sayNumber(Math.round((nowMs - batch.loadedAtMs) / 3_600_000));
+  const { hours: usual, recorded } = loadHours(house);
+  const from =
+    recorded >= 3
+      ? `your loads take about ${sayNumber(Math.round(usual))} h`
+      : 'a load takes about a day (common practice, until three of yours are recorded)';
+  const weighed = batch.weighings.length > 0 ? ', and its last weighing was not steady' : '';
+  return [
+    `B${batch.no}, ${batch.recipe.name}: time to weigh. It has been drying for ${hours} h${weighed}; ${from}. /weigh B${batch.no} and ${sayCount(batch.trays.length, 'weight')}.`,
+  ];
+}
+
+function saySealCheck(house: House, about: string): string[] {
+  const [, batchId, , atMs] = about.split(' ').map(Number);
+  const pouches = house.pouches
+    .inStock()
+    .filter((pouch) => pouch.sealedAtMs === atMs && house.batches.find(pouch.batch)?.id === batchId);
+  const first = pouches[0];
+  if (!first) return [];
+  const hours = Math.round((house.nowMs - first.sealedAtMs) / 3_600_000);
+  return [
+    `${sayCodes(pouches)}, ${first.meal}: check the seals, ${hours} h after sealing. A pouch that lost its air stays drawn in; one that is loose again leaks. Eat its food soon, or dry it on and seal it anew (common practice). /discard B${first.batch}-${first.no} seal failed`,
+  ];
+}
+
+function sayBestBy(house: House): string[] {
+  const days = localDays(house.settings.zone);
+  const today = days.dayOf(house.nowMs);
+  const until = days.plusDays(today, house.settings.horizonDays);
+  const near = house.pouches.inStock().filter(({ bestByOn }) => bestByOn !== null && bestByOn <= until);
+  const lines = [...groupBy(near, (pouch) => `${pouch.batch} ${pouch.bestByOn}`).values()].map((pouches) => {
+    const { meal, bestByOn } = pouches[0]!;
+    const past = bestByOn! < today ? ', past' : '';
+    return `${sayCodes(pouches)} ${meal}, best by ${sayMonth(bestByOn!)}${past}`;
+  });
+  const more = lines.length - mostBestByLines;
+  return [
+    `${sayCount(near.length, 'pouch', 'pouches')} near best-by (within ${house.settings.horizonDays} days; a planning date):`,
+    ...lines.slice(0, mostBestByLines),
+    ...(more > 0 ? [`and ${more} more; /stock shows them all`] : []),
+  ];
+}
+
+function sayTrip(house: House, { trip, plan, shortMeals }: ShortTrip): string {
+  const today = localDays(house.settings.zone).dayOf(house.nowMs);
+  const late = plan.latestStart < today ? ', which is past' : '';
+  return `${trip.place} starts ${sayDayOf(trip.startsOn)}, and stock leaves ${sayCount(shortMeals, 'meal')} of it short. Start drying by ${sayDayOf(plan.latestStart)} at the latest${late}. /cook ${trip.place} says what.`;
+}

@@ -1,0 +1,174 @@
+// Witness: common practice, no source.
+import { expect, test } from 'vitest';
+import { openReminding } from '#reminders/clock.ts';
+import { openSeason } from '../season.ts';
+import { openTestHouse, type TestHouse } from '../house.ts';
+
+/** Looks at the clock of the house and returns what was posted. */
+function reminding(house: TestHouse) {
+  const now = () => Date.parse(`${house.nowText().replace(' ', 'T')}:00Z`);
+  const { look } = openReminding({ house: () => house.house, door: 'terminal', now, wake: () => undefined });
+  return async () => {
+    await look();
+    const out = house.house.stores.messages.waiting('terminal');
+    for (const { id } of out) house.house.stores.messages.sent(id);
+    expect(house.faults).toEqual([]);
+    return out;
+  };
+}
+const texts = (out: Awaited<ReturnType<ReturnType<typeof reminding>>>) => out.map(({ reply }) => reply.group);
+
+function loaded() {
+  const house = openTestHouse('2027-04-01 08:00');
+  house.say('/recipe Barley soup, 6 servings: 300 g pearl barley; 400 g carrots; 1 l water; 6 g salt');
+  house.say('/batch barley soup trays 812 798 g');
+  return { house, posted: reminding(house) };
+}
+
+test('a load is to be weighed after a day, once, and again when it was not steady', async () => {
+  const { house, posted } = loaded();
+  expect(await posted()).toEqual([]);
+  house.at('2027-04-02 07:59');
+  expect(await posted()).toEqual([]);
+  house.at('2027-04-02 08:00');
+  const [first] = await posted();
+  expect(first!.reply.group).toMatch(
+    /^A reminder:\nB1, Barley soup: time to weigh\. .*drying for 24 h; .*about a day/,
+  );
+  expect(first!.reply.sounds).toBe(true);
+  house.at(1);
+  expect(await posted()).toEqual([]);
+  house.say('/weigh B1 300 310 g');
+  expect(await posted()).toEqual([]);
+  house.at(2);
+  expect(texts(await posted()).join()).toContain('was not steady');
+  house.say('/weigh B1 300 310 g');
+  house.at(12);
+  expect(await posted()).toEqual([]);
+});
+
+test('what was taken back is not reminded of', async () => {
+  const { house, posted } = loaded();
+  house.say('/undo');
+  house.at(30);
+  expect(await posted()).toEqual([]);
+});
+
+test('nothing comes at night, and missed ones come as one message', async () => {
+  const { house, posted } = loaded();
+  house.say('/house zone Pacific/Auckland');
+  // 24 h after the loading it is 21:00 there: night.
+  house.at('2027-04-02 08:00');
+  expect(await posted()).toEqual([]);
+  house.say('/batch barley soup trays 400 g');
+  // Two days later by day in Auckland, UTC+13 until 4 April.
+  house.at('2027-04-03 20:00');
+  const late = await posted();
+  expect(late).toHaveLength(1);
+  expect(late[0]!.reply.group.split('\n')).toEqual([
+    'While I was away this came due:',
+    expect.stringContaining('B1, Barley soup'),
+    expect.stringContaining('B2, Barley soup'),
+  ]);
+});
+
+test('own load times count from the third load on', async () => {
+  const house = openTestHouse('2027-04-01 08:00');
+  const posted = reminding(house);
+  house.say('/recipe Rice, 6 servings: 300 g long grain rice; 1 l water');
+  house.say('/house remind seal off');
+  for (const no of [1, 2, 3]) {
+    house.say('/batch rice trays 800 g');
+    house.at(8);
+    house.say(`/weigh B${no} 250 g sure`);
+    house.at(2);
+    house.say(`/weigh B${no} 250 g sure`);
+    house.say(`/seal 2 x 100 g B${no}`);
+  }
+  await posted();
+  house.at('2027-04-05 09:00');
+  house.say('/batch rice trays 800 g');
+  house.at(9);
+  expect(await posted()).toEqual([]);
+  house.at(1);
+  expect(texts(await posted()).join()).toContain('your loads take about 10 h');
+});
+
+test('seals are checked two days after, best-by once a month, and a short trip before it is too late', async () => {
+  const house = openSeason();
+  const posted = reminding(house);
+  const before = texts(await posted()).join('\n');
+  house.at('2027-04-07 12:00');
+  const seals = texts([...(await posted())]).join('\n');
+  expect(`${before}\n${seals}`).toMatch(/B4-1 to B4-6, Lentil pot: check the seals/);
+  expect(before).not.toContain('B4-1 to B4-6');
+  expect(seals).not.toContain('near best-by');
+  const bestBy = house.db.prepare('SELECT min(best_by_on) FROM pouch').pluck().get() as string;
+  house.say('/trip Heron Lake over');
+  house.at(`${bestBy.slice(0, 7)}-05 12:00`);
+  const near = await posted();
+  expect(texts(near).join('\n')).toContain(
+    'near best-by (within 60 days; a planning date):\nB4-1 to B4-6 Lentil pot, best by',
+  );
+  expect(near.at(-1)!.reply.sounds).toBeUndefined();
+  house.at(24);
+  expect(await posted()).toEqual([]);
+  house.at(31 * 24);
+  expect(texts(await posted()).join('\n')).toContain('near best-by');
+});
+
+test('a trip that stock does not feed is named once', async () => {
+  const house = openSeason();
+  const posted = reminding(house);
+  house.say('/house reminders off');
+  house.say('/house remind trip on');
+  house.at('2027-05-20 12:00');
+  expect(await posted()).toEqual([]);
+  house.at('2027-06-08 12:00');
+  const [named] = await posted();
+  expect(named!.reply.group).toMatch(
+    /Heron Lake starts Sat 12 Jun, and stock leaves \d meals? of it short\. Start drying by/,
+  );
+  expect(named!.buttons.map(({ label }) => label)).toEqual(['Cook for Heron Lake']);
+  house.at(24);
+  expect(await posted()).toEqual([]);
+});
+
+test('switched off, nothing comes', async () => {
+  const { house, posted } = loaded();
+  expect(house.say('/house reminders off')).toContain('reminders off');
+  house.at(48);
+  expect(await posted()).toEqual([]);
+  expect(house.say('/house remind weigh on')).toContain('reminders weigh, none at night');
+  expect(texts(await posted()).join()).toContain('time to weigh');
+});
+
+test('claimed with the message in one transaction: a failure leaves both for later', async () => {
+  const { house, posted } = loaded();
+  house.at(24);
+  house.db.exec(
+    `CREATE TEMP TRIGGER full BEFORE INSERT ON main.outbox BEGIN SELECT RAISE(ABORT, 'database or disk is full'); END`,
+  );
+  const { look } = openReminding({
+    house: () => house.house,
+    door: 'terminal',
+    now: () => Date.parse('2027-04-02T08:00:00Z'),
+    wake: () => undefined,
+  });
+  await look();
+  expect(house.faults.splice(0)).toHaveLength(1);
+  expect(house.db.prepare('SELECT count(*) FROM reminded').pluck().get()).toBe(0);
+  house.db.exec('DROP TRIGGER full');
+  house.at(1);
+  expect(texts(await posted()).join()).toContain('time to weigh');
+});
+
+test('the clock set back posts nothing twice', async () => {
+  const { house, posted } = loaded();
+  house.at(25);
+  expect(await posted()).toHaveLength(1);
+  house.at(-10);
+  expect(await posted()).toEqual([]);
+  house.at(10);
+  expect(await posted()).toEqual([]);
+});
