@@ -67,7 +67,7 @@ test('lines that look like verbs but are food stay ingredients', () => {
     expect([line, splitRecipe(line).lines]).toEqual([line, [line]]);
 });
 
-test('any text: nothing crashes, every line comes from the text, in linear time', () => {
+test('any text: nothing crashes, every line comes from the text', () => {
   fc.assert(
     fc.property(fc.string({ unit: 'binary', maxLength: 500 }), (text) => {
       const { lines, headings, method } = splitRecipe(text);
@@ -76,7 +76,9 @@ test('any text: nothing crashes, every line comes from the text, in linear time'
       expect(method.length).toBeLessThanOrEqual(text.length);
     }),
   );
-  const started = performance.now();
-  splitRecipe('1 cup flour\n'.repeat(20_000));
-  expect(performance.now() - started).toBeLessThan(3000);
+});
+
+// In time that grows with the square of the length this would not end within the test's limit.
+test('a very long recipe is split in linear time', () => {
+  expect(splitRecipe('1 cup flour\n'.repeat(20_000)).lines).toHaveLength(20_000);
 });

@@ -47,7 +47,7 @@ export function startBot(
   return { process: bot, said: () => said, exited };
 }
 
-export const greeted = (child: Child) => until(() => child.said().includes('Privacy mode is'), 15_000);
+export const greeted = (child: Child) => until(() => child.said().includes('Privacy mode is'), 120_000);
 
 /** Reads a household's file from outside. */
 export function look<T>(database: string, sql: string): T[] {

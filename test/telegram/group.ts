@@ -87,7 +87,7 @@ const shown = ({ id, type, title, first_name, is_forum }: Chat) => ({
 });
 
 /** Waits until something holds. @throws Error when it does not in time */
-export async function until<T>(what: () => T | undefined | false, limitMs = 10_000): Promise<T> {
+export async function until<T>(what: () => T | undefined | false, limitMs = 60_000): Promise<T> {
   const endMs = Date.now() + limitMs;
   for (;;) {
     const found = what();

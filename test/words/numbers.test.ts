@@ -155,10 +155,9 @@ test('any amount printed with a point is read back', () =>
     }),
   ));
 
+// In time that grows with the square of the length this would not end within the test's limit.
 test('a very long run of figures is passed over in linear time', () => {
   const text = '9'.repeat(200_000) + ' 1/2'.repeat(20_000);
-  const started = performance.now();
   for (let at = 0; at < text.length; at++) readNumber(text, at);
   expect(readNumber(text, 0)).toBeUndefined();
-  expect(performance.now() - started).toBeLessThan(3000);
 });
