@@ -1,3 +1,4 @@
+import { inRange } from './ranges.ts';
 import { between, above } from './within.ts';
 
 /**
@@ -47,7 +48,7 @@ export interface BestBy {
  */
 export function bestBy(fatFraction: number, storageC: number, absorber: boolean): BestBy {
   between('impossible-fat', 'The share of fat', fatFraction, 0, 1, '');
-  between('impossible-temperature', 'The storage temperature', storageC, -40, 50, '°C');
+  inRange('impossible-temperature', 'storageC', storageC);
   const row = monthsByFat.find(({ belowFraction }) => fatFraction < belowFraction);
   const at20Months = (row?.months ?? 4) * (absorber ? 1 : withoutAbsorber.share);
   const cap = absorber ? mostMonths : withoutAbsorber.mostMonths;

@@ -1,3 +1,4 @@
+import { inRange } from './ranges.ts';
 import { between } from './within.ts';
 
 /** The atmosphere at sea level, Pa. @source us-atmosphere-1976 */
@@ -17,7 +18,7 @@ const exponent = (9.80665 * 28.9644) / (8314.32 * lapseKPerM);
  * @source us-atmosphere-1976
  */
 export function pressurePa(altitudeM: number): number {
-  between('impossible-altitude', 'The altitude', altitudeM, -500, 5500, 'm');
+  inRange('impossible-altitude', 'altitudeM', altitudeM);
   return seaLevelPa * (1 - (lapseKPerM * altitudeM) / seaLevelK) ** exponent;
 }
 

@@ -1,4 +1,5 @@
 import { Refusal } from './refusal.ts';
+import { inRange } from './ranges.ts';
 import { above, between, figure } from './within.ts';
 
 /** Oxygen in dry air, ml per ml. @source aiche-air */
@@ -162,7 +163,7 @@ export function chooseAbsorber(
   safetyFactor = usualSafetyFactor,
 ): AbsorberChoice {
   between('impossible-oxygen', 'The oxygen', oxygen, 0, Infinity, 'ml');
-  between('impossible-safety', 'The safety factor', safetyFactor, 1, 10, '');
+  inRange('impossible-safety', 'absorberSafety', safetyFactor);
   for (const size of ownedSizesMl) above('impossible-absorber', 'An absorber', size, 0, 'ml');
   const sizes = ownedSizesMl.toSorted((a, b) => a - b);
   const largest = sizes.at(-1);

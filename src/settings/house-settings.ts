@@ -1,6 +1,7 @@
 import { IANAZone } from 'luxon';
 import { celsiusFromF, usCupMl } from '#core/units.ts';
 import { pouchVolumeMl } from '#core/oxygen.ts';
+import { inRange, type ranges } from '#core/ranges.ts';
 import { gridFrom, type LabelsTold, sayGrid } from '#core/label-grid.ts';
 import { Refusal } from '#core/refusal.ts';
 import { defaultSettings, type Settings } from '#core/settings.ts';
@@ -28,10 +29,7 @@ function one<K extends keyof Settings>(name: K, value: Settings[K] | undefined):
   return value === undefined ? [] : [{ name, value } as Change];
 }
 
-function within(value: number, low: number, high: number, sentence: string): number {
-  if (value >= low && value <= high) return value;
-  throw new Refusal('out-of-range', `${sentence}; I read ${sayNumber(value)}.`);
-}
+const within = (name: keyof typeof ranges, value: number): number => inRange('out-of-range', name, value);
 
 /** The first free bare number, or number with a unit of a kind, in base units. */
 function amount(reading: Reading, kind: 'mass' | 'volume' | 'time' | null): number | undefined {
@@ -65,9 +63,7 @@ function temperatureC(reading: Reading): number | undefined {
 /** A bare number for an altitude is metres. */
 function metres(reading: Reading): number | undefined {
   const value = amount(reading, null);
-  return value === undefined
-    ? undefined
-    : within(value, -430, 5500, 'An altitude that I can reckon with lies between −430 and 5500 m');
+  return value === undefined ? undefined : within('altitudeM', value);
 }
 
 /** A list of ml: '100 300 500 ml'. Bare numbers take the unit of the last. */
@@ -82,9 +78,7 @@ function listMl(reading: Reading): number[] | undefined {
   const values = indexes.toReversed().map((i) => {
     const token = reading.all[i]!;
     if (token.is === 'quantity') factor = token.unit.factor;
-    return 'value' in token
-      ? within(token.value * factor, 10, 5000, 'An absorber takes up 10 to 5000 ml of oxygen')
-      : 0;
+    return 'value' in token ? within('absorberMl', token.value * factor) : 0;
   });
   reading.take(...indexes);
   return [...new Set(values)].sort((a, b) => a - b);
@@ -100,7 +94,7 @@ function pouchTold(reading: Reading, names: Names): Settings['pouch'] | undefine
   const volumeMl = amount(reading, 'volume');
   if (volumeMl === undefined) return undefined;
   return {
-    volumeMl: within(volumeMl, 50, 20_000, 'A pouch holds 50 ml to 20 l'),
+    volumeMl: within('pouchMl', volumeMl),
     told: `${sayNumber(volumeMl)} ml`,
   };
 }
@@ -113,9 +107,9 @@ function dryerTold(reading: Reading, names: Names): readonly Change[] {
   if (limitG) {
     reading.settleNumbers([limitG.index]);
     reading.take(limitG.index);
-    within(limitG.value, 100, 200_000, 'A dryer takes 100 g to 200 kg');
+    within('loadLimitG', limitG.value);
   }
-  if (size) within(Math.max(size.a, size.b), 30, 2000, 'A tray measures 3 cm to 2 m');
+  if (size) within('traySideMm', Math.max(size.a, size.b));
   if (trays === undefined && (size !== undefined || limitG === undefined)) return [];
   return [
     ...one(
@@ -171,9 +165,7 @@ export const houseSettings: readonly HouseSetting[] = [
     read: (reading, names) =>
       one(
         'trayTaresG',
-        trayWeights
-          .read(reading, names)
-          ?.map((g) => within(g, 1, 10_000, 'An empty tray weighs 1 g to 10 kg')),
+        trayWeights.read(reading, names)?.map((g) => within('trayTareG', g)),
       ),
     say: ({ trayTaresG: g, units }) =>
       g.length === 0 ? 'tray weight not told' : `tray weight ${sayList(g.map((one) => sayG(one, units)))}`,
@@ -195,10 +187,7 @@ export const houseSettings: readonly HouseSetting[] = [
     example: '/house absorber safety 1.5',
     read: (reading) => {
       const value = amount(reading, null);
-      return one(
-        'absorberSafety',
-        value === undefined ? undefined : within(value, 1, 5, 'The safety factor lies between 1 and 5'),
-      );
+      return one('absorberSafety', value === undefined ? undefined : within('absorberSafety', value));
     },
     say: ({ absorberSafety }) => `absorber safety ${sayNumber(absorberSafety)}`,
   },
@@ -225,10 +214,7 @@ export const houseSettings: readonly HouseSetting[] = [
     example: '/house storage 15 C',
     read: (reading) => {
       const value = temperatureC(reading);
-      return one(
-        'storageC',
-        value === undefined ? undefined : within(value, -40, 50, 'Storage lies between −40 and 50 °C'),
-      );
+      return one('storageC', value === undefined ? undefined : within('storageC', value));
     },
     say: ({ storageC }) => `storage ${sayNumber(storageC)} °C`,
   },
@@ -245,10 +231,7 @@ export const houseSettings: readonly HouseSetting[] = [
     read: (reading) => {
       if (reading.keyword('us') !== undefined) return one('cupMl', usCupMl);
       const value = amount(reading, 'volume');
-      return one(
-        'cupMl',
-        value === undefined ? undefined : within(value, 100, 500, 'A cup holds 100 to 500 ml'),
-      );
+      return one('cupMl', value === undefined ? undefined : within('cupMl', value));
     },
     say: ({ cupMl }) => `cup ${sayNumber(Math.round(cupMl))} ml`,
   },
@@ -270,10 +253,7 @@ export const houseSettings: readonly HouseSetting[] = [
     example: '/house scale 1 g',
     read: (reading) => {
       const value = amount(reading, 'mass');
-      return one(
-        'scaleG',
-        value === undefined ? undefined : within(value, 0.01, 100, "A kitchen scale's step is 0.01 to 100 g"),
-      );
+      return one('scaleG', value === undefined ? undefined : within('scaleG', value));
     },
     say: ({ scaleG, units }) => `scale to ${sayG(scaleG, units)}`,
   },
@@ -284,10 +264,7 @@ export const houseSettings: readonly HouseSetting[] = [
       const hasUnit = quantities(reading, 'time').length > 0;
       const value = amount(reading, 'time');
       const hours = value === undefined ? undefined : hasUnit ? value / 3600 : value;
-      return one(
-        'steadyGapHours',
-        hours === undefined ? undefined : within(hours, 0.25, 48, 'The gap lies between ¼ and 48 hours'),
-      );
+      return one('steadyGapHours', hours === undefined ? undefined : within('steadyGapHours', hours));
     },
     say: ({ steadyGapHours }) => `steady after two weighings ${sayNumber(steadyGapHours)} h apart`,
   },
@@ -298,7 +275,7 @@ export const houseSettings: readonly HouseSetting[] = [
       const value = amount(reading, null);
       return one(
         'residualMoisture',
-        value === undefined ? undefined : within(value, 0, 10, 'Dry food keeps 0 to 10 % of moisture') / 100,
+        value === undefined ? undefined : within('residualMoisture', value / 100),
       );
     },
     say: ({ residualMoisture }) => `moisture expected in dry food ${sayNumber(residualMoisture * 100)} %`,

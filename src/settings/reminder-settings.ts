@@ -1,4 +1,5 @@
 import { type ReminderKind, reminderKinds, remindSetting } from '#core/reminders.ts';
+import { inRange } from '#core/ranges.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Reading } from '#words/reading.ts';
@@ -55,12 +56,7 @@ function horizon(reading: Reading) {
     if (days === undefined) return [];
     reading.take(index, ...(token.is === 'number' && after ? [index + 1] : []));
     const value = Math.round(token.value * days);
-    if (!(value >= 1 && value <= 730))
-      throw new Refusal(
-        'out-of-range',
-        `The horizon lies between a day and two years; I read ${value} days.`,
-      );
-    return [{ name: 'horizonDays' as const, value }];
+    return [{ name: 'horizonDays' as const, value: inRange('out-of-range', 'horizonDays', value) }];
   }
   return [];
 }

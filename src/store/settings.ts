@@ -1,29 +1,31 @@
 import { z } from 'zod';
+import { ranges } from '#core/ranges.ts';
 import { defaultSettings, type Settings } from '#core/settings.ts';
 import type { Db } from './db.ts';
 
+const ranged = (name: keyof typeof ranges) => z.number().min(ranges[name].least).max(ranges[name].most);
 const above = z.number().positive();
 const notBelow = z.number().min(0);
 const Shape: z.ZodType<Settings> = z.object({
-  altitudeM: z.number(),
+  altitudeM: ranged('altitudeM'),
   zone: z.string(),
   units: z.enum(['grams', 'ounces']),
-  cupMl: above,
+  cupMl: ranged('cupMl'),
   dryer: z.object({ trays: above, widthMm: above.nullable(), lengthMm: above.nullable() }).nullable(),
-  loadLimitG: above.nullable(),
-  trayTaresG: z.array(above),
-  storageC: z.number(),
-  absorbersMl: z.array(above),
-  absorberSafety: z.number().min(1),
+  loadLimitG: ranged('loadLimitG').nullable(),
+  trayTaresG: z.array(ranged('trayTareG')),
+  storageC: ranged('storageC'),
+  absorbersMl: z.array(ranged('absorberMl')),
+  absorberSafety: ranged('absorberSafety'),
   pouch: z.object({ volumeMl: above, told: z.string() }).nullable(),
-  scaleG: above,
-  steadyGapHours: z.number().min(0),
-  residualMoisture: z.number().min(0).max(0.2),
+  scaleG: ranged('scaleG'),
+  steadyGapHours: ranged('steadyGapHours'),
+  residualMoisture: ranged('residualMoisture'),
   remindWeigh: z.boolean(),
   remindSeal: z.boolean(),
   remindBestBy: z.boolean(),
   remindTrip: z.boolean(),
-  horizonDays: z.number().min(0),
+  horizonDays: ranged('horizonDays'),
   labels: z.object({
     paper: z.enum(['a4', 'letter', 'single']),
     columns: above.int(),

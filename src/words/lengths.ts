@@ -1,3 +1,4 @@
+import { inRange } from '#core/ranges.ts';
 import { Refusal } from '#core/refusal.ts';
 import { part, quantities } from './part.ts';
 
@@ -27,10 +28,7 @@ export const altitudeM = part<number>('an altitude such as 2400 m', (reading) =>
     i++
   )
     reading.take(i);
-  if (metres < -430 || metres > 5500) {
-    throw new Refusal('bad-altitude', `${found.typed} is outside what I can reckon with: −430 to 5500 m.`);
-  }
-  return metres;
+  return inRange('bad-altitude', 'altitudeM', metres);
 });
 
 /** Two lengths with an x between: '20 x 30 cm'. In millimetres. */

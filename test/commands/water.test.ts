@@ -72,7 +72,7 @@ refuses([
   ['/water B4-1 to B4-1', /no row of codes/],
   ['/water B4-2 barley soup', /B4-2 is Lentil pot, not Barley soup/],
   ['/water 0 g lentil pot', /above zero/],
-  ['/water B4-2 at 12000 m', /outside what I can reckon with/],
+  ['/water B4-2 at 12000 m', /The altitude has to be between -500 and 5500 m; it was 12000 m/],
   ['/water lentil pot for 40', /not 40/],
   ['/water goulash', /what the water is for/],
 ]);
