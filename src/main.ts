@@ -5,22 +5,18 @@ import { arrival } from '#chat/admission.ts';
 import { answer, resume } from '#chat/answer.ts';
 import type { Answerer } from '#chat/answerer.ts';
 import { menu } from '#chat/help.ts';
-import { readCommands } from '#chat/registry.ts';
 import type { Status } from '#house/status.ts';
 import { type Config, readConfig } from '#config.ts';
-import { defaultSettings } from '#core/settings.ts';
 import { openTerminal } from '#doors/terminal.ts';
-import { openDrawing } from '#draw/drawing.ts';
 import { openDaily } from './keep/daily.ts';
 import { openReminding } from '#reminders/clock.ts';
-import { openSolver } from '#solver/solver.ts';
 import { backupsOf } from '#store/backups.ts';
 import { deliveryStore } from '#store/deliveries.ts';
 import { openFoods } from '#store/foods.ts';
-import { openStores } from '#store/house.ts';
 import { inTurn, lockHousehold, lockInUse } from '#store/lock.ts';
 import { openDatabase } from '#store/open.ts';
 import type { Db } from '#store/db.ts';
+import { assemble } from './assemble.ts';
 
 const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
   version: string;
@@ -47,13 +43,11 @@ async function start(): Promise<void> {
   // The first start reads the table in; two of them must not do so at once.
   const foods = inTurn(foodTable, () => openFoods(foodTable));
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-  const house: Answerer = {
-    stores: openStores(db, { ...defaultSettings, zone }),
+  const { house, close: closeHouse } = await assemble({
+    db,
     foods,
-    commands: await readCommands(),
-    workers: { picks: openSolver(), drawing: openDrawing() },
+    zone,
     admitCode: config.telegramToken === null ? null : (config.admitCode ?? newCode()),
-    chatLink: null,
     status: () => ({
       version,
       startedAtMs,
@@ -62,11 +56,10 @@ async function start(): Promise<void> {
       ...house.stores.health(),
     }),
     log,
-  };
+  });
   const close = async () => {
     await daily?.stop();
-    foods.close();
-    db.close();
+    await closeHouse();
     for (const unlock of unlocks) unlock();
   };
   daily?.start();

@@ -25,7 +25,7 @@ const mayImport: Record<string, { plain: RegExp; types?: RegExp }> = {
     plain: /^(#core\/|#words\/|#foods\/|#house\/|#cards\/|#settings\/|#draw\/|#chat\/|luxon$)/,
     types: /^#store\//,
   },
-  'src/doors': { plain: /^(\.\/|#core\/talk\.ts$|#chat\/|grammy$|node:)/ },
+  'src/doors': { plain: /^(\.\/|#core\/(talk|fault)\.ts$|#chat\/|grammy$|node:)/ },
   'src/keep': { plain: /^(\.\/|#store\/|#config\.ts$|node:)/ },
   // These put the program together, each for a purpose of its own, and nothing else imports them.
   'src/demo': { plain: /^(\.\/|#(?!keep\/|bench\/)|luxon$|node:)/ },

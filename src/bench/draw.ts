@@ -2,16 +2,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { answer } from '#chat/answer.ts';
-import type { Answerer } from '#chat/answerer.ts';
-import { readCommands } from '#chat/registry.ts';
 import { commonGrids } from '#core/label-grid.ts';
-import { defaultSettings } from '#core/settings.ts';
 import { openDrawing } from '#draw/drawing.ts';
 import type { ChartFacts, LabelFacts } from '#draw/facts.ts';
 import { openFoods } from '#store/foods.ts';
-import { openStores } from '#store/house.ts';
 import { openDatabase } from '#store/open.ts';
-import { openSolver } from '#solver/solver.ts';
+import { assemble } from '#assemble.ts';
 
 // Times labels and charts as the chat asks for them, from the thread's start on, and how the chat answers meanwhile.
 
@@ -119,15 +115,7 @@ async function besideTheChat(): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-'));
   const db = openDatabase(join(folder, 'household.db'));
   const foods = openFoods(join(folder, 'foods.db'));
-  const house: Answerer = {
-    stores: openStores(db, defaultSettings),
-    foods,
-    commands: await readCommands(),
-    workers: { picks: openSolver(), drawing: openDrawing() },
-    admitCode: null,
-    chatLink: null,
-    log: (line) => console.error(line),
-  };
+  const { house, close } = await assemble({ db, foods, zone: 'UTC', log: (line) => console.error(line) });
   let count = 0;
   const send = (text: string) => {
     count += 1;
@@ -179,8 +167,7 @@ async function besideTheChat(): Promise<void> {
   console.log(
     `/water while 300 labels are drawn (${(performance.now() - from).toFixed(0)} ms): ${say(meanwhile)}`,
   );
-  foods.close();
-  db.close();
+  await close();
   rmSync(folder, { recursive: true, force: true });
 }
 

@@ -3,14 +3,9 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { answer } from '#chat/answer.ts';
-import type { Answerer } from '#chat/answerer.ts';
-import { readCommands } from '#chat/registry.ts';
-import { defaultSettings } from '#core/settings.ts';
 import { openFoods } from '#store/foods.ts';
-import { openStores } from '#store/house.ts';
-import { openDrawing } from '#draw/drawing.ts';
 import { openDatabase } from '#store/open.ts';
-import { openSolver } from '#solver/solver.ts';
+import { assemble } from '#assemble.ts';
 
 // Times every request on a household of 50 recipes, 200 batches and 2,000 pouches, in the process, on a real file with
 // full synchronous writes. Prints milliseconds and ratios to a bare one-row transaction on the same file.
@@ -19,16 +14,7 @@ const folder = mkdtempSync(join(tmpdir(), 'bench-'));
 const path = join(folder, 'household.db');
 const db = openDatabase(path);
 const foods = openFoods(join(folder, 'foods.db'));
-const solver = openSolver();
-const house: Answerer = {
-  stores: openStores(db, defaultSettings),
-  foods,
-  commands: await readCommands(),
-  workers: { picks: solver, drawing: openDrawing() },
-  admitCode: null,
-  chatLink: null,
-  log: (line) => console.error(line),
-};
+const { house, close } = await assemble({ db, foods, zone: 'UTC', log: (line) => console.error(line) });
 
 let nowMs = Date.UTC(2027, 0, 1, 8);
 let count = 0;
@@ -228,7 +214,5 @@ console.log(
   `memory: ${(process.memoryUsage().rss / 1048576).toFixed(0)} MiB resident, ${(process.memoryUsage().heapUsed / 1048576).toFixed(0)} MiB heap`,
 );
 
-await solver.dispose();
-foods.close();
-db.close();
+await close();
 rmSync(folder, { recursive: true, force: true });

@@ -1,7 +1,8 @@
+import { whereItBroke } from '#core/fault.ts';
 import type { Message, Reply } from '#core/talk.ts';
 import { address } from './address.ts';
 import { admission, choosesAgain, scanned } from './admission.ts';
-import { type Carried, open, record, refused, where } from './carry-out.ts';
+import { type Carried, open, record, refused } from './carry-out.ts';
 import type { Answerer } from './answerer.ts';
 import type { Command, Planned } from './command.ts';
 import { storeTrouble } from './trouble.ts';
@@ -170,7 +171,7 @@ function begin(
     try {
       stores.together(keep);
     } catch (error) {
-      house.log(`an answer could not be stored: ${where(error)}`);
+      house.log(`an answer could not be stored: ${whereItBroke(error)}`);
       return storeTrouble(error) ?? 'Something broke on my side; nothing was recorded.';
     }
     return undefined;

@@ -1,3 +1,4 @@
+import { whereItBroke } from '#core/fault.ts';
 import { Doubt, Refusal } from '#core/refusal.ts';
 import type { Message, Reply } from '#core/talk.ts';
 import type { Author } from '#store/journal.ts';
@@ -205,13 +206,8 @@ function refusal(
     };
   }
   if (error instanceof Refusal) return { group: `${error.message}\nFor example: ${command.examples[0]}` };
-  answerer.log(`a request failed: /${command.name} in delivery ${message.deliveryKey}: ${where(error)}`);
+  answerer.log(
+    `a request failed: /${command.name} in delivery ${message.deliveryKey}: ${whereItBroke(error)}`,
+  );
   return { group: 'Something broke on my side; nothing was recorded. The fault is in the log.' };
-}
-
-/** Where a fault is. Its own words are left out: they may quote what people typed. */
-export function where(error: unknown): string {
-  if (!(error instanceof Error)) return 'something that is no error was thrown';
-  const frames = (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line));
-  return [error.name, ...frames].join('\n');
 }

@@ -1,15 +1,10 @@
 import { Readable, Writable } from 'node:stream';
 import { DateTime } from 'luxon';
 import { answer } from '#chat/answer.ts';
-import type { Answerer } from '#chat/answerer.ts';
-import { readCommands } from '#chat/registry.ts';
-import { defaultSettings } from '#core/settings.ts';
 import { openTerminal } from '#doors/terminal.ts';
-import { openDrawing } from '#draw/drawing.ts';
-import { openSolver } from '#solver/solver.ts';
 import { openFoods } from '#store/foods.ts';
-import { openStores } from '#store/house.ts';
 import { openDatabase } from '#store/open.ts';
+import { assemble } from '#assemble.ts';
 
 /**
  * Plays the people's lines of a written chat through the terminal door, on an empty household in memory and a
@@ -18,19 +13,13 @@ import { openDatabase } from '#store/open.ts';
  */
 export async function replay(chat: string): Promise<string> {
   const db = openDatabase(':memory:');
-  const foods = openFoods(':memory:');
-  const solver = openSolver();
-  const drawing = openDrawing();
   const faults: string[] = [];
-  const house: Answerer = {
-    stores: openStores(db, { ...defaultSettings, zone: 'UTC' }),
-    foods,
-    commands: await readCommands(),
-    workers: { picks: solver, drawing },
-    admitCode: null,
-    chatLink: null,
+  const { house, close } = await assemble({
+    db,
+    foods: openFoods(':memory:'),
+    zone: 'UTC',
     log: (line) => faults.push(line),
-  };
+  });
   let nowMs = 0;
   let said = '';
   const people = chat
@@ -57,10 +46,7 @@ export async function replay(chat: string): Promise<string> {
     echo: true,
     welcome: '',
   });
-  await solver.dispose();
-  await drawing.dispose();
-  foods.close();
-  db.close();
+  await close();
   if (faults.length > 0) throw new Error(faults.join('\n'));
   return said;
 }

@@ -1,4 +1,5 @@
 import { GrammyError, HttpError } from 'grammy';
+import { whereItBroke } from '#core/fault.ts';
 
 /** What a failed call means for what was to be sent. */
 export type Failure =
@@ -47,12 +48,7 @@ export function sayError(error: unknown): string {
     const code = [inner?.code, inner?.type].find((field) => typeof field === 'string');
     return `${error.message}${typeof code === 'string' ? ` (${code})` : ''}`;
   }
-  if (error instanceof Error) {
-    const frames = (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line));
-    const code = 'code' in error && typeof error.code === 'string' ? ` ${error.code}` : '';
-    return [`${error.name}${code}`, ...frames.slice(0, 6)].join('\n');
-  }
-  return 'something that is no error was thrown';
+  return whereItBroke(error).split('\n').slice(0, 7).join('\n');
 }
 
 /** A log that never shows the token, whatever the line was made from. */

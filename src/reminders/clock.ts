@@ -1,6 +1,7 @@
 import { setTimeout as rest } from 'node:timers/promises';
 import type { Answerer } from '#chat/answerer.ts';
 import { remind } from './remind.ts';
+import { whereItBroke } from '#core/fault.ts';
 import type { Message } from '#core/talk.ts';
 
 export interface Reminding {
@@ -41,9 +42,7 @@ export function openReminding({ house, door, now, wake }: RemindingNeeds): Remin
         if (await remind(house(), household, door, nowMs)) wake();
       } catch (error) {
         // A fault in one household's records must neither stop the others nor be tried again and again.
-        log(
-          `reminders of household ${household} failed: ${error instanceof Error ? error.name : 'no error'}`,
-        );
+        log(`reminders of household ${household} failed: ${whereItBroke(error)}`);
         stores.reminders.of(household).lookAgainAt(nowMs + hourMs);
       }
       // Messages come first: a fifth of the time at most goes to looking.
@@ -63,7 +62,7 @@ export function openReminding({ house, door, now, wake }: RemindingNeeds): Remin
       const next = house().stores.reminders.next(door);
       if (next !== undefined) restMs = Math.min(Math.max(next - now(), shortestRestMs), longestRestMs);
     } catch (error) {
-      house().log(`reminders failed: ${error instanceof Error ? error.name : 'no error'}`);
+      house().log(`reminders failed: ${whereItBroke(error)}`);
     }
     if (!isStopped) alarm = setTimeout(() => void round(), restMs);
   }

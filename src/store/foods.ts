@@ -141,6 +141,9 @@ const columns = `food.id, ndb, food.name, food_group AS "group", water_g AS wate
 const asked = (words: string) =>
   (words.match(/[\p{L}\p{N}]+/gu) ?? []).slice(0, 12).map((word) => `"${word}"`);
 
+/** The open table; `readIn` when this start had to read the release in. */
+export type Foods = FoodTable & { close(): void; readIn: boolean };
+
 /**
  * Opens the food table in a file of its own beside the household's; reads it in from the registry package's data
  * files when the file is missing, damaged, half-written or of another version.
@@ -148,7 +151,7 @@ const asked = (words: string) =>
  * @returns the table; `readIn` says whether it was read in by this call
  * @source usda-sr28
  */
-export function openFoods(path: string): FoodTable & { close(): void; readIn: boolean } {
+export function openFoods(path: string): Foods {
   const { db, readIn } = openStamped(path);
   const one = db.prepare<[string], Row>(`SELECT ${columns} FROM food WHERE ndb = ?`);
   const measures = db.prepare<[number], Measure>(
