@@ -1,12 +1,13 @@
 import { command } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { batchNumbered, factsOfBatch, nameKey } from '#house/figures.ts';
-import { pouchFacts } from '#core/meal.ts';
+import { ingredientOf, pouchFacts } from '#core/meal.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Shelf } from '#store/pouches.ts';
 import { avoidancesOf, becauseWords, mealsInStock } from '#house/verdicts.ts';
-import { type Avoidance, type Verdict, verdictFor } from '#core/allergens.ts';
+import type { Avoidance } from '#core/avoidance.ts';
 import { Refusal } from '#core/refusal.ts';
+import { type Verdict, verdictFor } from '#core/verdict.ts';
 import { knownFood } from '#house/known-food.ts';
 import { avoided } from '#words/eater-parts.ts';
 import { meal, optional, part } from '#words/parts.ts';
@@ -119,10 +120,7 @@ const clear: Verdict = { is: 'clear' };
 
 function verdictOf(house: House, shelf: Shelf, avoid: readonly Avoidance[]): Verdict {
   const { lines } = house.recipes.byId(shelf.recipe);
-  return verdictFor(
-    lines.map((line) => ({ ingredient: line.called, contents: line.contents })),
-    avoid,
-  );
+  return verdictFor(lines.map(ingredientOf), avoid);
 }
 
 function servingsOn(house: House, shelf: Shelf): number {

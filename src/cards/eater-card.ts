@@ -1,4 +1,4 @@
-import { avoidanceOf } from '#core/allergens.ts';
+import { avoidanceOf } from '#core/avoidance.ts';
 import { type DayFigure, energyOfDayKcal, sodiumOfDayMg } from '#core/eaters.ts';
 import type { Eater } from '#core/records.ts';
 import { sayList, sayNumber } from '#words/say.ts';

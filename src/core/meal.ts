@@ -1,4 +1,3 @@
-import type { Contents } from './allergens.ts';
 import {
   expectedDryG,
   oxygenFreeMostMoistureFraction,
@@ -10,6 +9,7 @@ import { type CheckWeight, type Steadiness, steadiness } from './dryness.ts';
 import type { Batch, Recipe, RecipeLine } from './records.ts';
 import type { Settings } from './settings.ts';
 import { type Per100, type Totals, scaleTotals, shareOnTrays, totalsOf } from './solids.ts';
+import type { Ingredient } from './verdict.ts';
 
 /** The composition of a food by its number; undefined when the table has none. */
 export type Composer = (ndb: string) => Per100 | undefined;
@@ -24,12 +24,19 @@ export interface RecipeFacts {
   readonly unresolved: readonly RecipeLine[];
   /** Lines without an amount: counted as zero and named. */
   readonly uncounted: readonly RecipeLine[];
-  readonly contents: readonly { readonly ingredient: string; readonly contents: Contents | null }[];
+  readonly contents: readonly Ingredient[];
   /** The pot as weighed, else the sum of the lines; g. */
   readonly finishedG: number;
   /** Water boiled away in the kitchen, g; below zero: taken up beyond the lines. 0 until the pot is weighed. */
   readonly boiledAwayG: number;
 }
+
+/** A line as its verdicts see it. */
+export const ingredientOf = ({ called, contents, ndb }: RecipeLine): Ingredient => ({
+  ingredient: called,
+  contents,
+  ndb,
+});
 
 export function recipeFacts(recipe: Recipe, composer: Composer): RecipeFacts {
   const parts = recipe.lines.flatMap((line) => {
@@ -48,7 +55,7 @@ export function recipeFacts(recipe: Recipe, composer: Composer): RecipeFacts {
     sodiumOf,
     unresolved: recipe.lines.filter((line) => line.state === 'asked'),
     uncounted: recipe.lines.filter((line) => line.state === 'uncounted'),
-    contents: recipe.lines.map((line) => ({ ingredient: line.called, contents: line.contents })),
+    contents: recipe.lines.map(ingredientOf),
     finishedG: recipe.potG ?? totals.massG,
     boiledAwayG: recipe.potG === null ? 0 : totals.massG - recipe.potG,
   };

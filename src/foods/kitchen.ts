@@ -11,6 +11,7 @@ import { sauces } from './pantry/sauces.ts';
 import { seasonings } from './pantry/seasonings.ts';
 import { sweets } from './pantry/sweets.ts';
 import { vegetables } from './pantry/vegetables.ts';
+import { hiddenKinds } from './hidden.ts';
 import { unitNamed } from './units.ts';
 import { foldedWords } from './words.ts';
 
@@ -127,12 +128,14 @@ function readRows(text: string): KitchenFood[] {
       .map((name) => name.trim())
       .filter((name) => name !== '');
     const all = own[0] === '=' ? [...(above?.names ?? []), ...own.slice(1)] : own;
+    const known = contents === '=' ? above!.contents : contentsOf(contents, row);
+    const ndb = m[1]!;
     out.push({
-      ndb: m[1]!,
+      ndb,
       state,
       called: all[0]!,
       names: all,
-      contents: contents === '=' ? above!.contents : contentsOf(contents, row),
+      contents: { ...known, hides: hiddenKinds({ ndb, names: all, kinds: known.kinds, check: known.check }) },
       ...weightsOf(weights, row),
       standsIn: m[2] === '~',
     });

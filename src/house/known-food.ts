@@ -1,5 +1,6 @@
-import { allergens, avoidanceOf, kinds } from '#core/allergens.ts';
+import { allergens, kinds } from '#core/allergens.ts';
 import { Refusal } from '#core/refusal.ts';
+import { avoidanceNamed } from '#foods/avoided.ts';
 import { forgiven, slips } from '#words/near.ts';
 import type { House } from './house.ts';
 
@@ -8,7 +9,7 @@ import type { House } from './house.ts';
  * @throws Refusal 'no-such-food'
  */
 export function knownFood(house: Pick<House, 'foods'>, words: string, purpose: string): void {
-  if (avoidanceOf(words) !== undefined || house.foods.search(words, 1).length > 0) return;
+  if (avoidanceNamed(words) !== undefined || house.foods.search(words, 1).length > 0) return;
   const near = [...allergens, ...kinds].find(
     (name) => slips(words, name, forgiven(words)) <= forgiven(words),
   );

@@ -1,8 +1,10 @@
-import { type Avoidance, avoidanceOf, type Ingredient, type Verdict, verdictFor } from '#core/allergens.ts';
+import type { Avoidance } from '#core/avoidance.ts';
 import { sodiumOfDayMg } from '#core/eaters.ts';
 import type { RecipeFacts } from '#core/meal.ts';
 import type { Eater, Recipe } from '#core/records.ts';
 import type { Note } from '#core/talk.ts';
+import { type Ingredient, type Verdict, verdictFor } from '#core/verdict.ts';
+import { avoidanceNamed, foodByName } from '#foods/avoided.ts';
 import { sayList } from '#words/say.ts';
 import type { House } from './house.ts';
 import { batchNumbered, factsOfRecipe } from './figures.ts';
@@ -15,9 +17,9 @@ export interface MealShown {
   readonly sodiumMgPerServing: number | null;
 }
 
-/** What typed words keep away; a word that is no allergen, kind or diet is looked for as a plain food. */
+/** What recorded words keep away; a food that only the big table knows is looked for by its name. */
 export function avoidancesOf(words: readonly string[]): Avoidance[] {
-  return words.map((word) => avoidanceOf(word) ?? { is: 'food', word });
+  return words.map((word) => avoidanceNamed(word) ?? foodByName(word));
 }
 
 /** Whether a meal suits an eater by its recorded ingredients. */

@@ -8,6 +8,7 @@ const ContentsShape: z.ZodType<Contents> = z.object({
   check: z.array(z.enum(allergens)),
   kinds: z.array(z.enum(kinds)),
   checkKinds: z.array(z.enum(kinds)),
+  hides: z.array(z.enum(kinds)).optional(),
 });
 const Remarks = z.array(z.string());
 

@@ -1,4 +1,4 @@
-import { avoidanceOf } from '#core/allergens.ts';
+import { avoidanceOf } from '#core/avoidance.ts';
 import { Refusal } from '#core/refusal.ts';
 import { optional, type Part, part } from './parts.ts';
 import { isFiller, type Reading } from './reading.ts';

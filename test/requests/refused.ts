@@ -16,7 +16,6 @@ export const refused: readonly (readonly [typed: string, says: RegExp])[] = [
   ['/eater Noah no eggs', /Is "Noah" Noa, or somebody new/],
   ['/eater Ros no eggs', /Is "Ros" Rosa, or somebody new/],
   ['/eater Noa Rosa no milk', /or somebody new/],
-  ['/eater Pip halal', /could not place "halal"/],
   ['/eater mary ann no milk', /could not place "ann"/],
   ['/recipe Chili, 1,500 servings\n400 g beans', /"1,500" can be read two ways/],
   // Words left over.

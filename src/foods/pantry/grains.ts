@@ -17,7 +17,8 @@ export const grains = `
 20017 | masa harina; masa flour; masa; instant corn masa; corn masa flour; masarepa; nixtamalized corn flour | - | cup 114, cup tamale 123, tbsp 7.1
 20020 | cornmeal; polenta; yellow cornmeal; white cornmeal; fine polenta; medium cornmeal; coarse cornmeal; stone ground cornmeal; quick cook polenta; instant polenta; blue cornmeal; quick polenta; dry polenta; finely ground cornmeal | - | cup 150, cup finely ground 138, tbsp 9, packet 500
 08090 | grits; grit; corn grit; hominy grit; white grit; quick grit; stone ground grit | - | cup 156, tbsp 9.7, packet 28
-20027 | cornstarch; cornflour; corn starch; maize starch; maizena; potato starch; starch | - | cup 128, tbsp 8, tsp 2.7
+20027 | cornstarch; cornflour; corn starch; maize starch; maizena; starch | - | cup 128, tbsp 8, tsp 2.7
+20027~ | potato starch | nightshade | cup 160, tbsp 10, tsp 3.3
 20003 | arrowroot; arrowroot powder; arrowroot flour; arrowroot starch | - | cup 128, tbsp 8, tsp 2.7
 20068~ | tapioca starch; tapioca flour; cassava flour; sweet potato starch; glutinous tapioca flour | - | cup 120, tbsp 7.5
 20068 | tapioca; tapioca pearl; sago; pearl tapioca; quick cooking tapioca; instant tapioca; boba | - | cup 152, tbsp 9.5

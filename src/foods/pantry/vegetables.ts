@@ -62,7 +62,7 @@ export const vegetables = `
 11956 | sundried tomato in oil; oil packed sundried tomato; sundried tomato oil packed; sunblush tomato; semi dried tomato | nightshade ?sulphites | cup 110, each 3, jar 180, drained 0.6
 11886 | tomato juice | nightshade | cup 243
 11527 | green tomato | nightshade | each 123, large 182, small 91
-11954 | tomatillo; tomate verde | - | each 34, cup 132, tin 340
+11954 | tomatillo; tomate verde | nightshade | each 34, cup 132, tin 340
 11209 | eggplant; aubergine; brinjal; baby eggplant; japanese eggplant; chinese eggplant; globe eggplant | nightshade | each 458, small 300, medium 458, large 650, slice 25, cup 82
 11210 cooked | = | nightshade | cup 99
 11477 | zucchini; courgette; baby marrow; green squash; summer squash zucchini | - | each 196, small 118, medium 196, large 323, cup 124, cup sliced 113, cup grated 124, cup shredded 124

@@ -1,0 +1,138 @@
+import type { Allergen, Kind } from '#core/allergens.ts';
+import { type Avoidance, type AvoidedFood, avoidanceOf, plainWord } from '#core/avoidance.ts';
+import { byName, type KitchenFood } from './kitchen.ts';
+import { foldedWords, foldName } from './words.ts';
+
+/** Words for one food on two sides of an ocean. */
+const synonyms: readonly (readonly string[])[] = [
+  ['coriander', 'cilantro'], ['aubergine', 'eggplant', 'brinjal'], ['courgette', 'zucchini'], ['beetroot', 'beet'], ['rocket', 'arugula'], ['swede', 'rutabaga'], ['capsicum', 'bell pepper', 'sweet pepper'],
+  ['sweetcorn', 'corn', 'maize'], ['chickpea', 'garbanzo', 'gram flour'], ['chili', 'hot pepper', 'spicy', 'spicy food', 'hot food', 'hot spice', 'spicy thing', 'chili pepper'], ['spring onion', 'scallion', 'green onion'], ['kiwi', 'kiwifruit'],
+].map((same) => same.map(foldName)); // prettier-ignore
+
+/** Foods that belong to what a plain word names, though they do not bear its name. */
+const families: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    corn: 'cornstarch; polenta; cornmeal; hominy; grit; popcorn; masa harina; tortilla chip', chickpea: 'hummus; falafel', 'bell pepper': 'pimento; paprika', pepper: 'pimento; paprika; chili; capsicum', raisin: 'sultana; currant',
+    chili: 'jalapeno; serrano; cayenne; ancho; pasilla; chipotle; sriracha; harissa; gochujang; hot sauce; sambal; curry paste; taco seasoning; adobo; kimchi; curry powder; curry sauce', onion: 'shallot; scallion; leek; chive; onion soup mix', grape: 'raisin; sultana; currant; wine',
+    potato: 'french fry; hashbrown; potato crisps; gnocchi', pasta: 'spaghetti; macaroni; noodle; lasagna; gnocchi', bread: 'breadcrumb; toast; bagel; pita; naan; tortilla; crouton; bun; baguette; focaccia', tomato: 'ketchup; marinara; passata; salsa; curry sauce',
+    bean: 'hummus; edamame', citrus: 'lemon; lime; orange; grapefruit; mandarin; tangerine; clementine; pomelo; kumquat', berry: 'strawberry; currant', seed: 'tahini; chia; flaxseed; sesame oil; zaatar', rice: 'risotto; poha', cabbage: 'sauerkraut; kimchi; coleslaw', squash: 'pumpkin',
+  }).map(([head, members]) => [foldName(head), members.split(';').map(foldName)]),
+); // prettier-ignore
+
+/** Kinds that name an animal or what is made of one: who avoids a part of it is kept from all of it. */
+const ofAnimals: readonly Kind[] = ['pork', 'beef', 'lamb', 'game', 'poultry', 'honey', 'gelatine'];
+
+const common = <T>(lists: readonly (readonly T[])[]): T[] =>
+  (lists[0] ?? []).filter((one) => lists.every((list) => list.includes(one)));
+
+/** What is in every one of some foods for certain. Sulphites keep a food, they are not what it is. */
+function carriedBy(foods: readonly KitchenFood[]): { tags: Allergen[]; kinds: Kind[] } {
+  const tags = common(foods.map(({ contents }) => contents.contains)).filter((tag) => tag !== 'sulphites');
+  const kinds = common(foods.map(({ contents }) => contents.kinds)).filter((kind) => kind !== 'rennet');
+  return { tags: kinds.includes('alcohol') ? [] : tags, kinds };
+}
+
+const holds = (name: readonly string[], words: readonly string[]) =>
+  name.some((_, i) => words.every((word, k) => name[i + k] === word));
+
+/** Every name in words, with the foods that bear it. */
+const named = [...byName].map(([name, foods]) => ({ name: name.split(' '), foods }));
+
+/** What is known of a plain food by the kitchen's list; the same words are asked for over and over. */
+const remembered = new Map<string, AvoidedFood | null>();
+
+/**
+ * A plain food as something to keep away. A food that is an allergen itself, or a part of an animal, stands for all
+ * that carries it, because it goes by many names and into many things: 'no butter' keeps milk away, 'no anchovies'
+ * fish, 'no steak' beef. A mixture ('no pesto') and a plant ('no potatoes') are found by their names and feared in
+ * mixtures that may hold them.
+ * @param words as typed
+ * @param isExact the food alone, although it stands for more
+ * @returns undefined where the kitchen knows no such food
+ */
+export function avoidedFood(words: string, isExact = false): AvoidedFood | undefined {
+  const key = foldName(words);
+  const known = remembered.get(key);
+  const food = known === undefined ? lookedUp(words, key) : known;
+  if (remembered.size > 2000) remembered.clear();
+  remembered.set(key, food);
+  return food === null ? undefined : { ...food, word: words, isWide: food.isWide && !isExact };
+}
+
+function lookedUp(words: string, key: string): AvoidedFood | null {
+  if (key === '') return null;
+  const own = [key, ...synonyms.filter((same) => same.includes(key)).flat()];
+  const family = [...new Set([...own, ...own.flatMap((one) => families.get(one) ?? [])])].map(split);
+  const heads = new Set(family.map((one) => one[0]!));
+  const kin = new Set<KitchenFood>();
+  for (const { name, foods } of named)
+    if (name.some((word) => heads.has(word)))
+      for (const food of foods) if (family.some((one) => isOf(one, name, food))) kin.add(food);
+  if (kin.size === 0) return null;
+  // 'steak' is no food's whole name: what all steaks carry is what is meant.
+  const exact = own.flatMap((one) => byName.get(one) ?? []);
+  const meant = exact.length > 0 ? exact : [...kin];
+  const { tags, kinds } = carriedBy(meant);
+  const isMixture = exact.some(({ contents }) => (contents.hides ?? []).length > 0);
+  // Peanut butter carries nothing of what butter carries: it only shares the name.
+  const real = [...kin].filter(({ contents: { contains, check, kinds: sure, checkKinds } }) => {
+    const carried: readonly string[] = [...contains, ...check, ...sure, ...checkKinds];
+    return tags.length + kinds.length === 0 || [...tags, ...kinds].some((one) => carried.includes(one));
+  });
+  const animal = kinds.filter((kind) => ofAnimals.includes(kind) || kind === 'alcohol');
+  const isWide = !isMixture && (tags.length === 1 || (tags.length === 0 && animal.length > 0));
+  const isCalled = (food: KitchenFood) =>
+    family.some((one) => holds(foldedWords(food.called), one)) || exact.includes(food);
+  return {
+    is: 'food',
+    word: words,
+    names: [
+      ...new Set(
+        [...real.flatMap(({ names, called }) => [called, ...names.filter(isNamed)]), ...family.map(join)].map(
+          plainWord,
+        ),
+      ),
+    ],
+    ndbs: [...new Set(real.filter((food) => !food.standsIn && isCalled(food)).map(({ ndb }) => ndb))],
+    tags,
+    kinds: tags.length > 0 ? [] : isWide ? [...animal, ...kinds.filter((kind) => kind === 'meat')] : kinds,
+    isWide,
+  };
+
+  function isNamed(name: string): boolean {
+    return (
+      family.some((one) => holds(foldedWords(name), one)) || exact.some(({ names }) => names.includes(name))
+    );
+  }
+}
+
+const split = (name: string): string[] => name.split(' ');
+const join = (name: readonly string[]): string => name.join(' ');
+
+/**
+ * Whether a food is one of a family by one of its names: an orange carrot is no orange and sweetcorn relish is of
+ * corn. The last word says what a plain food is; a mixture may hold whatever its name says.
+ */
+function isOf(family: readonly string[], name: readonly string[], food: KitchenFood): boolean {
+  if (!holds(name, family)) return false;
+  const isLast = join(name.slice(-family.length)) === join(family);
+  return isLast || (food.contents.hides ?? []).length > 0 || holds(foldedWords(food.called), family);
+}
+
+/** What some typed words keep away; undefined where they name no allergen, kind, diet or food known here. */
+export const avoidanceNamed = (words: string, isExact = false): Avoidance | undefined =>
+  avoidanceOf(words) ?? avoidedFood(words, isExact);
+
+/** A food of which only the name is known: found by it, feared in every mixture. */
+export const foodByName = (word: string): AvoidedFood => ({
+  is: 'food',
+  word,
+  names: [],
+  ndbs: [],
+  tags: [],
+  kinds: [],
+  isWide: false,
+});
+
+/** Every name of the kitchen, folded, for putting typing slips right. */
+export const kitchenNames: readonly string[] = [...byName.keys()];
