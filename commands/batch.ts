@@ -2,8 +2,8 @@ import { command } from '#chat/command.ts';
 import { factsOfBatch, recipeNamed } from '#house/figures.ts';
 import { rawCaution } from '#words/phrases.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
-import { weighedNet } from '#house/trays.ts';
 import type { BatchFacts } from '#core/meal.ts';
+import { netWeights } from '#core/weighing.ts';
 import { depthMm, loads } from '#core/scaling.ts';
 import type { Settings } from '#core/settings.ts';
 import { factor, flag, massG, meal as mealName, optional, trayWeights } from '#words/parts.ts';
@@ -38,11 +38,13 @@ export default command({
   },
   run: ({ recipe: name, factor: times, potG, gross, raw, at, weights }, house) => {
     const recipe = recipeNamed(house, name);
-    const trays = weighedNet(weights, gross === true, house.settings).map(({ netG, tareG }, i) => ({
-      no: i + 1,
-      tareG,
-      wetG: netG,
-    }));
+    const trays = netWeights(weights, gross === true, house.settings.trayTaresG).map(
+      ({ netG, tareG }, i) => ({
+        no: i + 1,
+        tareG,
+        wetG: netG,
+      }),
+    );
     const batch = {
       factor: times ?? 1,
       potG: potG ?? (recipe.potG === null ? null : recipe.potG * (times ?? 1)),
@@ -51,7 +53,15 @@ export default command({
       trays,
     };
     const no = house.batches.load({ ...batch, recipe: recipe.id });
-    const facts = factsOfBatch(house, { id: 0, no, recipe, weighings: [], ...batch });
+    const facts = factsOfBatch(house, {
+      id: 0,
+      no,
+      recipe,
+      weighings: [],
+      witnesses: [],
+      rest: [],
+      ...batch,
+    });
     return { no, name: recipe.name, batch, facts, settings: house.settings, meal: mealOfBatch(house, no) };
   },
   say: ({ no, name, batch, facts, settings, meal }) => {

@@ -2,6 +2,7 @@ import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { brokenPromises } from '#house/broken.ts';
 import { tripPaper } from '#cards/paper-facts.ts';
+import { markedWith } from '#house/marks.ts';
 import { type HeldWithPouch, heldByCode, heldFor } from '#house/packing.ts';
 import { saySlot, tripMeant } from '#house/trips.ts';
 import type { Paper } from '#core/label-grid.ts';
@@ -90,10 +91,11 @@ function ticked({ trip: place, codes, everything, not }: Asked, house: House) {
     did,
     units: house.settings.units,
     broken: brokenPromises(house, trip),
+    marks: new Map(all.map(({ pouch }) => [pouch.id, markedWith(house, [pouch])])),
   };
 }
 
-function list({ trip, all, did, units, broken }: ReturnType<typeof ticked>): Reply {
+function list({ trip, all, did, units, broken, marks }: ReturnType<typeof ticked>): Reply {
   const packed = all.filter(({ held }) => held.packed);
   const lines = [
     `${trip.place}: ${packed.length} of ${sayCount(all.length, 'pouch', 'pouches')} packed, ${sayG(
@@ -102,7 +104,7 @@ function list({ trip, all, did, units, broken }: ReturnType<typeof ticked>): Rep
     )} in all.`,
     ...slotGroups(trip, all).map(
       ({ slot, held }) =>
-        `${saySlot(slot)}: ${held.map(({ held: h, pouch }) => `${h.packed ? '✓' : '☐'} B${pouch.batch}-${pouch.no} ${pouch.meal}`).join(', ')}`,
+        `${saySlot(slot)}: ${held.map(({ held: h, pouch }) => `${h.packed ? '✓' : '☐'} B${pouch.batch}-${pouch.no} ${pouch.meal}${marks.get(pouch.id)!}`).join(', ')}`,
     ),
   ];
   const open = slotGroups(

@@ -3,6 +3,7 @@ import type { House } from '#house/house.ts';
 import { pickLines, reasonLines, whyWords } from '#cards/pick-words.ts';
 import { nameKey } from '#house/figures.ts';
 import { type TripProblem, codeOf, tripProblem } from '#house/trip-problem.ts';
+import { markedWith } from '#house/marks.ts';
 import { dayNotes, sumLines, tripSums } from '#house/trip-sums.ts';
 import { sayDayOf, tripMeant } from '#house/trips.ts';
 import type { PicksPlan, PicksResult } from '#core/picks/problem.ts';
@@ -158,7 +159,12 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
   const short = shortages(question.problem, result);
   const lines = [
     headings[state](`${trip.place}, from ${sayDayOf(trip.startsOn)}`),
-    ...pickLines(question, result, eaters, sums),
+    ...pickLines(question, result, eaters, sums, (codes) =>
+      markedWith(
+        house,
+        codes.map((code) => question.pouches.get(code)!),
+      ),
+    ),
     ...reasonLines(short, question, eaters),
     ...(short.length > 0 ? ['/cook tells what to cook for it.'] : ['Everybody is fed.']),
     ...ungranted(house, question, result),

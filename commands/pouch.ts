@@ -2,8 +2,16 @@ import { batchCard } from '#cards/batch-card.ts';
 import { command } from '#chat/command.ts';
 import { correctionOf } from '#house/corrections.ts';
 import { batchNumbered, driedFacts, pouchCoded } from '#house/figures.ts';
-import { boilingPhrase, containsLines, rawCaution, uncheckedCaution } from '#words/phrases.ts';
+import {
+  boilingPhrase,
+  containsLines,
+  foundWetCaution,
+  rawCaution,
+  uncheckedCaution,
+} from '#words/phrases.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
+import { vouchedFor } from '#house/dryness.ts';
+import { vouchedPhrase } from '#words/dry-phrases.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { percentDailyValue } from '#core/nutrition.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -32,13 +40,14 @@ export default command({
       batch,
       facts,
       figures: pouchFacts(pouch.dryG, facts, correctionOf(house, pouch.meal).correction),
+      vouched: pouch.checked ? vouchedFor(batch, facts) : null,
       settings: house.settings,
       meal: mealOfBatch(house, pouch.batch),
     };
   },
   say: (card) => {
     if ('lines' in card) return { group: card.lines.join('\n'), meals: [card.meal] };
-    const { pouch, batch, facts, figures, settings, meal } = card;
+    const { pouch, batch, facts, figures, vouched, settings, meal } = card;
     const { zone } = settings;
     const absorber =
       pouch.absorberMl === null
@@ -57,7 +66,8 @@ export default command({
       `${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
       ...containsLines(facts.recipe),
       state,
-      ...(pouch.checked ? [] : [uncheckedCaution]),
+      ...(pouch.foundWet ? [foundWetCaution] : pouch.checked ? [] : [uncheckedCaution]),
+      ...(vouched ? [vouchedPhrase(vouched, settings)] : []),
       ...(batch.isRaw ? [rawCaution] : []),
     ];
     return { group: lines.join('\n'), meals: [meal] };

@@ -1,16 +1,25 @@
-import { DateTime } from 'luxon';
 import { command } from '#chat/command.ts';
-import { correctionOf } from '#house/corrections.ts';
-import { batchNumbered, driedFacts } from '#house/figures.ts';
-import { rawCaution, steadyPhrase, uncheckedCaution, wetCaution } from '#words/phrases.ts';
-import { mealOfBatch } from '#house/verdicts.ts';
-import { type Sealing, absorberLine, planSealing } from '#house/sealing.ts';
-import { pouchFacts, steadinessOf, wetByBalance } from '#core/meal.ts';
+import { pouchFacts, steadinessOf, weighedThroughAtMs } from '#core/meal.ts';
+import type { BatchFacts } from '#core/meal.ts';
 import { pouchVolumeMl } from '#core/oxygen.ts';
+import type { Batch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
+import { freshness, goneG } from '#core/rest.ts';
 import { leftToSealG } from '#core/sealing.ts';
+import { sealingPlan } from '#core/sealing-plan.ts';
+import { correctionOf } from '#house/corrections.ts';
+import { dryOf, partlySealed } from '#house/dryness.ts';
+import { batchNumbered, driedFacts } from '#house/figures.ts';
+import type { House } from '#house/house.ts';
+import { absorberLine, bestByLine } from '#house/sealing.ts';
+import { mealOfBatch } from '#house/verdicts.ts';
+import { dryAbout } from '#house/weighing.ts';
+import { dryPhrase, stalePhrase, vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
+import { localDays } from '#words/local-days.ts';
 import { batchCode, flag, flatSizeMm, measure, optional, part, pouchGroups } from '#words/parts.ts';
-import { sayCodes, sayCount, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
+import { rawCaution, uncheckedCaution } from '#words/phrases.ts';
+import { sayCodes, sayCount, sayG, sayNumber, sayWater } from '#words/say.ts';
+import { pastMoment } from '#words/when.ts';
 
 const withoutAbsorber = part<true>('no absorber', (reading) => {
   const index = reading.all.findIndex((t, i) => /^absorbers?$/.test(t.plain) && reading.at(i) !== undefined);
@@ -22,12 +31,13 @@ const withoutAbsorber = part<true>('no absorber', (reading) => {
 export default command({
   name: 'seal',
   alsoCalled: ['sealed'],
-  usage: '/seal <count> x <weight> <batch> [pouch 20 x 30 cm] [no absorber] [unchecked]',
+  usage: '/seal <count> x <weight> <batch> [pouch 20 x 30 cm] [no absorber] [unchecked] [at 14:30]',
   summary: 'record pouches: codes, absorber, water to add, best-by, what is left',
   examples: ['/seal 6 x 95 g B4', '/seal B4 4 x 95 g 2 x 140 g', '/seal 6 x 95 g B4 pouch 20 x 30 cm'],
   help: [
     'Sizes are the flat inner width and height of the pouch, or its volume: "pouch 1.5 l". /house pouch 20 x 30 cm keeps it.',
-    'A batch that is not steady can be sealed only as "unchecked": no absorber, no best-by, not for trips.',
+    'A batch that is not shown to be dry can be sealed only as "unchecked": no absorber, no best-by, not for trips.',
+    'Steady lasts an hour: weigh again before sealing later, or say when it was sealed.',
   ],
   records: true,
   doubtRepeats: true,
@@ -35,35 +45,43 @@ export default command({
     size: optional(flatSizeMm),
     volumeMl: optional(measure('volume', "the pouch's volume, such as pouch 1.5 l")),
     batch: batchCode,
+    at: pastMoment,
     groups: pouchGroups,
     unchecked: flag('unchecked'),
     withoutAbsorber: optional(withoutAbsorber),
     pouchWord: flag('pouch', 'pouches', 'bag', 'bags'),
   },
-  run: ({ size, volumeMl, batch: no, groups, unchecked, withoutAbsorber }, house) => {
+  run: ({ size, volumeMl, batch: no, at, groups, unchecked, withoutAbsorber }, house) => {
     const batch = batchNumbered(house, no);
     const facts = driedFacts(house, batch);
     const { settings } = house;
-    const steadiness = steadinessOf(batch, settings);
-    const steady = steadiness.is === 'steady';
-    if (!steady && !unchecked) {
+    const sealedAtMs = at ?? house.nowMs;
+    const verdict = dryOf(house, batch, facts);
+    if (verdict.is === 'not dry' && !unchecked) {
       throw new Refusal(
-        'not-steady',
-        `B${no} is not shown to be dry. ${steadyPhrase(steadiness, settings)}\nA damp pouch without oxygen is where botulism grows, so I name no absorber and no best-by for it. Dry it on and weigh again, or seal it as "unchecked" and keep it frozen.`,
+        'not-dry',
+        `B${no} is not shown to be dry. ${dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings).join('\n')}\nA damp pouch without oxygen is where botulism grows, so I name no absorber and no best-by for it. Dry it on and weigh again, or seal it as "unchecked" and keep it frozen.`,
       );
     }
     const sealed = house.pouches.ofBatch(no).map((pouch) => pouch.dryG);
+    const goneBeforeG = goneG(batch.rest);
     const asked = groups.flatMap(({ count, eachDryG }) => Array.from({ length: count }, () => eachDryG));
-    const leftG = leftToSealG(facts.dryG, sealed, asked, settings.scaleG);
+    const leftG = leftToSealG(
+      facts.dryG,
+      goneBeforeG > 0 ? [...sealed, goneBeforeG] : sealed,
+      asked,
+      settings.scaleG,
+    );
+    const isDry = verdict.is === 'dry' && isFresh(house, batch, facts, sealedAtMs, unchecked === true);
     const toldMl = size ? pouchVolumeMl(size.a, size.b) : volumeMl;
     const plans = groups.map((group) => ({
       group,
-      plan: planSealing(group.eachDryG, facts, {
+      plan: sealingPlan(group.eachDryG, facts, {
+        ...settings,
         volumeMl: toldMl ?? settings.pouch?.volumeMl ?? null,
-        absorber: !withoutAbsorber,
-        checked: steady,
-        settings,
-        nowMs: house.nowMs,
+        withAbsorber: !withoutAbsorber,
+        isDry,
+        sealedOn: localDays(settings.zone).dayOf(sealedAtMs),
       }),
       figures: pouchFacts(group.eachDryG, facts, correctionOf(house, batch.recipe.name).correction),
     }));
@@ -72,8 +90,8 @@ export default command({
       plans.flatMap(({ group, plan }) =>
         Array.from({ length: group.count }, () => ({
           dryG: group.eachDryG,
-          sealedAtMs: house.nowMs,
-          checked: steady,
+          sealedAtMs,
+          checked: isDry,
           volumeMl: plan.volumeMl,
           absorberMl: plan.absorber?.sizeMl ?? null,
           absorberCount: plan.absorber?.count ?? null,
@@ -86,34 +104,38 @@ export default command({
       meal: batch.recipe.name,
       shown: mealOfBatch(house, no),
       isRaw: batch.isRaw,
-      steady,
+      isDry,
+      vouched: verdict.is === 'dry' && isDry ? verdict.vouched : null,
       plans,
       numbers,
-      sealedAtMs: house.nowMs,
+      sealedOn: localDays(settings.zone).dayOf(sealedAtMs),
       leftG,
-      wet: steady ? wetByBalance(facts) : undefined,
       settings,
     };
   },
-  say: ({ no, meal, shown, isRaw, steady, plans, numbers, sealedAtMs, leftG, wet, settings }) => {
+  say: ({ no, meal, shown, isRaw, isDry, vouched, plans, numbers, sealedOn, leftG, settings }) => {
     const g = (value: number) => sayG(value, settings.units);
+    const marks = [
+      ...(isDry ? [] : ['UNCHECKED']),
+      ...(vouched ? [vouchedMark(vouched)] : []),
+      ...(isRaw ? ['RAW'] : []),
+    ];
     const lines: string[] = [];
     let at = 0;
-    const sealedDay = DateTime.fromMillis(sealedAtMs, { zone: settings.zone }).toISODate();
     for (const { group, plan, figures } of plans) {
       const codes = sayCodes(numbers.slice(at, at + group.count).map((n) => ({ batch: no, no: n })));
       at += group.count;
       lines.push(
-        `Sealed ${codes}: ${g(group.eachDryG)} ${meal}${group.count > 1 ? ' each' : ''}, ${sayNumber(figures.servings)} servings. Write on ${group.count > 1 ? 'each' : 'it'}: code, ${meal}, ${sealedDay}${steady ? '' : ', UNCHECKED'}${isRaw ? ', RAW' : ''}.`,
+        `Sealed ${codes}: ${g(group.eachDryG)} ${meal}${group.count > 1 ? ' each' : ''}, ${sayNumber(figures.servings)} servings. Write on ${group.count > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
         `Water: ${sayWater(figures.waterMl, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).`,
-        ...(steady ? [absorberLine(plan, settings), bestByLine(plan)] : []),
+        ...(isDry ? [absorberLine(plan, settings), bestByLine(plan)] : []),
       );
     }
     lines.push(
       leftG <= settings.scaleG ? `Nothing of B${no} is left.` : `${g(leftG)} of B${no} are left unsealed.`,
     );
-    if (wet !== undefined) lines.push(wetCaution(wet));
-    if (!steady) lines.push(uncheckedCaution);
+    if (vouched) lines.push(vouchedPhrase(vouched, settings));
+    if (!isDry) lines.push(uncheckedCaution);
     if (isRaw) lines.push(rawCaution);
     const all = sayCodes(numbers.map((n) => ({ batch: no, no: n })));
     return {
@@ -124,6 +146,28 @@ export default command({
   },
 });
 
-function bestByLine(plan: Sealing): string {
-  return `Best by ${sayMonth(plan.bestByOn!)}: a planning date, from ${Math.round(plan.fatFraction * 100)} % fat in the dry food and ${sayNumber(plan.storageC)} °C.`;
+/**
+ * Whether the weight it is sealed on is of this hour.
+ * @throws Refusal 'weigh-again' where it is not, unless it is sealed as unchecked; 'sealed-before' for a time that cannot be
+ */
+function isFresh(
+  house: House,
+  batch: Batch,
+  { dryG }: BatchFacts & { dryG: number },
+  sealedAtMs: number,
+  unchecked: boolean,
+): boolean {
+  const weighedAtMs = weighedThroughAtMs(batch)!;
+  if (sealedAtMs < batch.weighings.at(-1)!.atMs)
+    throw new Refusal(
+      'sealed-before',
+      `B${batch.no} was weighed after that; it is sealed on its last weighing.`,
+    );
+  const fresh = freshness(partlySealed(house, batch, dryG), weighedAtMs, sealedAtMs);
+  if (fresh.is === 'fresh') return true;
+  if (unchecked) return false;
+  throw new Refusal(
+    'weigh-again',
+    `${stalePhrase(fresh, batch.no, house.settings)} Or seal it as "unchecked" and keep it frozen.`,
+  );
 }

@@ -1,6 +1,7 @@
 import { command } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { batchNumbered, factsOfBatch, nameKey } from '#house/figures.ts';
+import { markedWith } from '#house/marks.ts';
 import { ingredientOf, pouchFacts } from '#core/meal.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Shelf } from '#store/pouches.ts';
@@ -64,7 +65,11 @@ export default command({
     }));
     const open = judged.filter(({ verdict }) => verdict.is !== 'blocked');
     return {
-      shown: open.slice(0, mostShelves).map((shelf) => ({ ...shelf, servings: servingsOn(house, shelf) })),
+      shown: open.slice(0, mostShelves).map((shelf) => ({
+        ...shelf,
+        servings: servingsOn(house, shelf),
+        marks: markedWith(house, [shelf]),
+      })),
       more: open.slice(mostShelves),
       blocked: [
         ...new Set(judged.filter(({ verdict }) => verdict.is === 'blocked').map((shelf) => shelf.meal)),
@@ -128,11 +133,14 @@ function servingsOn(house: House, shelf: Shelf): number {
   return facts.dryG === null ? 0 : pouchFacts(shelf.dryG, { ...facts, dryG: facts.dryG }).servings;
 }
 
-function shelfLine(shelf: Shelf & { servings: number; verdict: Verdict }, units: Settings['units']): string {
-  const { batch, numbers, leastG, mostG, verdict } = shelf;
-  const date = shelf.checked ? `best by ${sayMonth(shelf.bestByOn!)}` : 'UNCHECKED: keep frozen';
+function shelfLine(
+  shelf: Shelf & { servings: number; verdict: Verdict; marks: string },
+  units: Settings['units'],
+): string {
+  const { batch, numbers, leastG, mostG, verdict, marks } = shelf;
+  const date = shelf.checked ? `best by ${sayMonth(shelf.bestByOn!)}` : 'keep frozen';
   const weight = leastG === mostG ? sayG(leastG, units) : `${sayG(leastG, units)} to ${sayG(mostG, units)}`;
   const unsure = verdict.is === 'unknown' ? ` Unknown because of ${becauseWords(verdict.because)}.` : '';
   const codes = sayCodes(numbers.map((no) => ({ batch, no })));
-  return `${shelf.meal}: ${sayCount(numbers.length, 'pouch', 'pouches')} of ${weight}, ${sayNumber(shelf.servings)} servings, ${date}: ${codes}.${unsure}`;
+  return `${shelf.meal}: ${sayCount(numbers.length, 'pouch', 'pouches')} of ${weight}, ${sayNumber(shelf.servings)} servings, ${date}${marks}: ${codes}.${unsure}`;
 }

@@ -1,57 +1,63 @@
 import { command } from '#chat/command.ts';
-import { batchNumbered, factsOfBatch } from '#house/figures.ts';
-import { steadyPhrase, wetCaution } from '#words/phrases.ts';
-import { weighedNet } from '#house/trays.ts';
-import { residualMoistureBand, usualSolidsErrorFraction } from '#core/balance.ts';
-import { steadyThresholdG } from '#core/dryness.ts';
-import { type BatchFacts, steadinessOf, wetByBalance } from '#core/meal.ts';
+import { type DryVerdict, dryJarPercent, gradeOfJar } from '#core/dry-verdict.ts';
+import type { Steadiness } from '#core/dryness.ts';
+import { type BatchFacts, steadinessOf } from '#core/meal.ts';
 import type { Batch, Weighing } from '#core/records.ts';
 import { Doubt, Refusal } from '#core/refusal.ts';
-import type { Settings } from '#core/settings.ts';
-import { batchCode, flag, optional, part, trayWeights } from '#words/parts.ts';
-import { sayCodes, sayG, sayNumber } from '#words/say.ts';
+import { freshness, restG } from '#core/rest.ts';
+import { dryOf, partlySealed } from '#house/dryness.ts';
+import { batchNumbered, driedFacts, factsOfBatch } from '#house/figures.ts';
+import type { House } from '#house/house.ts';
+import { dryAbout, questionWeighing, secondWitness, weighedTrays } from '#house/weighing.ts';
+import { recordJar, recordWord } from '#house/witness.ts';
+import { type DryAbout, dryPhrase, stalePhrase } from '#words/dry-phrases.ts';
+import { batchCode, flag, optional, trayWeights } from '#words/parts.ts';
+import { sayG, sayNumber } from '#words/say.ts';
+import { humidityPercent, oneTray, vouchWords } from '#words/weigh-parts.ts';
 import { pastMoment } from '#words/when.ts';
 
-/** 'tray 2': the number behind the word. */
-const oneTray = optional(
-  part<number>('which tray, such as tray 2', (reading) => {
-    const index = [...reading.left()].find(
-      (i) =>
-        reading.all[i]!.is === 'number' && reading.wordBefore(i, 'tray') && reading.all[i]!.typed.length <= 2,
-    );
-    const token = index === undefined ? undefined : reading.all[index]!;
-    if (index === undefined || token?.is !== 'number') return undefined;
-    reading.take(index, index - 1);
-    return token.value;
-  }),
-);
+/** What was recorded of a batch, and how it stands by that. */
+interface Outcome {
+  readonly about: DryAbout;
+  readonly did: string;
+  readonly recorded: readonly string[];
+  readonly verdict: DryVerdict;
+  readonly steady: Steadiness;
+  readonly after: BatchFacts;
+  readonly settings: House['settings'];
+}
 
 export default command({
   name: 'weigh',
   alsoCalled: ['weighed', 'check'],
-  usage: '/weigh <batch> <weights> [gross] · /weigh <batch> tray 2 <weight>',
+  usage: '/weigh <batch> <weights> [gross] · /weigh <batch> tray 2 <weight> · /weigh <batch> humidity 24 %',
   summary: 'a check weight during drying: what changed, whether it is steady',
   examples: [
     '/weigh B4 214 209 212 205',
     '/weigh B4 tray 2 209 g',
     '/weigh B4 840 g',
     '/weigh B4 726 721 724 717 g gross at 14:30',
+    '/weigh B4 humidity 24 %',
   ],
   help: [
     'One weight for each tray, or one for the whole batch. Every weighing is kept with its time.',
     '"yesterday 18:00", "at 14:30" or "2 h ago" tells when, if not now.',
+    'Steady takes each tray (1 g or 0.5 %) and all of them together (2 g or 0.5 %). A coarse scale waits longer.',
+    'Once pouches are sealed, one weight is that of the rest.',
   ],
   records: true,
   doubtRepeats: true,
   takes: {
     batch: batchCode,
+    humidity: humidityPercent,
+    words: vouchWords,
     tray: oneTray,
     gross: flag('gross'),
     at: pastMoment,
-    weights: trayWeights,
+    weights: optional(trayWeights),
     trays: flag('trays', 'tray'),
   },
-  run: ({ batch: no, tray, gross, at, weights }, house) => {
+  run: ({ batch: no, humidity, words, tray, gross, at, weights }, house) => {
     const batch = batchNumbered(house, no);
     const atMs = at ?? house.nowMs;
     if (atMs < batch.loadedAtMs) {
@@ -60,154 +66,172 @@ export default command({
         `B${no} was loaded after that; a check weight comes later than the loading.`,
       );
     }
-    const sealed = house.pouches.ofBatch(no);
-    if (sealed.length > 0) {
-      throw new Refusal(
-        'sealed-already',
-        `${sayCodes(sealed)} of B${no} ${sealed.length === 1 ? 'is' : 'are'} sealed, so the trays no longer hold the whole batch. Check weights come before sealing; /undo takes the sealing back.`,
-      );
+    const isSealed = house.pouches.ofBatch(no).length > 0;
+    if (words !== undefined || humidity !== undefined) {
+      if (weights !== undefined || (words !== undefined && humidity !== undefined))
+        throw new Refusal(
+          'one-at-a-time',
+          'Weights, a hygrometer and a word: one at a time, each with its own message.',
+        );
+      return heard(house, batch, isSealed, humidity, words, atMs);
     }
-    const before = factsOfBatch(house, batch);
+    if (weights === undefined)
+      throw new Refusal('missing', `I read "B${no}", but I still need the weights, such as 812 798 805 g.`);
+    if (isSealed) return weighRest(house, batch, weights, tray, atMs);
     const weighed = weighedTrays(batch, weights, tray, gross === true, house.settings).map((one) => ({
       ...one,
       atMs,
     }));
-    question(batch, before, weighed, house.sure, house.settings);
-    house.batches.weigh(batch.id, weighed);
-    const weighedBatch = batchNumbered(house, no);
-    const after = factsOfBatch(house, weighedBatch);
-    const steady = steadinessOf(weighedBatch, house.settings);
-    return { no, meal: batch.recipe.name, before, after, weighed, steady, settings: house.settings };
+    return weighAll(house, batch, weighed);
   },
-  say: ({ no, meal, before, after, weighed, steady, settings }) => {
-    const g = (value: number) => sayG(value, settings.units);
-    const sum = weighed.reduce((all, one) => all + one.netG, 0);
-    const what =
-      weighed.length === 1 && weighed[0]!.trayNo > 0 ? `tray ${weighed[0]!.trayNo} ${g(sum)}` : g(sum);
-    const lines = [`B${no}, ${meal}: ${what} recorded.`];
-    if (after.dryG !== null) {
-      const gone = after.wetG - after.dryG;
-      const lessG = before.dryG === null ? undefined : before.dryG - after.dryG;
-      const last =
-        lessG === undefined
-          ? ''
-          : lessG === 0
-            ? ', the same as last time'
-            : `, ${g(Math.abs(lessG))} ${lessG > 0 ? 'less' : 'more'} than last time`;
-      lines.push(`The batch weighs ${g(after.dryG)}${last}; ${g(gone)} of water are gone.`);
-    }
-    lines.push(steadyPhrase(steady, settings), ...secondWitness(after, settings));
-    const wet = steady.is === 'steady' ? wetByBalance(after) : undefined;
-    if (wet !== undefined) {
-      lines.push(wetCaution(wet));
-    } else if (steady.is === 'steady') {
-      lines.push(
-        'Before sealing, open the thickest pieces: a cold or soft centre means ice (common practice).',
-      );
-      if (after.dryG !== null)
-        lines.push(`Then: /seal 6 x ${Math.max(1, Math.floor(after.dryG / 6))} g B${no}`);
-    }
-    return { group: lines.join('\n'), did: `weighed B${no}: ${g(sum)}` };
-  },
+  say: (outcome) => ('about' in outcome ? said(outcome) : outcome),
 });
 
-function weighedTrays(
+function weighAll(house: House, batch: Batch, weighed: readonly Weighing[]): Outcome {
+  const { settings } = house;
+  const g = (value: number) => sayG(value, settings.units);
+  const before = factsOfBatch(house, batch);
+  questionWeighing(batch, before, weighed, house.sure, settings);
+  house.batches.weigh(batch.id, weighed);
+  const now = batchNumbered(house, batch.no);
+  const after = factsOfBatch(house, now);
+  const sumG = weighed.reduce((all, one) => all + one.netG, 0);
+  const what =
+    weighed.length === 1 && weighed[0]!.trayNo > 0 ? `tray ${weighed[0]!.trayNo} ${g(sumG)}` : g(sumG);
+  const recorded = [`B${batch.no}, ${batch.recipe.name}: ${what} recorded.`];
+  if (after.dryG !== null) {
+    const lessG = before.dryG === null ? undefined : before.dryG - after.dryG;
+    const last =
+      lessG === undefined
+        ? ''
+        : lessG === 0
+          ? ', the same as last time'
+          : `, ${g(Math.abs(lessG))} ${lessG > 0 ? 'less' : 'more'} than last time`;
+    recorded.push(
+      `The batch weighs ${g(after.dryG)}${last}; ${g(after.wetG - after.dryG)} of water are gone.`,
+    );
+  }
+  return standing(house, now, after, recorded, `weighed B${batch.no}: ${g(sumG)}`);
+}
+
+function standing(
+  house: House,
   batch: Batch,
-  weights: readonly number[],
-  tray: number | undefined,
-  gross: boolean,
-  settings: Settings,
-): Omit<Weighing, 'atMs'>[] {
-  const own = batch.trays.every((t) => t.tareG > 0) ? batch.trays.map((t) => t.tareG) : settings.trayTaresG;
-  const count = batch.trays.length;
-  if (tray !== undefined) {
-    if (!batch.trays.some((t) => t.no === tray)) {
-      throw new Refusal(
-        'no-such-tray',
-        `B${batch.no} has ${count} tray${count === 1 ? '' : 's'}; there is no tray ${tray}.`,
+  after: BatchFacts,
+  recorded: readonly string[],
+  did: string,
+): Outcome {
+  return {
+    about: dryAbout(batch),
+    did,
+    recorded,
+    verdict: dryOf(house, batch, after),
+    steady: steadinessOf(batch, house.settings),
+    after,
+    settings: house.settings,
+  };
+}
+
+function said({ about, did, recorded, verdict, steady, after, settings }: Outcome) {
+  const lines = [...recorded, ...dryPhrase(verdict, steady, about, settings)];
+  const isRefused = verdict.is === 'not dry' && verdict.because === 'wet by balance';
+  if (!isRefused) lines.push(...secondWitness(after, settings));
+  if (about.unread.length > 0 && !isRefused)
+    lines.push('Some lines of the recipe are not understood, so the solids are too low.');
+  if (verdict.is === 'dry') {
+    lines.push(
+      'Before sealing, open the thickest pieces: a cold or soft centre means ice (common practice).',
+    );
+    if (after.dryG !== null)
+      lines.push(
+        `Then, within the hour: /seal 6 x ${Math.max(1, Math.floor(after.dryG / 6))} g B${about.no}`,
       );
-    }
-    if (weights.length !== 1)
-      throw new Refusal('one-weight', `One weight belongs to tray ${tray}; I read ${weights.length}.`);
-    const tares = own.length > 1 ? own.slice(tray - 1, tray) : own;
-    return [{ trayNo: tray, netG: weighedNet(weights, gross, settings, tares)[0]!.netG }];
   }
-  if (weights.length === count) {
-    return weighedNet(weights, gross, settings, own).map(({ netG }, i) => ({
-      trayNo: batch.trays[i]!.no,
-      netG,
-    }));
-  }
-  if (weights.length === 1) {
-    if (gross)
-      throw new Refusal(
-        'gross-total',
-        'A weight of all trays together cannot be taken "gross"; weigh them one by one.',
-      );
-    return [{ trayNo: 0, netG: weights[0]! }];
-  }
-  throw new Refusal(
-    'tray-count',
-    `B${batch.no} lies on ${count} trays, and I read ${weights.length} weights. Give ${count}, or one for the whole batch, or "tray 2 209 g".`,
+  return { group: lines.join('\n'), did };
+}
+
+/** A hygrometer in a jar, or a grown-up's word. */
+function heard(
+  house: House,
+  batch: Batch,
+  isSealed: boolean,
+  humidity: number | undefined,
+  words: string | undefined,
+  atMs: number,
+): Outcome {
+  if (isSealed)
+    throw new Refusal(
+      'sealed-already',
+      `Pouches of B${batch.no} are sealed: what is said of it now no longer speaks of them. /undo takes the sealing back.`,
+    );
+  if (humidity !== undefined) recordJar(house, batch, humidity, atMs);
+  else recordWord(house, batch, words!);
+  const now = batchNumbered(house, batch.no);
+  const what =
+    humidity === undefined
+      ? `${house.member.name}'s word recorded: "${words!}"`
+      : `the jar shows ${sayNumber(humidity)} %: ${gradeWords(humidity)}`;
+  const did =
+    humidity === undefined
+      ? `vouched for B${batch.no}: ${words!}`
+      : `read the jar of B${batch.no}: ${sayNumber(humidity)} %`;
+  return standing(
+    house,
+    now,
+    factsOfBatch(house, now),
+    [`B${batch.no}, ${batch.recipe.name}: ${what}.`],
+    did,
   );
 }
 
-/** Holds a weighing against what was loaded, what was weighed last, and the solids. */
-function question(
-  batch: Batch,
-  before: BatchFacts,
-  weighed: readonly Omit<Weighing, 'atMs'>[],
-  sure: boolean,
-  settings: Settings,
-): void {
-  const g = (value: number) => sayG(value, settings.units);
-  for (const { trayNo, netG } of weighed) {
-    const what = trayNo === 0 ? `B${batch.no}` : `Tray ${trayNo} of B${batch.no}`;
-    const loadedG = trayNo === 0 ? before.wetG : batch.trays.find((t) => t.no === trayNo)!.wetG;
-    if (netG > loadedG + settings.scaleG) {
-      throw new Refusal(
-        'above-loaded',
-        `${what} was loaded with ${g(loadedG)} and cannot weigh ${g(netG)} now. Was the tray on the scale? Then add "gross".`,
-      );
-    }
-    const lastG = trayNo === 0 ? before.dryG : batch.weighings.findLast((w) => w.trayNo === trayNo)?.netG;
-    if (sure || lastG === undefined || lastG === null) continue;
-    if (netG > lastG + steadyThresholdG(lastG, settings.scaleG)) {
-      throw new Doubt(
-        'above-last',
-        `${what} weighed ${g(lastG)} last time and ${g(netG)} now: drying food does not gain. Is it right?`,
-      );
-    }
-  }
-  const totalG =
-    weighed.length === batch.trays.length || weighed[0]!.trayNo === 0
-      ? weighed.reduce((sum, w) => sum + w.netG, 0)
-      : undefined;
-  const { solidsG } = before.totals;
-  if (!sure && totalG !== undefined && totalG < solidsG * (1 - usualSolidsErrorFraction)) {
-    throw new Doubt(
-      'below-solids',
-      `${g(totalG)} is less than the ${g(solidsG)} of solids that the recipe's lines put on the trays. Was only a part of the pot loaded? Then tell me what the pot weighed: /recipe ${batch.recipe.name} pot 3.9 kg. Or is the weight right?`,
-    );
+function gradeWords(humidity: number): string {
+  switch (gradeOfJar(humidity)) {
+    case 'dry':
+      return `dry (${dryJarPercent} % or less, common practice)`;
+    case 'between':
+      return 'not yet crisp; drier keeps longer';
+    case 'damp':
+      return 'damp';
   }
 }
 
-/** What the recipe's solids say about the weight: it catches gross errors and proves nothing finer. */
-function secondWitness({ dryG, totals, expectedDryG, recipe }: BatchFacts, settings: Settings): string[] {
-  if (dryG === null || !(totals.solidsG > 0) || expectedDryG === null) return [];
-  const band = residualMoistureBand(dryG, totals.solidsG);
-  const lines: string[] = [];
-  const percent = (fraction: number) => `${sayNumber(Math.round(fraction * 1000) / 10)} %`;
-  if (dryG < totals.solidsG) {
-    lines.push(
-      `That is ${sayG(totals.solidsG - dryG, settings.units)} below the recipe's solids of ${sayG(totals.solidsG, settings.units)}: within what a food table can be wrong by (${percent(usualSolidsErrorFraction)}), but is every line and weight right?`,
+/** Once pouches are sealed: the rest is weighed again before more of it is sealed. */
+function weighRest(
+  house: House,
+  batch: Batch,
+  weights: readonly number[],
+  tray: number | undefined,
+  atMs: number,
+) {
+  const { no } = batch;
+  const g = (value: number) => sayG(value, house.settings.units);
+  const { dryG } = driedFacts(house, batch);
+  const before = partlySealed(house, batch, dryG);
+  const leftG = restG(before);
+  const [netG] = weights;
+  if (netG === undefined || weights.length > 1 || tray !== undefined || leftG <= 0)
+    throw new Refusal(
+      'sealed-already',
+      `Pouches of B${no} are sealed, so its trays no longer hold the whole batch. ${leftG > 0 ? `Weigh the rest together: /weigh B${no} ${Math.round(leftG)} g.` : 'Nothing is left of it.'} /undo takes the sealing back.`,
     );
-  } else {
-    lines.push(
-      `The recipe's solids predict about ${sayG(expectedDryG, settings.units)} when dry; by them ${percent(band.fraction)} of this is still water (${percent(band.lowFraction)} to ${percent(band.highFraction)}, as a food table goes). A second witness, no proof.`,
+  if (netG > leftG * 1.5 + 20)
+    throw new Refusal('above-rest', `Only ${g(leftG)} of B${no} are left unsealed; ${g(netG)} cannot be.`);
+  const missingG = leftG - netG;
+  if (!house.sure && missingG > Math.max(2, leftG * 0.02))
+    throw new Doubt(
+      'below-rest',
+      `${g(leftG)} of B${no} should be left, ${g(missingG)} more than that. Was some eaten? Then first: /use B${no} ${Math.round(missingG)} g.`,
     );
-  }
-  if (recipe.unresolved.length > 0)
-    lines.push('Some lines of the recipe are not understood, so the solids are too low.');
-  return lines;
+  house.batches.rest(batch.id, { atMs, what: 'weighed', netG });
+  const after = batchNumbered(house, no);
+  const fresh = freshness({ ...before, rest: after.rest }, batch.weighings.at(-1)!.atMs, atMs);
+  return {
+    group: [
+      `B${no}, ${batch.recipe.name}: the rest weighs ${g(netG)}, ${g(leftG)} were left.`,
+      fresh.is === 'gained'
+        ? stalePhrase(fresh, no, house.settings)
+        : 'It took up no moisture: seal it within the hour.',
+    ].join('\n'),
+    did: `weighed the rest of B${no}: ${g(netG)}`,
+  };
 }

@@ -83,7 +83,7 @@ test('the water of all pouches and of what is left adds up to the water that wen
       (wetG, pouches) => {
         const house = openTestHouse('2027-01-01 08:00');
         const dryG = pouches.reduce((sum, g) => sum + g, 0) + 30;
-        house.say(`/recipe Pot, 4 servings: ${dryG - 10} g sugar; ${Math.max(1, wetG - dryG)} g water`);
+        house.say(`/recipe Pot, 4 servings: ${dryG - 1} g sugar; ${Math.max(1, wetG - dryG)} g water`);
         house.say(`/batch pot trays ${Math.max(wetG, dryG + 50)} g`);
         house.at(20);
         house.say(`/weigh B1 ${dryG} g sure`);
@@ -91,7 +91,7 @@ test('the water of all pouches and of what is left adds up to the water that wen
         house.say(`/weigh B1 ${dryG} g sure`);
         const exact = (text: string) => [...text.matchAll(/exactly ([\d.]+) ml/gi)].map((m) => Number(m[1]));
         const poured = pouches.map((g) => {
-          house.at(1);
+          house.at(0.1);
           return exact(house.say(`/seal 1 x ${g} g B1`))[0]!;
         });
         const left = Number(/Exactly ([\d.]+) ml/.exec(house.say('/water 30 g B1'))![1]);

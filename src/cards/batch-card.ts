@@ -2,7 +2,11 @@ import { steadinessOf } from '#core/meal.ts';
 import { sayCodes, sayCount, sayDay, sayG, sayMoment, sayNumber } from '#words/say.ts';
 import type { House } from '#house/house.ts';
 import { batchNumbered, factsOfBatch } from '#house/figures.ts';
-import { containsLines, rawCaution, steadyPhrase } from '#words/phrases.ts';
+import { containsLines, rawCaution } from '#words/phrases.ts';
+import { dryPhrase } from '#words/dry-phrases.ts';
+import { dryOf } from '#house/dryness.ts';
+import { dryAbout } from '#house/weighing.ts';
+import { restG } from '#core/rest.ts';
 
 /** A batch from the trays to what is left of it. */
 export function batchCard(house: House, no: number): string[] {
@@ -19,12 +23,12 @@ export function batchCard(house: House, no: number): string[] {
   return [
     `B${no}: ${batch.recipe.name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, loaded ${sayDay(batch.loadedAtMs, settings.zone)}`,
     `${g(facts.wetG)} wet on ${sayCount(batch.trays.length, 'tray')}, ${dry}.`,
-    steadyPhrase(steadinessOf(batch, settings), settings),
+    ...dryPhrase(dryOf(house, batch, facts), steadinessOf(batch, settings), dryAbout(batch), settings),
     ...(pouches.length === 0
       ? ['Nothing of it is sealed yet.']
       : [`Sealed: ${sayCodes(pouches)}, ${g(sealedG)}.`]),
     ...(pouches.length > 0 && facts.dryG !== null
-      ? [`Unsealed: ${g(Math.max(0, facts.dryG - sealedG))}.`]
+      ? [`Unsealed: ${g(restG({ dryG: facts.dryG, sealed: pouches, rest: batch.rest }))}.`]
       : []),
     ...containsLines(facts.recipe),
     ...(batch.isRaw ? [rawCaution] : []),

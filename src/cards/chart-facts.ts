@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon';
-import { steadyThresholdG } from '#core/dryness.ts';
+import { sumThresholdG, trayThresholdG } from '#core/dryness.ts';
 import { energyOfDayKcal, sodiumOfDayMg } from '#core/eaters.ts';
 import { steadinessOf } from '#core/meal.ts';
 import type { Batch, Trip } from '#core/records.ts';
@@ -10,7 +10,9 @@ import type { House } from '#house/house.ts';
 import { batchNumbered, factsOfBatch } from '#house/figures.ts';
 import { heldFor } from '#house/packing.ts';
 import { servedOf } from './paper-facts.ts';
-import { steadyPhrase } from '#words/phrases.ts';
+import { dryPhrase } from '#words/dry-phrases.ts';
+import { dryOf } from '#house/dryness.ts';
+import { dryAbout } from '#house/weighing.ts';
 import { tripSums } from '#house/trip-sums.ts';
 import { sayDayOf } from '#house/trips.ts';
 
@@ -44,7 +46,7 @@ export function dryingFacts(house: House, no: number): DryingFacts {
     return {
       called,
       points: all,
-      thresholdG: steadyThresholdG(all.at(-1)!.g, settings.scaleG),
+      thresholdG: byTray ? trayThresholdG(all.at(-1)!.g) : sumThresholdG(all.at(-1)!.g),
       expectedG: share === null ? null : wetG * share,
     };
   });
@@ -57,7 +59,7 @@ export function dryingFacts(house: House, no: number): DryingFacts {
     title: `B${no} ${batch.recipe.name}: drying`,
     caption: [
       `${sayG(facts.wetG, settings.units)} wet on ${sayCount(batch.trays.length, 'tray')}, loaded ${sayMoment(batch.loadedAtMs, settings.zone)}. ${expected}`,
-      steadyPhrase(steadinessOf(batch, settings), settings),
+      dryPhrase(dryOf(house, batch, facts), steadinessOf(batch, settings), dryAbout(batch), settings)[0]!,
     ],
     series,
   };

@@ -5,6 +5,8 @@ import type { LabelFacts } from '#draw/facts.ts';
 import { sayCount, sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
 import { scanPayload } from '#words/scan.ts';
 import type { House } from '#house/house.ts';
+import { vouchedFor } from '#house/dryness.ts';
+import { vouchedMark } from '#words/dry-phrases.ts';
 import { correctionOf } from '#house/corrections.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
 import { containsLines, soakMinutes } from '#words/phrases.ts';
@@ -25,6 +27,7 @@ function ofBatch(house: House, no: number) {
   const facts = driedFacts(house, batch);
   return {
     isRaw: batch.isRaw,
+    vouched: vouchedFor(batch, facts),
     facts,
     correction: correctionOf(house, batch.recipe.name).correction,
     contents: containsLines(facts.recipe),
@@ -35,7 +38,7 @@ function ofBatch(house: House, no: number) {
 function labelOf(
   { settings, chatLink, household }: House,
   pouch: Pouch,
-  { isRaw, facts, correction, contents, notFor }: ReturnType<typeof ofBatch>,
+  { isRaw, vouched, facts, correction, contents, notFor }: ReturnType<typeof ofBatch>,
 ): LabelFacts {
   const figures = pouchFacts(pouch.dryG, facts, correction);
   const code = `B${pouch.batch}-${pouch.no}`;
@@ -52,7 +55,8 @@ function labelOf(
     bestBy: pouch.bestByOn === null ? null : sayMonth(pouch.bestByOn),
     cautions: [
       ...(pouch.checked ? [] : ['UNCHECKED: not shown to be dry, keep frozen']),
-      ...(isRaw ? ['RAW: cook before eating'] : []),
+      ...(pouch.checked && vouched ? [`Dry against its recipe: ${vouchedMark(vouched)}`] : []),
+      ...(isRaw ? ['RAW: soak, then cook in a pot'] : []),
     ],
     contents,
     notFor,

@@ -7,6 +7,7 @@ import { brokenPromises } from '#house/broken.ts';
 import type { House } from '#house/house.ts';
 import { correctionOf } from '#house/corrections.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
+import { marksOf } from '#house/marks.ts';
 import { heldFor } from '#house/packing.ts';
 import { boilingPhrase, burnCaution, rawCaution, uncheckedCaution } from '#words/phrases.ts';
 import { dayNotes, type Served, sumLines, tripSums } from '#house/trip-sums.ts';
@@ -51,16 +52,12 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
       dried.get(pouch.batch)!,
       correctionOf(house, pouch.meal).correction,
     );
-    const marks = [
-      ...(pouch.checked ? [] : ['UNCHECKED']),
-      ...(batches.get(pouch.batch)!.isRaw ? ['RAW: cook first'] : []),
-    ];
     return {
       code: `B${pouch.batch}-${pouch.no}`,
       meal: pouch.meal,
       figures: [
         `${sayG(pouch.dryG, settings.units)} dry, water ${sayWater(waterMl, settings)}`,
-        ...marks,
+        ...marksOf(house, pouch),
       ].join('; '),
       eaters: sayList(held.eaters.map(nameOf)),
       isPacked: held.packed,

@@ -18,6 +18,7 @@ export function pickLines(
   result: PicksResult,
   eaters: readonly Eater[],
   sums: TripSums,
+  marked: (codes: readonly string[]) => string,
 ): string[] {
   const name = (key: string) => eaters.find((eater) => eater.id === Number(key))?.name ?? '?';
   return result.slots.map((pick) => {
@@ -25,7 +26,7 @@ export function pickLines(
     if (pick.dishes.length === 0) return `${saySlot(slot)}: nothing.`;
     const said = pick.dishes.map(
       (dish) =>
-        `${dishes.get(dish.meal)?.name ?? dish.meal} ${sayCodes(dish.pouches.map(parsed))} for ${sayList(dish.eaters.map(name))}`,
+        `${dishes.get(dish.meal)?.name ?? dish.meal} ${sayCodes(dish.pouches.map(parsed))}${marked(dish.pouches)} for ${sayList(dish.eaters.map(name))}`,
     );
     return `${saySlot(slot)}: ${said.join('; ')}. Water ${sayMl(sums.waterOfSlot.get(slot.id) ?? 0)}.`;
   });

@@ -1,4 +1,5 @@
 import type { FoodTable } from '#foods/food.ts';
+import { pouchesShownDry } from '#house/dryness.ts';
 import type { House } from '#house/house.ts';
 import type { Status } from '#house/status.ts';
 import type { Stores } from '#store/house.ts';
@@ -25,7 +26,7 @@ export function seenBy(
   looker: Pick<House, 'member' | 'journal' | 'status' | 'sure' | 'nowMs'>,
 ): House {
   const records = stores.of(household);
-  return {
+  const house = {
     ...records,
     household,
     members: () => stores.households.members(household),
@@ -36,4 +37,5 @@ export function seenBy(
     chatLink,
     ...looker,
   };
+  return { ...house, pouches: pouchesShownDry(house, stores.changes) };
 }

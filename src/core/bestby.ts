@@ -113,6 +113,29 @@ export function shelfMonths(months: number, t0C: number, tC: number, q: number =
   return months * q ** ((t0C - tC) / 10);
 }
 
+const dayMs = 86_400_000;
+
+/**
+ * The day that so many months make of a day: a planning date is no finer than a month, so the end of the last whole
+ * month within them; where they do not reach the end of a month, the day itself.
+ * @param sealedOn ISO day
+ * @param months 0 or more; a part of a month counts by 30 days
+ * @returns ISO day
+ */
+export function bestByDay(sealedOn: string, months: number): string {
+  const [year, month, day] = sealedOn.split('-').map(Number) as [number, number, number];
+  const whole = Math.floor(months);
+  const lastOf = (monthsOn: number) => Date.UTC(year, month - 1 + monthsOn + 1, 0);
+  // 31 January and a month is the last of February.
+  const then = Math.min(Date.UTC(year, month - 1 + whole, day), lastOf(whole));
+  const to = then + Math.floor((months - whole) * 30) * dayMs;
+  const reached = new Date(to);
+  const endOfItsMonth = Date.UTC(reached.getUTCFullYear(), reached.getUTCMonth() + 1, 0);
+  const end = endOfItsMonth === to ? to : Date.UTC(reached.getUTCFullYear(), reached.getUTCMonth(), 0);
+  const isBefore = end < Date.UTC(year, month - 1, day);
+  return new Date(isBefore ? to : end).toISOString().slice(0, 10);
+}
+
 /** A stretch of storage. */
 export interface StorageSpell {
   readonly months: number;

@@ -1,10 +1,5 @@
-import {
-  expectedDryG,
-  oxygenFreeMostMoistureFraction,
-  pouchWaterMl,
-  residualMoistureBand,
-  waterRemovedG,
-} from './balance.ts';
+import { expectedDryG, pouchWaterMl, waterRemovedG } from './balance.ts';
+import { type Balance, type DryVerdict, dryVerdict, heard } from './dry-verdict.ts';
 import { type CheckWeight, type Steadiness, steadiness } from './dryness.ts';
 import type { Batch, Recipe, RecipeLine } from './records.ts';
 import type { Settings } from './settings.ts';
@@ -161,22 +156,42 @@ export function pouchFacts(dryG: number, batch: BatchFacts & { dryG: number }, c
   };
 }
 
-/**
- * Whether the balance contradicts a steady weight: even with the food table's error in its favour, more water is left
- * than food without oxygen may hold. Ice in a thick core, or a wrong line or weight.
- * @returns the least moisture the balance allows, when that is too much; undefined when there is no such doubt
- * @source oxygen-free-leaflet
- */
-export function wetByBalance(facts: BatchFacts): number | undefined {
-  if (facts.dryG === null || !(facts.totals.solidsG > 0) || facts.recipe.unresolved.length > 0)
-    return undefined;
-  const { lowFraction } = residualMoistureBand(facts.dryG, facts.totals.solidsG);
-  return lowFraction > oxygenFreeMostMoistureFraction ? lowFraction : undefined;
+/** What the balance is made of; undefined while the batch was not weighed whole. */
+export function balanceOf({ wetG, dryG, totals }: BatchFacts): Balance | undefined {
+  return dryG === null ? undefined : { wetG, dryG, solidsG: totals.solidsG, fatG: totals.fatG };
 }
 
-/** Fat of the dry matter, 0 to 1; decides the best-by policy. Undefined when no solids are known. */
-export function fatOfSolids(totals: Totals): number | undefined {
-  return totals.solidsG > 0 ? Math.min(1, totals.fatG / totals.solidsG) : undefined;
+/** Whether a batch may be sealed for the shelf, by all that was weighed, measured and said of it. */
+export function dryVerdictOf(batch: Batch, facts: BatchFacts, settings: Settings): DryVerdict {
+  return dryVerdict(
+    steadinessOf(batch, settings),
+    balanceOf(facts),
+    batch.witnesses,
+    batch.weighings.at(-1)?.atMs ?? null,
+  );
+}
+
+/**
+ * Whether what was sealed as dry is contradicted by the balance as it stands now: a line or a pot weight may have been
+ * put right since.
+ */
+export function isRefusedNow(batch: Batch, facts: BatchFacts): boolean {
+  const balance = balanceOf(facts);
+  return (
+    balance === undefined ||
+    heard(balance, batch.witnesses, batch.weighings.at(-1)?.atMs ?? null).is === 'not dry'
+  );
+}
+
+/** When the tray that was weighed longest ago was weighed last, ms; null until all were weighed. */
+export function weighedThroughAtMs(batch: Batch): number | null {
+  const wholeAt = batch.weighings.findLast((w) => w.trayNo === 0)?.atMs ?? -Infinity;
+  const through = Math.min(
+    ...batch.trays.map(({ no }) =>
+      Math.max(wholeAt, batch.weighings.findLast((w) => w.trayNo === no)?.atMs ?? -Infinity),
+    ),
+  );
+  return Number.isFinite(through) ? through : null;
 }
 
 /**

@@ -1,4 +1,6 @@
 import type { Contents } from './allergens.ts';
+import type { Witness } from './dry-verdict.ts';
+import type { RestEvent } from './rest.ts';
 
 /** One ingredient line of a recipe as it was understood. */
 export interface RecipeLine {
@@ -48,6 +50,10 @@ export interface Batch {
   readonly isRaw: boolean;
   readonly trays: readonly Tray[];
   readonly weighings: readonly Weighing[];
+  /** Readings of a hygrometer and people's words, in order of time. */
+  readonly witnesses: readonly Witness[];
+  /** What happened to the part that is not sealed, in order of time. */
+  readonly rest: readonly RestEvent[];
 }
 
 export interface Pouch {
@@ -57,8 +63,10 @@ export interface Pouch {
   readonly meal: string;
   readonly dryG: number;
   readonly sealedAtMs: number;
-  /** Sealed from a batch whose weight was steady. */
+  /** Shown to be dry when it was sealed, and nothing known now contradicts it. */
   readonly checked: boolean;
+  /** Sealed as dry, perhaps with an absorber, and contradicted since. */
+  readonly foundWet: boolean;
   readonly volumeMl: number | null;
   readonly absorberMl: number | null;
   readonly absorberCount: number | null;

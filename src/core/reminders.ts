@@ -1,3 +1,4 @@
+import { steadyLastsHours } from './dry-verdict.ts';
 import type { Settings } from './settings.ts';
 
 export const reminderKinds = ['weigh', 'seal', 'best-by', 'trip'] as const;
@@ -35,7 +36,8 @@ export interface Watched {
     readonly id: number;
     readonly loadedAtMs: number;
     readonly lastWeighedAtMs: number | null;
-    readonly isSteady: boolean;
+    /** Shown to be dry at its last weighing. */
+    readonly isDry: boolean;
   }[];
   /** Pouches in stock, by the moment they were sealed. */
   readonly sealed: readonly { readonly batch: number; readonly atMs: number }[];
@@ -53,23 +55,33 @@ const hourMs = 3_600_000;
 /** A seal that leaks has mostly let go by then. Common practice, no source. */
 export const sealCheckHours = 48;
 /** Later than this after its moment a reminder helps nobody. Chosen. */
-const staleDays = { weigh: 30, seal: 14 };
+const staleDays = { weigh: 30, dry: 7, seal: 14 };
 /** Days before the latest day to start cooking, so that somebody can still shop. Chosen. */
 export const shoppingDays = 2;
 
 /**
  * When a batch should be weighed again: when a load should be ready, and after a weighing that was not steady once
  * weighings are far enough apart to prove something.
- * @returns ms; undefined when it is steady
+ * @returns ms; undefined when it is dry
  */
 export function weighDueMs(
-  { loadedAtMs, lastWeighedAtMs, isSteady }: Watched['drying'][number],
+  { loadedAtMs, lastWeighedAtMs, isDry }: Watched['drying'][number],
   loadHours: number,
   steadyGapHours: number,
 ): number | undefined {
-  if (isSteady) return undefined;
+  if (isDry) return undefined;
   const readyMs = loadedAtMs + loadHours * hourMs;
   return lastWeighedAtMs === null ? readyMs : Math.max(readyMs, lastWeighedAtMs + steadyGapHours * hourMs);
+}
+
+/**
+ * When dry food that nobody sealed is to be spoken of: when its weight no longer holds, sooner where the evening ends
+ * before that, so that it comes the same day.
+ * @returns ms
+ */
+function sealDueMs(weighedAtMs: number, days: LocalDays): number {
+  const after = [1, 0.5, 0.25].map((share) => weighedAtMs + share * steadyLastsHours * hourMs);
+  return after.find((ms) => days.awake(ms) === ms) ?? after[0]!;
 }
 
 /**
@@ -95,6 +107,11 @@ export function remindersOf(
     const dueMs = weighDueMs(batch, loadHours, settings.steadyGapHours);
     if (dueMs !== undefined && nowMs - dueMs < staleDays.weigh * 24 * hourMs)
       add('weigh', `weigh ${batch.id} after ${batch.lastWeighedAtMs ?? batch.loadedAtMs}`, dueMs);
+  }
+  for (const { id, isDry, lastWeighedAtMs } of watched.drying) {
+    if (!isDry || lastWeighedAtMs === null) continue;
+    const dueMs = sealDueMs(lastWeighedAtMs, days);
+    if (nowMs - dueMs < staleDays.dry * 24 * hourMs) add('weigh', `dry ${id} at ${lastWeighedAtMs}`, dueMs);
   }
   for (const { batch, atMs } of watched.sealed) {
     const dueMs = atMs + sealCheckHours * hourMs;

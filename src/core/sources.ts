@@ -6,12 +6,16 @@ export const sources = {
   'cfr-101-9': '21 CFR 101.9(b)(5)(viii), household measures on U.S. food labels',
   'choi-okos-1986':
     'Choi & Okos, Effects of temperature and composition on the thermal properties of foods (1986); coefficients from memory',
+  'danao-nebraska':
+    'M.-G. Danao, University of Nebraska-Lincoln Food Processing Center, interview on home freeze drying, read in a copy',
   'dietary-guidelines-2015':
     'Dietary Guidelines for Americans 2015-2020, Appendix 2, Table A2-1; rows from 21 years from memory',
   'eu-annex-ii':
     'Regulation (EU) 1169/2011, Annex II, as listed by the University of Reading, Food Labelling in the UK',
   'fda-allergens-2025':
     'U.S. FDA, Food allergen labeling guidance, 5th edition (2025), and its tree nut table',
+  'fda-bad-bugs-1992':
+    'U.S. FDA, Bad Bug Book (1992): least water activity for growth, as read in a collection of excerpts',
   'fda-daily-values': 'U.S. FDA, Daily Values of the 2016 Nutrition Facts rule; Sodium in Your Diet',
   'iapws-if97': 'IAPWS R7-97(2012), Industrial Formulation 1997 for water and steam, region 4',
   'irri-moisture': 'IRRI Rice Knowledge Bank, Moisture content calculations',

@@ -31,6 +31,8 @@ export function brokenPromises(house: House, trip: Trip): string[] {
       unfit.set(says, entry);
     }
   }
+  const damp = stock.filter((pouch) => !pouch.checked && held.some((h) => h.pouch === pouch.id));
+  if (damp.length > 0) lines.push(`${sayCodes(damp)}: UNCHECKED, not shown to be dry; not for a trip.`);
   for (const { codes, says } of unfit.values()) lines.push(`${sayCodes(codes)}, ${says}`);
   for (const slot of trip.slots) {
     const fed = new Set(held.filter((h) => h.slot === slot.id).flatMap((h) => h.eaters));

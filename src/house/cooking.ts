@@ -1,9 +1,10 @@
 import { DateTime } from 'luxon';
-import { steadinessOf } from '#core/meal.ts';
+import { loadHours as hoursOfLoads } from '#core/load-hours.ts';
 import { loads } from '#core/scaling.ts';
 import type { Recipe, Trip } from '#core/records.ts';
 import type { Shortage } from '#core/picks/why.ts';
 import type { House } from './house.ts';
+import { dryOf } from './dryness.ts';
 import { factsOfRecipe, nameKey } from './figures.ts';
 import { mealOfRecipe, verdictOn } from './verdicts.ts';
 
@@ -28,16 +29,15 @@ export interface CookingPlan {
 
 /** Sealing and packing take a day, and a seal is looked at again after 48 hours. Common practice, no source. */
 const daysAfterDrying = 3;
-const usualLoadHours = 24;
 
-/** How long a load takes in this house: from loading to the weighing that showed it steady; a day until three are recorded. */
+/** How long a load takes in this house, from its latest loads that were shown to be dry. */
 export function loadHours(house: House): CookingPlan['loadHours'] {
-  const hours = house.batches
-    .latest(20)
-    .filter((batch) => batch.weighings.length > 0 && steadinessOf(batch, house.settings).is === 'steady')
-    .map((batch) => (batch.weighings.at(-1)!.atMs - batch.loadedAtMs) / 3_600_000);
-  if (hours.length < 3) return { hours: usualLoadHours, recorded: hours.length };
-  return { hours: hours.reduce((sum, h) => sum + h, 0) / hours.length, recorded: hours.length };
+  return hoursOfLoads(
+    house.batches
+      .latest(20)
+      .filter((batch) => batch.weighings.length > 0 && dryOf(house, batch).is === 'dry')
+      .map((batch) => ({ loadedAtMs: batch.loadedAtMs, driedAtMs: batch.weighings.at(-1)!.atMs })),
+  );
 }
 
 /**

@@ -1,10 +1,11 @@
 import { pouchWaterMl } from '#core/balance.ts';
-import { type BatchFacts, expectedMlPerDryG, pouchFacts, steadinessOf } from '#core/meal.ts';
+import { type BatchFacts, expectedMlPerDryG, pouchFacts } from '#core/meal.ts';
 import type { Batch, Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { sayCodes, sayG, sayNumber } from '#words/say.ts';
 import type { House } from './house.ts';
 import { correctionOf, learntWords } from './corrections.ts';
+import { dryOf } from './dryness.ts';
 import { batchNumbered, driedFacts, factsOfBatch, factsOfRecipe, freeStock, recipeNamed } from './figures.ts';
 import { rawCaution } from '#words/phrases.ts';
 import { type MealShown, mealOfBatch, mealOfRecipe } from './verdicts.ts';
@@ -102,7 +103,7 @@ function newestDried(house: House, name: string) {
   const recipe = recipeNamed(house, name);
   for (const batch of house.batches.ofMeal(recipe.id)) {
     const facts = factsOfBatch(house, batch);
-    if (facts.dryG !== null && steadinessOf(batch, house.settings).is === 'steady')
+    if (facts.dryG !== null && dryOf(house, batch, facts).is === 'dry')
       return { recipe, batch, facts: { ...facts, dryG: facts.dryG } };
   }
   return { recipe };

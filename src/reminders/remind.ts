@@ -1,13 +1,13 @@
 import { groupBy } from '#core/groups.ts';
 import { type Reminder, type Watched, remindersOf } from '#core/reminders.ts';
-import { steadinessOf } from '#core/meal.ts';
 import { shortages } from '#core/picks/why.ts';
 import type { Trip } from '#core/records.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
 import { localDays } from '#words/local-days.ts';
-import { sayCodes, sayCount, sayMonth, sayNumber } from '#words/say.ts';
+import { sayCodes, sayCount, sayMoment, sayMonth, sayNumber } from '#words/say.ts';
 import { type Answerer, seenBy } from '#chat/answerer.ts';
 import type { House } from '#house/house.ts';
+import { dryOf } from '#house/dryness.ts';
 import { type CookingPlan, cookingPlan, loadHours } from '#house/cooking.ts';
 import { tripProblem } from '#house/trip-problem.ts';
 import { sayDayOf } from '#house/trips.ts';
@@ -103,11 +103,11 @@ function watch(house: House, { stores }: Answerer, short: readonly ShortTrip[]) 
         id: batch.id,
         loadedAtMs: batch.loadedAtMs,
         lastWeighedAtMs: batch.weighings.at(-1)?.atMs ?? null,
-        isSteady: batch.weighings.length > 0 && steadinessOf(batch, house.settings).is === 'steady',
+        isDry: batch.weighings.length > 0 && dryOf(house, batch).is === 'dry',
       };
     }),
     sealed: own.sealed(house.nowMs),
-    firstBestByOn: own.firstBestByOn(),
+    firstBestByOn: firstBestByOn(house, own.firstBestByOn()),
     shortTrips: trips.map(({ trip, plan }) => ({
       id: trip.id,
       startsOn: trip.startsOn,
@@ -115,6 +115,12 @@ function watch(house: House, { stores }: Answerer, short: readonly ShortTrip[]) 
     })),
   };
   return { watched, trips };
+}
+
+/** The earliest best-by of what still counts as dry; nothing is looked at where no date is recorded at all. */
+function firstBestByOn(house: House, recorded: string | null): string | null {
+  if (recorded === null) return null;
+  return house.pouches.inStock().find(({ bestByOn }) => bestByOn !== null)?.bestByOn ?? null;
 }
 
 /** Trips that start soon and that stock does not feed; the sums run beside the chat. */
@@ -166,7 +172,8 @@ function sayReminders(
   const lines: string[] = [];
   const buttons: Choice[] = [];
   for (const { kind, about } of due) {
-    if (kind === 'weigh') lines.push(...sayWeigh(house, about, nowMs));
+    if (kind === 'weigh')
+      lines.push(...(about.startsWith('dry ') ? sayUnsealed(house, about) : sayWeigh(house, about, nowMs)));
     if (kind === 'seal') lines.push(...saySealCheck(house, about));
     if (kind === 'best-by') lines.push(...sayBestBy(house));
     const short =
@@ -187,7 +194,7 @@ function sayReminders(
 
 function sayWeigh(house: House, about: string, nowMs: number): string[] {
   const id = Number(about.split(' ')[1]);
-  const batch = house.batches.latest(1000).find((one) => one.id === id);
+  const batch = batchOfRow(house, id);
   if (!batch) return [];
   const hours = sayNumber(Math.round((nowMs - batch.loadedAtMs) / 3_600_000));
   const { hours: usual, recorded } = loadHours(house);
@@ -195,9 +202,21 @@ function sayWeigh(house: House, about: string, nowMs: number): string[] {
     recorded >= 3
       ? `your loads take about ${sayNumber(Math.round(usual))} h`
       : 'a load takes about a day (common practice, until three of yours are recorded)';
-  const weighed = batch.weighings.length > 0 ? ', and its last weighing was not steady' : '';
+  const weighed = batch.weighings.length > 0 ? ', and its last weighing did not show it dry' : '';
   return [
     `B${batch.no}, ${batch.recipe.name}: time to weigh. It has been drying for ${hours} h${weighed}; ${from}. /weigh B${batch.no} and ${sayCount(batch.trays.length, 'weight')}.`,
+  ];
+}
+
+const batchOfRow = (house: House, id: number) => house.batches.latest(1000).find((one) => one.id === id);
+
+/** Dry, and nobody sealed it. */
+function sayUnsealed(house: House, about: string): string[] {
+  const [, id, , atMs] = about.split(' ').map(Number);
+  const batch = batchOfRow(house, id!);
+  if (!batch) return [];
+  return [
+    `B${batch.no}, ${batch.recipe.name}: dry at ${sayMoment(atMs!, house.settings.zone)}, not sealed. Dry food takes up moisture from the air within the hour: dry it on for about an hour, weigh it again and seal it. /weigh B${batch.no} and ${sayCount(batch.trays.length, 'weight')}.`,
   ];
 }
 

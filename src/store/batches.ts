@@ -1,4 +1,6 @@
+import type { Witness } from '#core/dry-verdict.ts';
 import { groupBy } from '#core/groups.ts';
+import type { RestEvent } from '#core/rest.ts';
 import type { Batch, Recipe, Tray, Weighing } from '#core/records.ts';
 import type { Db } from './db.ts';
 
@@ -11,6 +13,17 @@ interface BatchRow {
   loadedAtMs: number;
   isRaw: 0 | 1;
 }
+
+interface WitnessRow {
+  batch: number;
+  atMs: number;
+  by: string;
+  humidityPercent: number | null;
+  words: string | null;
+}
+
+const asWitness = ({ atMs, by, humidityPercent, words }: WitnessRow): Witness =>
+  humidityPercent === null ? { atMs, by, words: words! } : { atMs, by, humidityPercent };
 
 /** Batches with their trays and every weighing. */
 export function batchStore(db: Db) {
@@ -36,6 +49,22 @@ export function batchStore(db: Db) {
     `SELECT batch, tray_no AS trayNo, at_ms AS atMs, net_g AS netG FROM weighing WHERE batch IN (${inStock})
      ORDER BY batch, at_ms, id`,
   );
+  const witnessOf = `SELECT batch, at_ms AS atMs, member.name AS by, humidity_percent AS humidityPercent, words
+    FROM witness JOIN member ON member.id = witness.member`;
+  const witnesses = db.prepare(`${witnessOf} WHERE batch = ? ORDER BY at_ms, witness.id`);
+  const stockedWitnesses = db.prepare(
+    `${witnessOf} WHERE batch IN (${inStock}) ORDER BY batch, at_ms, witness.id`,
+  );
+  const insertWitness = db.prepare(
+    `INSERT INTO witness (household, batch, at_ms, member, humidity_percent, words)
+     VALUES (:household, :batch, :atMs, :member, :humidityPercent, :words)`,
+  );
+  const restOf = 'SELECT batch, at_ms AS atMs, what, net_g AS netG FROM rest';
+  const rest = db.prepare(`${restOf} WHERE batch = ? ORDER BY at_ms, id`);
+  const stockedRest = db.prepare(`${restOf} WHERE batch IN (${inStock}) ORDER BY batch, at_ms, id`);
+  const insertRest = db.prepare(
+    `INSERT INTO rest (household, batch, at_ms, what, net_g, why) VALUES (:household, :batch, :atMs, :what, :netG, :why)`,
+  );
   const insert = db.prepare(
     `INSERT INTO batch (household, no, recipe, factor, pot_g, loaded_at_ms, is_raw)
      VALUES (:household, :no, :recipe, :factor, :potG, :loadedAtMs, :isRaw)`,
@@ -55,6 +84,8 @@ export function batchStore(db: Db) {
       recipe: recipeOf(row.recipe),
       trays: trays.all(row.id) as Tray[],
       weighings: weighings.all(row.id) as Weighing[],
+      witnesses: (witnesses.all(row.id) as WitnessRow[]).map(asWitness),
+      rest: rest.all(row.id) as RestEvent[],
     });
     return {
       find: (no: number): Batch | undefined => {
@@ -73,17 +104,26 @@ export function batchStore(db: Db) {
           stockedWeighings.all(household) as (Weighing & { batch: number })[],
           (row) => row.batch,
         );
+        const witnessesOf = groupBy(stockedWitnesses.all(household) as WitnessRow[], (row) => row.batch);
+        const restOfBatch = groupBy(
+          stockedRest.all(household) as (RestEvent & { batch: number })[],
+          (row) => row.batch,
+        );
         return (stocked.all(household) as BatchRow[]).map((row) => ({
           ...row,
           isRaw: row.isRaw === 1,
           recipe: recipeOf(row.recipe),
           trays: traysOf.get(row.id) ?? [],
           weighings: weighingsOf.get(row.id) ?? [],
+          rest: restOfBatch.get(row.id) ?? [],
+          witnesses: (witnessesOf.get(row.id) ?? []).map(asWitness),
         }));
       },
       latest: (count: number): Batch[] => (latest.all(household, count) as BatchRow[]).map(whole),
       /** @returns the number of the new batch: the next after the highest there is */
-      load: (batch: Omit<Batch, 'id' | 'no' | 'recipe' | 'weighings'> & { recipe: number }): number => {
+      load: (
+        batch: Omit<Batch, 'id' | 'no' | 'recipe' | 'weighings' | 'witnesses' | 'rest'> & { recipe: number },
+      ): number => {
         const no = nextNo.get(household) as number;
         const { trays: loaded, ...head } = batch;
         const id = Number(insert.run({ household, no, ...head, isRaw: head.isRaw ? 1 : 0 }).lastInsertRowid);
@@ -93,6 +133,23 @@ export function batchStore(db: Db) {
       weigh: (batch: number, weighed: readonly Weighing[]): void => {
         for (const one of weighed) insertWeighing.run({ household, batch, ...one });
       },
+      witness: (
+        batch: number,
+        member: number,
+        atMs: number,
+        said: { humidityPercent: number } | { words: string },
+      ): void =>
+        void insertWitness.run({
+          household,
+          batch,
+          member,
+          atMs,
+          humidityPercent: 'humidityPercent' in said ? said.humidityPercent : null,
+          words: 'words' in said ? said.words : null,
+        }),
+      /** Notes what happened to the part that is not sealed. */
+      rest: (batch: number, event: RestEvent, why: string | null = null): void =>
+        void insertRest.run({ household, batch, why, ...event }),
       weighPot: (batch: number, potG: number): void => void setPot.run(potG, household, batch),
     };
   };

@@ -27,6 +27,7 @@ export function openStores(db: Db, defaults: Settings) {
   const exports = exportStore(db);
   const waiting = db.prepare("SELECT count(*) FROM outbox WHERE state = 'waiting'").pluck();
   const givenUp = db.prepare("SELECT count(*) FROM outbox WHERE state = 'dropped'").pluck();
+  const changes = db.prepare('SELECT total_changes()').pluck();
   return {
     households: householdStore(db),
     messages: messageStore(db),
@@ -39,6 +40,8 @@ export function openStores(db: Db, defaults: Settings) {
       bytes:
         Number(db.pragma('page_count', { simple: true })) * Number(db.pragma('page_size', { simple: true })),
     }),
+    /** How many rows this program changed so far: what was worked out at one count holds as long as it stands. */
+    changes: (): number => changes.get() as number,
     /** Runs work as one transaction; inside another it becomes a part that can fail alone. */
     together: <T>(work: () => T): T =>
       db.inTransaction ? db.transaction(work)() : db.transaction(work).immediate(),

@@ -9,6 +9,8 @@ export const recordTables = [
   'batch',
   'tray',
   'weighing',
+  'witness',
+  'rest',
   'pouch',
   'learnt_food',
   'learnt_measure',

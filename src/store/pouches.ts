@@ -1,7 +1,7 @@
 import type { Pouch } from '#core/records.ts';
 import type { Db } from './db.ts';
 
-type PouchRow = Omit<Pouch, 'checked'> & { checked: 0 | 1 };
+type PouchRow = Omit<Pouch, 'checked' | 'foundWet'> & { checked: 0 | 1 };
 
 export type NewPouch = Pick<
   Pouch,
@@ -61,7 +61,11 @@ export function pouchStore(db: Db) {
   const leave = db.prepare(
     `UPDATE pouch SET state = :state, gone_at_ms = :atMs, gone_why = :why WHERE household = :household AND id = :id`,
   );
-  const asPouch = (row: PouchRow): Pouch => ({ ...row, checked: row.checked === 1 });
+  const asPouch = (row: PouchRow): Pouch => ({
+    ...row,
+    checked: row.checked === 1,
+    foundWet: false,
+  });
 
   return (household: number) => ({
     find: (batch: number, no: number): Pouch | undefined => {

@@ -1,8 +1,6 @@
 import { boilingPointC } from '#core/boiling.ts';
-import type { Steadiness } from '#core/dryness.ts';
 import type { RecipeFacts } from '#core/meal.ts';
-import type { Settings } from '#core/settings.ts';
-import { sayG, sayList, sayNumber } from './say.ts';
+import { sayList } from './say.ts';
 
 /** What a meal contains, may contain and leaves unknown, a line each. Unknown is never left out. */
 export function containsLines(facts: RecipeFacts): string[] {
@@ -31,37 +29,6 @@ export function containsLines(facts: RecipeFacts): string[] {
   ];
 }
 
-/** Why a batch is steady or not, with the figures. */
-export function steadyPhrase(steady: Steadiness, settings: Settings): string {
-  if (steady.is === 'not yet' && steady.why === 'one weighing') {
-    return steady.tray
-      ? `Not steady yet: tray ${steady.tray} was weighed once only. Weigh again after ${sayNumber(settings.steadyGapHours)} h or more of drying.`
-      : `Not steady yet: it takes two weighings, ${sayNumber(settings.steadyGapHours)} h or more apart.`;
-  }
-  if (!('changeG' in steady)) return 'Not steady yet.';
-  const where = steady.tray ? `tray ${steady.tray}` : 'the batch';
-  const change = `${where} changed by ${sayG(Math.abs(steady.changeG))} in ${sayNumber(steady.gapHours)} h`;
-  const limit = `the limit is ${sayNumber(steady.thresholdG)} g (1 g, 0.5 % of the weight or twice your scale's step, whichever is most: common practice)`;
-  if (steady.is === 'steady') {
-    const most =
-      steady.changeG === 0
-        ? 'nothing changed'
-        : `the most that changed is ${where}, by ${sayG(Math.abs(steady.changeG))},`;
-    return `Steady: ${most} in ${sayNumber(steady.gapHours)} h; ${limit}.`;
-  }
-  if (steady.why === 'too close') {
-    return `Not steady yet: the weighings are ${sayNumber(steady.gapHours)} h apart, and it takes ${sayNumber(settings.steadyGapHours)} h of further drying to show.`;
-  }
-  if (steady.why === 'gained')
-    return `Not steady: ${where} gained ${sayG(steady.changeG)}; dry food takes up moisture from the air. ${limit[0]!.toUpperCase()}${limit.slice(1)}.`;
-  return `Not steady yet: ${change}; ${limit}.`;
-}
-
-/** A steady weight that the balance contradicts. */
-export function wetCaution(leastFraction: number): string {
-  return `Caution: the weight is steady, but by the recipe at least ${Math.round(leastFraction * 100)} % of it is still water, more than food without oxygen may hold (about 10 %). Ice in thick pieces, or a wrong line or weight? Look before you trust it.`;
-}
-
 /** Minutes to let a pouch stand; longer where water boils cooler. Common practice, no source. */
 export function soakMinutes(boilC: number): number {
   return Math.round(15 + Math.max(0, 100 - boilC));
@@ -76,4 +43,7 @@ export function boilingPhrase(altitudeM: number): string {
 export const burnCaution = 'Boiling water burns; once wet it is fresh food, so eat within 2 hours.';
 export const rawCaution = 'RAW: freeze-drying kills no germs. Cook to 74 °C (165 °F) before eating.';
 export const uncheckedCaution =
-  'Unchecked: not shown to be dry. No shelf, no best-by, no absorber: a damp pouch without oxygen can grow botulism. Keep it frozen, or dry it on.';
+  'UNCHECKED: not shown to be dry. No shelf, no best-by, no absorber: a damp pouch without oxygen can grow botulism. Keep it frozen, or dry it on.';
+/** A pouch that was sealed as dry, perhaps with an absorber, and is contradicted by its recipe since. */
+export const foundWetCaution =
+  'UNCHECKED: sealed as dry, but by its recipe as it stands now it was not. If an absorber is in it and it was not kept frozen, do not eat it: a damp pouch without oxygen can grow botulism.';

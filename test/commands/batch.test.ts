@@ -43,7 +43,7 @@ refuses([
   ['/batch trays 500 g', /still need a meal/],
   ['/batch barley soup trays 0 500 g', /0 is not a weight/],
   ['/batch barley soup trays -500 g', /-500 g is not a weight/],
-  ['/batch barley soup trays 80 kg', /80 kg on one tray cannot be/],
+  ['/batch barley soup trays 80 kg', /80000 g on one tray cannot be/],
   ['/batch barley soup trays 500 ml', /still need the weights/],
   ['/batch goulash trays 500 g', /could not place "goulash"/],
   ['/batch barley soup trays 1,500 g', /"1,500 g" can be read two ways/],

@@ -59,13 +59,13 @@ test('raw food, unknown allergens and whom it is not for stand on the label', as
   house.say('/recipe Tartare, 2 servings: 500 g beef, minced; 2 tbsp flurbsauce');
   house.say('/batch tartare raw trays 400 g pot 530 g');
   house.at(20);
-  house.say('/weigh B5 160 g');
+  house.say('/weigh B5 150 g');
   house.at(3);
-  house.say('/weigh B5 160 g');
+  house.say('/weigh B5 150 g');
   house.say('/seal 1 x 100 g B5');
   await house.ask('/label B5');
   const [page] = await pagesOf(pdfOf(house));
-  expect(page!.text).toContain('RAW: cook before eating');
+  expect(page!.text).toContain('RAW: soak, then cook in a pot');
   expect(page!.text).toContain('Allergens unknown because of:');
   expect(page!.text).toMatch(/Not for Noa: unknown, .*flurbsauce/);
 });

@@ -5,16 +5,17 @@ test('every weighing is kept with its time, and two that agree mean steady', () 
   const house = openSeason();
   expect(house.say('/weigh B2 420 g')).toContain('Not steady yet: tray 1 was weighed once only');
   house.at(1);
-  expect(house.say('/weigh B2 400 g')).toContain('it takes 2 h of further drying to show');
+  expect(house.say('/weigh B2 419 g')).toContain('it takes 2 h of further drying to show');
+  expect(house.say('/weigh B2 400 g')).toContain('tray 1 changed by 20 g in 1 h; the limit is 2 g');
   house.at(2);
-  // 2 h after the second: 400 to 398 g is within max(1 g, 0.5 %, 2 x 1 g) = 2 g (common practice, no source).
-  expect(house.say('/weigh B2 398 g')).toContain('Steady:');
+  // 2 h after it: 400 to 399 g is within max(1 g, 0.5 %) = 2.0 g (common practice, no source).
+  expect(house.say('/weigh B2 399 g')).toContain('Steady: the most that changed is tray 1, by 1 g, in 2 h');
   expect(
     house.db
       .prepare('SELECT count(*) FROM weighing JOIN batch ON batch.id = batch WHERE no = 2')
       .pluck()
       .get(),
-  ).toBe(3);
+  ).toBe(4);
 });
 
 test('a loss above the threshold is told with the threshold', () => {
@@ -61,12 +62,12 @@ refuses([
   ['/weigh 400 g', /still need a batch code/],
   ['/weigh B99 400 g', /no batch B99\. The latest are/],
   ['/weigh B2 900 g', /was loaded with 600 g and cannot weigh 900 g/],
-  ['/weigh B2 400 410 g', /lies on 1 trays?, and I read 2 weights/],
+  ['/weigh B2 400 410 g', /lies on one tray, and I read 2 weights\. Give one, or "tray 1 209 g"/],
   ['/weigh B2 tray 3 200 g', /there is no tray 3/],
   ['/weigh B2 -3 g', /not a weight/],
   ['/weigh B2 0', /not a weight/],
   ['/weigh B2 400 g at 2031-01-01', /has not come yet/],
-  ['/weigh B4 190 190 190 190', /sealed, so the trays no longer hold the whole batch/],
+  ['/weigh B4 190 190 190 190', /sealed, so its trays no longer hold the whole batch/],
   ['/weigh B2 1,400 g', /can be read two ways/],
-  ['/weigh B2 400 ml', /still need the weights/],
+  ['/weigh B2 400 ml', /could not place "400 ml"/],
 ]);

@@ -1,23 +1,86 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { steadiness, steadyThresholdG, type CheckWeight } from '#core/dryness.ts';
+import {
+  type CheckWeight,
+  neededGapHours,
+  steadiness,
+  sumThresholdG,
+  trayThresholdG,
+} from '#core/dryness.ts';
 
 // Common practice, no source: at most 0.5 % of the weight or 1 g, whichever is larger, between two weighings far enough
-// apart; no extension service prints a number. The cases are worked by hand from that rule.
+// apart, of all trays together at most 0.5 % or 2 g; no extension service prints a number. The cases are worked by hand from that rule.
 
 const at = (hours: number, ...trays: (number | null)[]): CheckWeight => ({ atMs: hours * 3_600_000, trays });
 const all = (hours: number, totalG: number): CheckWeight => ({ atMs: hours * 3_600_000, trays: totalG });
 const options = { scaleResolutionG: 0.1, minGapHours: 2 };
 
 test.each([
-  [100, 0.1, 1],
-  [200, 0.1, 1],
-  [212, 0.1, 1.06],
-  [800, 1, 4],
-  [212, 1, 2],
-  [212, 5, 10],
-])('%i g on a scale of %f g may change by %f g', (massG, step, thresholdG) => {
-  expect(steadyThresholdG(massG, step)).toBeCloseTo(thresholdG, 12);
+  [100, 1, 2],
+  [200, 1, 2],
+  [212, 1.06, 2],
+  [800, 4, 4],
+])('%i g may change by %f g on a tray and by %f g in all', (massG, trayG, sumG) => {
+  expect(trayThresholdG(massG)).toBeCloseTo(trayG, 12);
+  expect(sumThresholdG(massG)).toBeCloseTo(sumG, 12);
+});
+
+// Chosen by simulation (src/bench/dry.ts): (limit + step) / (limit + 1 g) of the least gap, never less than the gap.
+test.each([
+  [1, 0.1, 2],
+  [1, 1, 2],
+  [1, 2, 3],
+  [1, 5, 6],
+  [4, 5, 3.6],
+  [4, 2, 2.4],
+])('a limit of %f g on a scale of %f g wants weighings %f h apart', (thresholdG, scaleResolutionG, hours) => {
+  expect(neededGapHours(thresholdG, { scaleResolutionG, minGapHours: 2 })).toBeCloseTo(hours, 12);
+});
+
+describe('a coarse scale', () => {
+  const coarse = { scaleResolutionG: 5, minGapHours: 2 };
+  test('waits longer', () => {
+    expect(steadiness([at(0, 200), at(5.9, 200)], coarse)).toMatchObject({
+      why: 'too close',
+      neededGapHours: 6,
+    });
+    expect(steadiness([at(0, 200), at(6, 200)], coarse)).toMatchObject({ is: 'steady', gapHours: 6 });
+  });
+  test('never counts one of its steps as none', () => {
+    expect(steadiness([at(0, 205), at(24, 200)], coarse)).toMatchObject({
+      why: 'still losing',
+      changeG: -5,
+      thresholdG: 1,
+    });
+  });
+});
+
+describe('the sum of the trays', () => {
+  // Four trays of 1 g each: each within its 1.0 g, together 4 g of a limit of 800 x 0.5 % = 4 g; at 190 g 3.8 g.
+  test('may lose half a per cent and no more', () => {
+    expect(steadiness([at(0, 201, 201, 201, 201), at(2, 200, 200, 200, 200)], options).is).toBe('steady');
+    expect(steadiness([at(0, 191, 191, 191, 191), at(2, 190, 190, 190, 190)], options)).toEqual({
+      is: 'not yet',
+      why: 'still losing',
+      changeG: -4,
+      thresholdG: 0.005 * 760,
+      gapHours: 2,
+      neededGapHours: 2,
+    });
+  });
+  test('counts trays weighed one by one, each against its own', () => {
+    const checks = [at(0, 91, null), at(1, null, 91), at(2.5, 90, null), at(3.5, null, 89.8)];
+    expect(steadiness(checks, options)).toMatchObject({ why: 'still losing', tray: 2 });
+    const fewer = [at(0, 91, null), at(1, null, 91), at(2.5, 90, null), at(3.5, null, 90)];
+    expect(steadiness(fewer, options).is).toBe('steady');
+  });
+  test('gained together is no dryness either', () => {
+    expect(steadiness([at(0, 90, 90, 90), at(3, 91, 91, 91)], options)).toMatchObject({
+      why: 'gained',
+      changeG: 3,
+      thresholdG: 2,
+    });
+  });
 });
 
 describe('one tray', () => {
@@ -27,6 +90,7 @@ describe('one tray', () => {
       changeG: -1,
       thresholdG: 1.055,
       gapHours: 2,
+      neededGapHours: 2,
       tray: 1,
     });
   });
@@ -113,6 +177,7 @@ describe('totals', () => {
       changeG: -2,
       thresholdG: 4.2,
       gapHours: 3,
+      neededGapHours: 2,
     });
   });
   test('trays and a total can be compared when every tray was weighed', () => {
@@ -142,13 +207,15 @@ test('a scale or a gap that cannot be is refused', () => {
   );
 });
 
-test('law: whatever is called steady holds for every tray against a weighing far enough back', () => {
+test('law: whatever is called steady holds for every tray and for their sum', () => {
   const weight = fc.option(fc.integer({ min: 190, max: 215 }), { nil: null });
   const trays = fc.array(weight, { minLength: 2, maxLength: 2 });
   fc.assert(
     fc.property(fc.array(trays, { minLength: 1, maxLength: 6 }), (rows) => {
       const checks = rows.map((row, index) => at(index * 1.5, ...row));
       if (steadiness(checks, options).is !== 'steady') return;
+      let changedG = 0;
+      let allG = 0;
       for (const tray of [0, 1]) {
         const weighed = rows.flatMap((row, index) => {
           const g = row[tray] ?? null;
@@ -157,10 +224,12 @@ test('law: whatever is called steady holds for every tray against a weighing far
         const last = weighed.at(-1);
         expect(last).toBeDefined();
         const partner = weighed.findLast(({ hours }) => (last?.hours ?? 0) - hours >= 2);
-        expect(Math.abs((partner?.g ?? NaN) - (last?.g ?? NaN))).toBeLessThanOrEqual(
-          Math.max(1, 0.005 * (last?.g ?? 0)) + 1e-9,
-        );
+        const change = (last?.g ?? NaN) - (partner?.g ?? NaN);
+        expect(Math.abs(change)).toBeLessThanOrEqual(Math.max(1, 0.005 * (last?.g ?? 0)) + 1e-9);
+        changedG += change;
+        allG += last?.g ?? 0;
       }
+      expect(Math.abs(changedG)).toBeLessThanOrEqual(Math.max(2, 0.005 * allG) + 1e-9);
     }),
     { numRuns: 500 },
   );

@@ -25,7 +25,7 @@ const loaded = {
   id: 3,
   loadedAtMs: at('2027-05-03T10:00:00Z'),
   lastWeighedAtMs: null,
-  isSteady: false,
+  isDry: false,
 } as const;
 
 test('a load is to be weighed when it should be ready, and after a weighing that came too early', () => {
@@ -33,7 +33,7 @@ test('a load is to be weighed when it should be ready, and after a weighing that
   const weighed = (hours: number) => ({ ...loaded, lastWeighedAtMs: loaded.loadedAtMs + hours * hourMs });
   expect(weighDueMs(weighed(5), 20, 2)).toBe(loaded.loadedAtMs + 20 * hourMs);
   expect(weighDueMs(weighed(21), 20, 2)).toBe(loaded.loadedAtMs + 23 * hourMs);
-  expect(weighDueMs({ ...weighed(21), isSteady: true }, 20, 2)).toBeUndefined();
+  expect(weighDueMs({ ...weighed(21), isDry: true }, 20, 2)).toBeUndefined();
 });
 
 test('a seal is checked 48 hours after sealing, and no more when two weeks have passed', () => {
@@ -94,4 +94,25 @@ test('each kind can be switched off, and nothing comes twice', () => {
     'trip 1 on 2027-05-08',
   ];
   expect(due(watched, now, {}, was)).toEqual(['best-by 2027-03-21T07:00:00.000Z']);
+});
+
+// That steady lasts an hour is common practice, no source; in Berlin's summer nine in the evening is 19:00 UTC.
+test.each([
+  ['2027-05-03T10:00:00Z', '2027-05-03T11:00:00.000Z'],
+  ['2027-05-03T17:59:00Z', '2027-05-03T18:59:00.000Z'],
+  ['2027-05-03T18:20:00Z', '2027-05-03T18:50:00.000Z'],
+  ['2027-05-03T18:40:00Z', '2027-05-03T18:55:00.000Z'],
+  ['2027-05-03T18:50:00Z', '2027-05-04T06:00:00.000Z'],
+  ['2027-05-03T23:00:00Z', '2027-05-04T06:00:00.000Z'],
+])('dry at %s and not sealed, it is said the same day: %s', (weighed, comes) => {
+  const drying = [{ ...loaded, isDry: true, lastWeighedAtMs: at(weighed) }];
+  expect(due({ drying }, weighed)).toEqual([`weigh ${comes}`]);
+  expect(due({ drying }, weighed, {}, [`dry 3 at ${at(weighed)}`])).toEqual([]);
+  expect(due({ drying }, weighed, { remindWeigh: false })).toEqual([]);
+});
+
+test('a week after it was dry nobody is told any more', () => {
+  const drying = [{ ...loaded, isDry: true, lastWeighedAtMs: at('2027-05-03T10:00:00Z') }];
+  expect(due({ drying }, '2027-05-10T10:59:00Z')).toHaveLength(1);
+  expect(due({ drying }, '2027-05-10T11:00:00Z')).toEqual([]);
 });

@@ -38,13 +38,30 @@ test('a load is to be weighed after a day, once, and again when it was not stead
   expect(first!.reply.sounds).toBe(true);
   house.at(1);
   expect(await posted()).toEqual([]);
-  house.say('/weigh B1 300 310 g');
+  house.say('/weigh B1 170 165 g');
   expect(await posted()).toEqual([]);
   house.at(2);
-  expect(texts(await posted()).join()).toContain('was not steady');
-  house.say('/weigh B1 300 310 g');
-  house.at(12);
+  expect(texts(await posted()).join()).toContain('its last weighing did not show it dry');
+  house.say('/weigh B1 170 165 g');
+  house.at(0.9);
   expect(await posted()).toEqual([]);
+  house.at(0.1);
+  expect(texts(await posted())).toEqual([
+    'A reminder:\nB1, Barley soup: dry at Fri 2 Apr 11:00, not sealed. Dry food takes up moisture from the air within the hour: dry it on for about an hour, weigh it again and seal it. /weigh B1 and 2 weights.',
+  ]);
+  house.at(48);
+  expect(await posted()).toEqual([]);
+});
+
+test('a stopped pump is weighed again, not sealed', async () => {
+  const { house, posted } = loaded();
+  house.at(24);
+  await posted();
+  house.say('/weigh B1 800 790 g');
+  house.at(2);
+  house.say('/weigh B1 800 790 g');
+  house.at(2);
+  expect(texts(await posted()).join()).toContain('time to weigh');
 });
 
 test('what was taken back is not reminded of', async () => {

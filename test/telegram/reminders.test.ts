@@ -54,12 +54,12 @@ test('a load is named with sound in the topic that asked, a seal check without',
   const arrived = (text: string) =>
     until(() => door.answers(door.group).find((message) => message.text.includes(text)));
   const steps = [
-    ['/weigh B1 250 g sure', 'weighed once only'],
-    ['/weigh B1 250 g sure', 'Steady'],
-    ['/seal 2 x 100 g B1', 'Sealed B1-1'],
+    ['12:00', '/weigh B1 250 g sure', 'weighed once only'],
+    ['15:00', '/weigh B1 250 g sure', 'Steady'],
+    ['15:30', '/seal 2 x 100 g B1', 'Sealed B1-1'],
   ] as const;
-  for (const [i, [text, answered]] of steps.entries()) {
-    await at(`2027-04-02T${12 + 3 * i}:00:00Z`);
+  for (const [clock, text, answered] of steps) {
+    await at(`2027-04-02T${clock}:00Z`);
     say(text, topic);
     await arrived(answered);
   }

@@ -1,0 +1,85 @@
+import { type Vouched, heard } from '#core/dry-verdict.ts';
+import type { DryVerdict } from '#core/dry-verdict.ts';
+import { type BatchFacts, balanceOf, dryVerdictOf, isRefusedNow } from '#core/meal.ts';
+import type { Batch, Pouch } from '#core/records.ts';
+import type { PartlySealed } from '#core/rest.ts';
+import type { PouchStore } from '#store/pouches.ts';
+import { batchNumbered, factsOfBatch } from './figures.ts';
+import type { House } from './house.ts';
+
+/** Whether a batch may be sealed for the shelf, by all its witnesses. */
+export function dryOf(
+  house: House,
+  batch: Batch,
+  facts: BatchFacts = factsOfBatch(house, batch),
+): DryVerdict {
+  return dryVerdictOf(batch, facts, house.settings);
+}
+
+/** The jar and the word on which a batch counts as dry against its recipe's balance; shown wherever it is shown. */
+export function vouchedFor(batch: Batch, facts: BatchFacts): Vouched | null {
+  const balance = balanceOf(facts);
+  if (balance === undefined) return null;
+  const said = heard(balance, batch.witnesses, batch.weighings.at(-1)?.atMs ?? null);
+  return said.is === 'dry' ? said.vouched : null;
+}
+
+/** A batch with what is sealed of it, for the sums about its rest. */
+export function partlySealed(house: House, batch: Batch, dryG: number): PartlySealed {
+  return { dryG, sealed: house.pouches.ofBatch(batch.no), rest: batch.rest };
+}
+
+/**
+ * The pouches as they are to be seen: one that was sealed as dry and whose batch the balance refuses as it stands now
+ * (a line or a pot weight was put right, or a rule became stricter) is unchecked for everything that looks, with
+ * neither date nor absorber. What was recorded stays recorded: put right again, it counts again.
+ */
+export function pouchesShownDry(house: House, changes: () => number): PouchStore {
+  const { pouches } = house;
+  let asOf = -1;
+  const known = new Map<number, boolean>();
+  const isRefused = (no: number): boolean => {
+    if (asOf !== changes()) known.clear();
+    asOf = changes();
+    const before = known.get(no);
+    if (before !== undefined) return before;
+    const batch = batchNumbered(house, no);
+    const refused = isRefusedNow(batch, factsOfBatch(house, batch));
+    known.set(no, refused);
+    return refused;
+  };
+  const seen = (pouch: Pouch): Pouch =>
+    pouch.checked && isRefused(pouch.batch)
+      ? {
+          ...pouch,
+          checked: false,
+          foundWet: true,
+          absorberMl: null,
+          absorberCount: null,
+          bestByOn: null,
+        }
+      : pouch;
+  // Unchecked pouches come before all, as they do where they are read.
+  const uncheckedFirst = <T extends { readonly checked: boolean }>(all: readonly T[]): T[] => [
+    ...all.filter((one) => !one.checked),
+    ...all.filter((one) => one.checked),
+  ];
+  return {
+    ...pouches,
+    find: (batch, no) => {
+      const pouch = pouches.find(batch, no);
+      return pouch && seen(pouch);
+    },
+    ofBatch: (batch) => pouches.ofBatch(batch).map(seen),
+    inStock: () => uncheckedFirst(pouches.inStock().map(seen)),
+    inStockOf: (meal) => uncheckedFirst(pouches.inStockOf(meal).map(seen)),
+    shelves: () =>
+      uncheckedFirst(
+        pouches
+          .shelves()
+          .map((shelf) =>
+            shelf.checked && isRefused(shelf.batch) ? { ...shelf, checked: false, bestByOn: null } : shelf,
+          ),
+      ),
+  };
+}
