@@ -1,12 +1,15 @@
-import { allergens, type Contents, kinds as allKinds } from '#core/allergens.ts';
+import type { Contents } from '#core/allergens.ts';
 import type { FoodTable } from './food.ts';
 import { kitchen, type KitchenFood } from './kitchen.ts';
 import { looseMatch, plainContents } from './loose.ts';
 import { inState, matches, type Match, wantedStates } from './match.ts';
-import type { ReadLine } from './read.ts';
+import type { Naming } from './namings.ts';
+import { type ReadLine, readLine } from './read.ts';
+import type { Token } from './tokens.ts';
 import { neutral, stateWords } from './vocabulary.ts';
 import type { Learnt, Scale } from './weigh.ts';
 import { foldedWords, foldName } from './words.ts';
+import { nothing, together, widened } from './contents.ts';
 
 /** From here on a match is taken without asking; chosen on lines of many cooks. */
 export const sureFrom = 0.55;
@@ -18,6 +21,8 @@ export interface Found {
   readonly contents: Contents | null;
   readonly confidence: number;
   readonly remarks: readonly string[];
+  /** The folded words of the line, or of a name near them, that this food stands for. */
+  readonly matched: readonly string[];
 }
 
 /**
@@ -53,18 +58,7 @@ function inNumber(called: string, typed: string): string {
 function contentsByNdb(ndb: string): Contents | null {
   const rows = kitchen.filter((entry) => entry.ndb === ndb && !entry.standsIn);
   if (rows.length === 0) return null;
-  const contains = [...new Set(rows.flatMap(({ contents }) => contents.contains))];
-  const kinds = [...new Set(rows.flatMap(({ contents }) => contents.kinds))];
-  return {
-    contains,
-    kinds,
-    check: [...new Set(rows.flatMap(({ contents }) => contents.check))].filter(
-      (tag) => !contains.includes(tag),
-    ),
-    checkKinds: [...new Set(rows.flatMap(({ contents }) => contents.checkKinds))].filter(
-      (kind) => !kinds.includes(kind),
-    ),
-  };
+  return together(rows.map(({ contents }) => contents));
 }
 
 /** The words that name a food, without those that do not. */
@@ -89,6 +83,7 @@ function learntFood(line: ReadLine, table: FoodTable, learnt: Learnt): Found | u
     contents: contentsByNdb(food.ndb) ?? plainContents(food),
     confidence: 1,
     remarks: [`your "${words}": ${food.name}`],
+    matched: foldedWords(words),
   };
 }
 
@@ -98,7 +93,31 @@ function byMeaning(means: string, line: ReadLine, table: FoodTable): Found | und
   const meant = { ...line, words, aside: [...aside, ...line.aside] };
   const found = findFood(meant, table, { foods: new Map(), measures: [] })[0];
   if (!found || found.confidence < sureFrom) return undefined;
-  return { ...found, confidence: 1, remarks: [`your "${line.words}"`, ...found.remarks] };
+  return {
+    ...found,
+    confidence: 1,
+    remarks: [`your "${line.words}"`, ...found.remarks],
+    matched: foldedWords(line.words),
+  };
+}
+
+/** The household's own words for foods that occur in a line, each with what it holds. */
+export function learntNamings(
+  tokens: readonly Token[],
+  learnt: Learnt,
+  table: FoodTable,
+): ReadonlyMap<string, Naming> {
+  const said = new Set(tokens.map(({ word }) => word));
+  const names = [...learnt.foods.keys()].filter((key) => key.split(' ').every((word) => said.has(word)));
+  return new Map(
+    names.map((key) => {
+      const found = learntFood({ ...readLine(key), words: key, aside: [], brackets: [] }, table, learnt);
+      return [
+        key,
+        { called: key, contents: found?.contents ?? widened(nothing), entries: [], isKind: false },
+      ];
+    }),
+  );
 }
 
 /** 'washed and dried' says nothing of the food's state. */
@@ -126,24 +145,6 @@ export function saidOf(line: ReadLine): Set<string> {
     [line.words, ...line.aside, ...line.brackets, line.amountText].flatMap((text) => foldedWords(text)),
   );
 }
-
-/** Groups in which a word unknown here is the name of a variety or a cut, not of a second ingredient. */
-const plainGroups: ReadonlySet<string> = new Set([
-  'Vegetables and Vegetable Products',
-  'Fruits and Fruit Juices',
-  'Beef Products',
-  'Pork Products',
-  'Poultry Products',
-  'Lamb, Veal, and Game Products',
-  'Finfish and Shellfish Products',
-]);
-
-/** What a food holds is certain, but a word beside it was not understood: it may hold anything else as well. */
-const widened = (known: Contents): Contents => ({
-  ...known,
-  check: allergens.filter((tag) => !known.contains.includes(tag)),
-  checkKinds: allKinds.filter((kind) => !known.kinds.includes(kind)),
-});
 
 function fromMatch(
   match: Match,
@@ -193,11 +194,8 @@ function fromMatch(
     confidence *= state === 'smoked' || state === 'dried' || state === 'fried' ? 0.5 : 0.85;
     remarks.push(`counted as ${calledAs(entry, match.name)}, not ${state}`);
   }
-  if (match.unknown.length > 0) remarks.push(`not understood: ${match.unknown.join(', ')}`);
-  const contents =
-    match.unknown.length > 0 && !plainGroups.has(food.group) ? widened(entry.contents) : entry.contents;
   const called = inNumber(calledAs(entry, match.name), line.words);
-  return { scale: { food, entry }, called, contents, confidence, remarks };
+  return { scale: { food, entry }, called, contents: entry.contents, confidence, remarks, matched: [...own] };
 }
 
 const alternative = / +(?:and\/)?or +|(?<=\p{L}) *\/ *(?=\p{L})/iu;
@@ -291,6 +289,7 @@ export function findFood(line: ReadLine, table: FoodTable, learnt: Learnt): Foun
         contents: plainContents(loose.food),
         confidence: loose.confidence,
         remarks: [`counted as "${loose.food.name}"`],
+        matched: foldedWords(line.words).filter((word) => !neutral.has(word)),
       });
   }
   return found.toSorted((a, b) => b.confidence - a.confidence);

@@ -64,8 +64,11 @@ const brings: Readonly<Record<string, readonly Kind[]>> = {
 const isAllergen = (word: string): word is Allergen => (allergens as readonly string[]).includes(word);
 const isKind = (word: string): word is Kind => (allKinds as readonly string[]).includes(word);
 
-/** 'soy wheat ?milk pork' → what is certainly in it, what the small print may add, and the kinds of both. */
-function contentsOf(text: string, row: string): Contents {
+/**
+ * 'soy wheat ?milk pork' → what is certainly in it, what the small print may add, and the kinds of both.
+ * @throws Error for a word that is no content; `row` is quoted
+ */
+export function contentsOf(text: string, row: string): Contents {
   const found = {
     contains: new Set<Allergen>(),
     check: new Set<Allergen>(),

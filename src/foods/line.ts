@@ -1,135 +1,36 @@
-import type { Contents } from '#core/allergens.ts';
-import { calledAs, findFood, type Found, saidOf, stripped, sureFrom } from './find.ts';
-import type { Food, FoodTable } from './food.ts';
-import { kitchen } from './kitchen.ts';
-import { matches } from './match.ts';
+import { account, type Account, contentsOfLine } from './account.ts';
+import { amountOf, isTwoFoods, short } from './amount-of.ts';
+import { type Choice, foodChoices, withoutWords } from './choices.ts';
+import { isWithin, nothing, together, widened } from './contents.ts';
+import { findFood, type Found, learntNamings, sureFrom } from './find.ts';
+import type { FoodTable } from './food.ts';
+import { joined, partOf, readings, withTaughtUnits } from './forms.ts';
+import type { KitchenFood } from './kitchen.ts';
+import { blank, type LineResult } from './line-result.ts';
 import { type ReadLine, readLine } from './read.ts';
-import { unitNamed } from './units.ts';
-import { foodWords, neutral } from './vocabulary.ts';
-import { type Learnt, weigh } from './weigh.ts';
-import { foldedWords, foldName } from './words.ts';
+import { tokensOf } from './tokens.ts';
+import type { Learnt } from './weigh.ts';
+import { foldedWords } from './words.ts';
 
+export type { Named } from './account.ts';
+export type { Choice } from './choices.ts';
+export type { LineResult } from './line-result.ts';
 export { sureFrom } from './find.ts';
 export { readLine } from './read.ts';
 export { foldName } from './words.ts';
 export type { Learnt } from './weigh.ts';
 
-export interface Choice {
-  readonly label: string;
-  /** A line that, in place of this one, resolves without a question. */
-  readonly typed: string;
-}
-
-export interface LineResult {
-  readonly typed: string;
-  /** 'uncounted': no amount, counted as zero and named. 'asked': a person must settle something first. */
-  readonly is: 'weighed' | 'uncounted' | 'asked' | 'heading';
-  readonly food: Food | null;
-  /** Short kitchen name: 'red lentils, dry'. */
-  readonly called: string;
-  readonly grams: number | null;
-  /** null: nothing is known of what it contains. */
-  readonly contents: Contents | null;
-  readonly remarks: readonly string[];
-  readonly question: string | null;
-  readonly choices: readonly Choice[];
-  /** 0 … 1, how much of the typed words the food accounts for. */
-  readonly confidence: number;
-  readonly wanted: 'food' | 'amount' | 'number' | null;
-}
-
 export const nothingLearnt: Learnt = { foods: new Map(), measures: [] };
 
-/** The part of a fruit: juice or zest has an entry of its own, weighed by the fruit. */
-function partOf(line: ReadLine): { line: ReadLine; as: 'fruit' | null } {
-  if (line.part) {
-    const fruit = line.words
-      .replace(/\b(?:small|large|medium|ripe|juicy|fresh|organic|unwaxed)\b/gi, '')
-      .trim()
-      .replace(/s$/i, '');
-    return {
-      line: { ...line, words: `${fruit} ${line.part}` },
-      as:
-        line.amounts[0]?.unit == null ||
-        line.amounts[0].unit.name === 'wedge' ||
-        line.amounts[0].unit.name === 'half'
-          ? 'fruit'
-          : null,
-    };
-  }
-  const bare = foldName(
-    line.words.replace(/\b(?:small|large|medium|ripe|juicy|fresh|organic|unwaxed)\b/gi, ''),
-  );
-  const after = line.aside.join(' ');
-  if (
-    /^(?:lemon|lime|orange|grapefruit)$/.test(bare) &&
-    line.amounts[0]?.unit == null &&
-    line.amounts.length === 1 &&
-    !/\b(?:slice|wedge|zest(?:ed)?|segment|peel|cut|halve|quarter)/i.test(after)
-  ) {
-    if (/\bjuiced?\b/i.test(after) || line.brackets.some((text) => /^juiced?\b/i.test(text)))
-      return { line: { ...line, words: `${bare} juice` }, as: 'fruit' };
-  }
-  if (
-    /^(?:lemon|lime|orange|grapefruit)$/.test(bare) &&
-    /^(?:(?:finely )?(?:grated )?)?zest(?:ed)?(?: only)?$/i.test(after)
-  )
-    return { line: { ...line, words: `${bare} zest` }, as: 'fruit' };
-  return { line, as: null };
+/** A line with its food found, before its other words are looked at. */
+interface Counted {
+  readonly result: LineResult;
+  /** The folded words under which the food was found. */
+  readonly matched: readonly string[];
+  /** The kitchen's row; null where the food is asked for, or known by the table alone. */
+  readonly entry: KitchenFood | null;
+  readonly amountText: string;
 }
-
-/** A unit word may belong to the food: '2 sausages', '1 rib eye steak', 'hearts of palm'. */
-function readings(line: ReadLine): ReadLine[] {
-  const [first] = line.amounts;
-  const unit = first?.unit;
-  if (!unit || line.amounts.length !== 1 || unit.grams !== undefined || unit.ml !== undefined) return [line];
-  const word = /(\p{L}+)\.?$/u.exec(line.amountText)?.[1];
-  if (!word) return [line];
-  return [
-    line,
-    {
-      ...line,
-      amounts: [{ value: first.value, unit: null }],
-      words: `${word} ${line.words.replace(/^of /i, '')}`.trim(),
-    },
-  ];
-}
-
-/** 'boneless, skinless chicken thighs': the food stands behind the comma. */
-function joined(line: ReadLine): ReadLine {
-  let { words, aside } = line;
-  while (aside.length > 0 && words !== '' && stripped(words) === '') {
-    words = `${words} ${aside[0]}`;
-    aside = aside.slice(1);
-  }
-  return { ...line, words, aside };
-}
-
-/** 'mug' is no unit of any table until the household says what it holds. */
-function withTaughtUnits(line: ReadLine, learnt: Learnt): ReadLine {
-  const [first] = line.amounts;
-  if (!first || first.unit || learnt.measures.length === 0) return line;
-  const words = line.words.split(' ');
-  const unit = learnt.measures.find((one) => foldName(one.unit) === foldName(words[0] ?? ''));
-  if (!unit || words.length < 2) return line;
-  return {
-    ...line,
-    amounts: [{ value: first.value, unit: { name: unit.unit } }],
-    words: words.slice(1).join(' ').replace(/^of /i, ''),
-  };
-}
-
-const blank = {
-  food: null,
-  called: '',
-  grams: null,
-  contents: null,
-  remarks: [],
-  question: null,
-  choices: [],
-  confidence: 0,
-  wanted: null,
-} as const;
 
 /**
  * An ingredient line → food, grams, what it contains; or the one question that settles it.
@@ -142,14 +43,118 @@ export function resolveLine(line: string, table: FoodTable, learnt: Learnt = not
 }
 
 function resolve(read: ReadLine, table: FoodTable, learnt: Learnt, mayAsk: boolean): LineResult {
-  if (read.is !== 'line')
-    return { ...blank, typed: read.typed, is: 'heading', called: read.words.replace(/:$/, '') };
+  if (read.is !== 'line') return heading(read);
   const results = readings(withTaughtUnits(joined(read), learnt)).map((line) =>
     resolveAs(line, read, table, learnt, mayAsk),
   );
-  const rank = (result: LineResult) =>
+  const rank = ({ result }: Counted) =>
     (result.is === 'asked' ? 0 : 1) + (result.wanted === 'food' ? 0 : 0.5) + result.confidence * 0.4;
-  return results.reduce((a, b) => (rank(b) > rank(a) + 0.08 ? b : a));
+  return accounted(
+    results.reduce((a, b) => (rank(b) > rank(a) + 0.08 ? b : a)),
+    table,
+    learnt,
+    mayAsk,
+  );
+}
+
+/** A heading counts nothing; what it names is named. Kinds of dishes ('For the sauce') are made of the lines below. */
+function heading(read: ReadLine): LineResult {
+  const { named } = account(tokensOf(read.typed), []);
+  const foods = named.filter(({ isKind }) => !isKind);
+  return {
+    ...blank,
+    typed: read.typed,
+    is: 'heading',
+    called: read.words.replace(/:$/, ''),
+    contents: foods.length > 0 ? together(foods.map(({ contents }) => contents)) : null,
+    named: foods,
+  };
+}
+
+/** The reader of lines goes no further. */
+const longestRead = 500;
+
+/** The line with all its words accounted for: what they name is in its contents, what nobody understood is asked. */
+function accounted(counted: Counted, table: FoodTable, learnt: Learnt, mayAsk: boolean): LineResult {
+  const { result } = counted;
+  const tokens = tokensOf(result.typed);
+  // Of a food that only the table knows, the words of its name tell what is in it.
+  const isOfTable = counted.entry === null;
+  const own = {
+    names: learntNamings(tokens, learnt, table),
+    measures: new Set([
+      ...foldedWords(counted.amountText),
+      ...learnt.measures.flatMap(({ unit }) => foldedWords(unit)),
+      ...(isOfTable ? counted.matched : []),
+    ]),
+  };
+  const sheet = account(tokens, result.food === null || isOfTable ? [] : counted.matched, own);
+  const unknown =
+    result.typed.length > longestRead ? [...sheet.unknown, 'the end of the line'] : [...sheet.unknown];
+  const whole = { ...sheet, unknown };
+  if (result.food === null) return asking(result, whole);
+  const dish = sheet.named.find(
+    (one) => one.isDish && one.isSure && one.isBeside && !isWithin(one.contents, result.contents ?? nothing),
+  );
+  if (dish) return asking(askedAsDish(result, dish.called), { ...account(tokens, [], own), unknown });
+  const contents =
+    result.contents === null ? asking(result, whole).contents : contentsOfLine(result.contents, whole);
+  const all = {
+    ...result,
+    contents,
+    named: whole.named,
+    unknown,
+    remarks: [...result.remarks, ...namedRemarks(result, whole)],
+  };
+  if (unknown.length === 0 || result.is === 'asked') return all;
+  const resolves = (typed: string) => isSettled(resolve(readLine(typed), table, learnt, false));
+  return {
+    ...all,
+    question: `What is ${unknown.map((word) => `"${word}"`).join(', ')}?`,
+    wanted: 'word',
+    choices: mayAsk ? withoutWords(result.typed, unknown, resolves) : [],
+  };
+}
+
+const isSettled = (result: LineResult) =>
+  (result.is === 'weighed' || result.is === 'uncounted') && result.question === null;
+
+/** A line whose food is asked for: what it names is certain all the same, the rest is open. */
+function asking(result: LineResult, { named, unknown }: Account): LineResult {
+  const known = together(named.map(({ contents }) => contents));
+  const isTold = unknown.length === 0 && named.some(({ isDish }) => isDish);
+  const isList = unknown.length === 0 && named.length > 1 && !named.some(({ isBeside }) => isBeside);
+  return {
+    ...result,
+    contents: named.length === 0 ? null : isTold || isList ? known : widened(known),
+    named,
+    unknown,
+  };
+}
+
+const askedAsDish = (result: LineResult, dish: string): LineResult => ({
+  ...result,
+  is: 'asked',
+  wanted: 'food',
+  food: null,
+  called: short(result.typed),
+  question: `"${dish}" is a dish: give its ingredients a line each, or say which food is meant.`,
+  choices: [],
+  confidence: 0,
+});
+
+/** What is named and not weighed, and what was not understood, each once. */
+function namedRemarks({ remarks, contents }: LineResult, { named, unknown }: Account): string[] {
+  const others = named.filter(
+    (one) =>
+      !remarks.some((remark) => remark.includes(one.called)) &&
+      !(one.isBeside && isWithin(one.contents, contents ?? nothing)),
+  );
+  const names = [...new Set(others.map(({ called, isSure }) => (isSure ? called : `perhaps ${called}`)))];
+  return [
+    ...(names.length > 0 ? [`named, not weighed: ${names.slice(0, 4).join(', ')}`] : []),
+    ...(unknown.length > 0 ? [`not understood: ${unknown.slice(0, 4).join(', ')}`] : []),
+  ];
 }
 
 function resolveAs(
@@ -158,142 +163,51 @@ function resolveAs(
   table: FoodTable,
   learnt: Learnt,
   mayAsk: boolean,
-): LineResult {
+): Counted {
   const { line, as } = partOf(whole);
-  const base = { ...blank, typed: read.typed, called: line.words || read.typed };
+  const base: LineResult = { ...blank, is: 'asked', typed: read.typed, called: line.words || read.typed };
   const found = line.words === '' && line.brackets.length === 0 ? [] : findFood(line, table, learnt);
   const top = found[0];
-  const ask = (wanted: 'food' | 'amount' | 'number', question: string, choices: Choice[], more: Partial<LineResult> = {}): LineResult => ({
-    ...base, is: 'asked', wanted, question, choices: choices.slice(0, 3), ...more,
-  }); // prettier-ignore
-  const name = line.words || read.typed;
+  const { amountText } = line;
   const isSecondAmount =
     / (?:and|plus|&|\+) +(?:[\d½¼¾⅓⅔]|one |two |an? )/i.test(line.words) && !/ or /i.test(line.words);
-  if (isSecondAmount || ((!top || top.confidence < sureFrom) && isTwoFoods(line)))
-    return ask('food', `"${short(name)}" names more than one food: give each a line of its own.`, []);
-  if (!top || top.confidence < sureFrom) {
-    const choices = mayAsk ? foodChoices(found, line, table, learnt) : [];
-    // A weight is a weight whatever the food: it is kept, though nothing is counted until the food is settled.
-    const isMass =
-      line.amounts.length > 0 &&
-      line.amounts.every(({ unit, value }) => unit?.grams !== undefined && value > 0);
-    const grams =
-      line.statedG ??
-      (isMass && !line.readings
-        ? line.amounts.reduce((sum, { value, unit }) => sum + value * unit!.grams!, 0) * line.factor
-        : null);
-    return ask('food', `Which food is "${short(name)}"?`, choices, {
-      confidence: top?.confidence ?? 0,
-      grams,
-    });
+  const isSure = top !== undefined && top.confidence >= sureFrom;
+  if (isSecondAmount || (!isSure && isTwoFoods(line))) {
+    const question = `"${short(base.called)}" names more than one food: give each a line of its own.`;
+    return {
+      result: { ...base, is: 'asked', wanted: 'food', question },
+      matched: [],
+      entry: null,
+      amountText,
+    };
   }
-  const facts = {
-    food: top.scale.food,
-    called: top.called,
-    contents: top.contents,
-    confidence: top.confidence,
-  };
-  const remarks = [...new Set([...line.remarks, ...top.remarks, ...boneRemark(line)])];
-  if (line.readings) {
-    const rest = read.typed.slice(read.typed.indexOf(line.amountText) + line.amountText.length).trim();
-    const choices = line.readings.map((figure) => {
-      const typed = `${line.amountText.replace(/[\d.,' ]*\d/, figure)} ${rest}`.trim();
-      return { label: `${line.amountText.replace(/[\d.,' ]*\d/, figure)} ${top.called}`, typed };
-    });
-    return ask('number', `Is that ${choices.map(({ label }) => label).join(' or ')}?`, choices, {
-      ...facts,
-      remarks,
-    });
-  }
-  if (line.negative || line.amounts.some(({ value }) => value < 0 && line.amounts.length === 1)) {
-    return ask('number', `How much ${top.called}? An amount below zero cannot be.`, [], {
-      ...facts,
-      remarks,
-    });
-  }
-  if (line.statedG !== null && line.statedG > 0)
-    return { ...base, ...facts, is: 'weighed', grams: line.statedG, remarks };
-  if (line.amounts.length === 0) return { ...base, ...facts, is: 'uncounted', remarks };
-  const vague = line.amounts.some(({ unit }) => unit === null) ? vagueMeasure(line.words) : null;
-  if (vague)
-    return ask('amount', `How much is one ${vague}, in ml or in grams of ${top.called}?`, [], {
-      ...facts,
-      remarks,
-    });
-  const weighed = weigh(line, top.scale, saidOf(line), learnt, as);
-  if (!weighed) {
-    const unit = line.amounts.find(({ unit: one }) => one?.grams === undefined)?.unit?.name;
-    const what = unit ? `one ${unit} of ${top.called}` : `one ${top.called}`;
-    return ask('amount', `How many grams is ${what}?`, [], { ...facts, remarks });
+  if (!isSure) {
+    const resolves = (typed: string) => isSettled(resolve(readLine(typed), table, learnt, false));
+    const choices = mayAsk ? foodChoices(found, line, table, resolves) : [];
+    return { result: askFood(base, line, top, choices), matched: [], entry: null, amountText };
   }
   return {
+    result: amountOf(base, line, top, { learnt, as, typed: read.typed }),
+    matched: top.matched,
+    entry: top.scale.entry,
+    amountText,
+  };
+}
+
+/** A weight is a weight whatever the food: it is kept, though nothing is counted until the food is settled. */
+function askFood(base: LineResult, line: ReadLine, top: Found | undefined, choices: Choice[]): LineResult {
+  const isMass =
+    line.amounts.length > 0 &&
+    !line.readings &&
+    line.amounts.every(({ unit, value }) => unit?.grams !== undefined && value > 0);
+  const sum = line.amounts.reduce((total, { value, unit }) => total + value * (unit?.grams ?? 0), 0);
+  return {
     ...base,
-    ...facts,
-    is: 'weighed',
-    grams: weighed.grams,
-    remarks: [...remarks, ...weighed.remarks],
+    is: 'asked',
+    wanted: 'food',
+    question: `Which food is "${short(base.called)}"?`,
+    choices: choices.slice(0, 3),
+    confidence: top?.confidence ?? 0,
+    grams: line.statedG ?? (isMass ? sum * line.factor : null),
   };
 }
-
-/** What is thrown away with the bone or the shell is weighed here as food: the figures come out too high. */
-const boneRemark = (line: ReadLine): string[] =>
-  /\b(?:bone-?in|on the bone|shell-?on|in (?:the|their) shells?)\b/i.test(
-    [line.words, ...line.aside].join(' '),
-  )
-    ? ['weighed with bone or shell, which is counted as food']
-    : [];
-
-const vesselWords = new Set(
-  foldedWords(
-    'mug bowl glass ladle plate tray spoon spoonful tot wineglass teacup jug mugful bowlful scoopful shovel bucket thermos billy pot panful pan tray crate sack',
-  ),
-);
-
-/** 'mug of rice', 'bowl rice': a measure that nobody has defined; an onion must not be counted for it. */
-function vagueMeasure(words: string): string | null {
-  const m = /^(\p{L}+)( of )?/u.exec(words);
-  const folded = foldName(m?.[1] ?? '');
-  if (!m || folded === '') return null;
-  const isUnknown = m[2] !== undefined && !neutral.has(folded) && !foodWords.has(folded);
-  return vesselWords.has(folded) || isUnknown ? m[1]! : null;
-}
-
-/** 'carrots and celery' share one amount; which has how much, nobody can know. */
-function isTwoFoods(line: ReadLine): boolean {
-  const parts = line.words.split(/ +(?:and|plus|&|\+) +/i).filter((part) => stripped(part) !== '');
-  return (
-    parts.length > 1 &&
-    parts.every((part) => (matches(part.replace(/^[\d½¼¾⅓⅔./ ]+/, ''), [])[0]?.confidence ?? 0) > 0.8)
-  );
-}
-
-const short = (text: string) => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
-
-/** Up to three foods the words may mean, each as a line that resolves by itself. */
-function foodChoices(found: readonly Found[], line: ReadLine, table: FoodTable, learnt: Learnt): Choice[] {
-  const out: Choice[] = [];
-  const own = new Set(stripped(line.words).split(' '));
-  // A weight from brackets stays with the line.
-  const { statedG, each, amountText } = line;
-  const eachText =
-    each && !amountText.includes(String(each.value)) ? ` (${each.value} ${each.unit?.name} each)` : '';
-  const weight = statedG === null ? eachText : ` (${statedG} g)`;
-  const add = (called: string) => {
-    const typed = `${amountText} ${called}${weight}`.trim();
-    if (!foldedWords(called).some((word) => own.has(word))) return;
-    if (out.length >= 3 || out.some((choice) => choice.label === called)) return;
-    const tried = resolve(readLine(typed), table, learnt, false);
-    if (tried.is === 'weighed' || tried.is === 'uncounted') out.push({ label: called, typed });
-  };
-  for (const { called, scale } of found) if (scale.entry) add(called);
-  const words = stripped(line.words);
-  if (words !== '')
-    for (const food of table.search(words, 8)) {
-      const entry = kitchen.find((one) => one.ndb === food.ndb && !one.standsIn);
-      if (entry) add(calledAs(entry));
-    }
-  return out;
-}
-
-/** The unit a name stands for, for those who keep learnt measures. */
-export const isUnit = (name: string): boolean => unitNamed(name) !== undefined;

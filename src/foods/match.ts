@@ -19,8 +19,6 @@ export interface Match {
   /** 0 … 1: how much of the typed words the name accounts for. */
   readonly confidence: number;
   readonly covered: number;
-  /** Words of the line that nothing here knows: they may be a brand, or an ingredient. */
-  readonly unknown: readonly string[];
 }
 
 /** Names by their last word, which is the food itself: 'milk' lists 'coconut milk', 'milk', 'oat milk'. */
@@ -85,12 +83,29 @@ function mend(word: string): string | null {
   return result;
 }
 
+/** 'aluminium free baking powder' is a name of its own. */
+const freeInNames = new Set([...byName.keys()].flatMap((key) => /(\S+) free\b/.exec(key)?.[1] ?? []));
+
+/** 'nut-free pesto', 'no salt peanut butter': what is kept out says nothing of which food it is. */
+function affirmed(words: readonly string[]): string[] {
+  let isNegated = false;
+  return words.filter((word, at) => {
+    if (words[at + 1] === 'free' && foodWords.has(word) && !freeInNames.has(word)) return false;
+    if (word === 'no' || word === 'without') isNegated = true;
+    else if (isNegated && foodWords.has(word)) {
+      isNegated = false;
+      return false;
+    }
+    return true;
+  });
+}
+
 function wordsOf(main: string, aside: readonly string[]): { words: Word[]; slips: number } {
   const words: Word[] = [];
   let slips = 0;
   const add = (text: string, first: Region) => {
     let region = first;
-    for (const raw of foldedWords(text).slice(0, 40)) {
+    for (const raw of affirmed(foldedWords(text).slice(0, 40))) {
       if (behind.has(raw)) region = 'behind';
       let word = raw;
       if (!foodWords.has(raw) && !neutral.has(raw) && !Object.hasOwn(stateWords, raw) && region === 'main') {
@@ -189,10 +204,6 @@ export function matches(main: string, aside: readonly string[]): Match[] {
         (sum, word) => sum + (own.has(word) || isSame(word) ? 0 : against(word)),
         0,
       );
-      const unknown = [...inMain].filter(
-        (word) =>
-          !own.has(word) && !isSame(word) && word.length > 2 && against(word) > 0 && against(word) < 1,
-      );
       const missesHead = head !== undefined && !own.has(head) && !isSame(head);
       const stray = hasLink ? 0 : name.filter((word) => !inMain.has(word) && !refined.has(word)).length;
       let confidence =
@@ -202,7 +213,7 @@ export function matches(main: string, aside: readonly string[]): Match[] {
         confidence *= 0.93;
       const isAllMain = name.length > 1 && name.every((word) => inMain.has(word));
       if (isAllMain && !` ${mains.join(' ')} `.includes(` ${name.join(' ')} `)) confidence *= 0.99;
-      found.push({ entries, name: name.join(' '), confidence, covered, unknown });
+      found.push({ entries, name: name.join(' '), confidence, covered });
     }
   return found.toSorted(
     (a, b) =>

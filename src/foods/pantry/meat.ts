@@ -1,6 +1,6 @@
 /** Meat, poultry, game, sausages and cured meats. Rows as in vegetables.ts. */
 export const meat = `
-05062 | chicken breast; skinless chicken breast; boneless chicken breast; boneless skinless chicken breast; chicken breast fillet; chicken fillet; skinless boneless chicken breast; chicken breast half; chicken tenderloin; chicken tender; chicken; diced chicken; boneless chicken; chicken cutlet; chicken strip; chicken meat; boneless skinless chicken; chicken piece boneless; chicken breast meat; chicken goujon; skinless chicken; chicken breast cutlet | poultry | each 174, breast 174, small 140, medium 174, large 272, fillet 174, cup 140, half 174, piece 174, tender 45, packet 500
+05062 | chicken breast; skinless chicken breast; boneless chicken breast; boneless skinless chicken breast; chicken breast fillet; chicken fillet; skinless boneless chicken breast; chicken breast half; chicken tenderloin; chicken tender; chicken; diced chicken; boneless chicken; chicken cutlet; chicken strip; chicken meat; boneless skinless chicken; chicken piece boneless; chicken breast meat; skinless chicken; chicken breast cutlet | poultry | each 174, breast 174, small 140, medium 174, large 272, fillet 174, cup 140, half 174, piece 174, tender 45, packet 500
 05064 cooked | = ; rotisserie chicken breast; roast chicken breast; shredded chicken; leftover chicken; poached chicken; rotisserie chicken; cooked chicken; roast chicken; grilled chicken; roasted chicken breast; pulled chicken; rotisserie chicken meat; deli roasted chicken breast; deli chicken | poultry | cup 140, each 140, breast 140, slice 20
 05057 | bone in chicken breast; chicken breast with skin; skin on chicken breast; split chicken breast; bonein chicken breast; chicken breast on the bone; bonein skinon chicken breast | poultry | each 290, breast 290
 05096 | chicken thigh; boneless chicken thigh; skinless chicken thigh; boneless skinless chicken thigh; chicken thigh fillet; skinless boneless chicken thigh; chicken leg meat; boneless thigh; chicken dark meat; chicken thigh meat | poultry | each 110, thigh 110, small 85, medium 110, large 149, cup 140, piece 110, fillet 110, packet 600
@@ -29,13 +29,13 @@ export const meat = `
 05157 | quail; whole quail | poultry game | each 109
 05153 | pheasant; partridge; guinea fowl; grouse; guinea hen | poultry game | each 700
 05160 | pigeon; squab; wood pigeon | poultry game | each 200
-23572 | ground beef; minced beef; beef mince; mince; 80/20 ground beef; hamburger; ground chuck; hamburger meat; 20% fat mince; mince beef; minced meat; ground meat; beef burger; burger patty; beef patty; mincemeat beef; 80% lean ground beef | beef | packet 500, each 113, patty 113, cup 225
+23572 | ground beef; minced beef; beef mince; mince; 80/20 ground beef; ground chuck; hamburger meat; 20% fat mince; mince beef; minced meat; ground meat; mincemeat beef; 80% lean ground beef | beef | packet 500, each 113, patty 113, cup 225
 23573 cooked | = | beef | cup 140
 23562 | lean ground beef; lean beef mince; lean minced beef; 90% lean ground beef; lean mince; extra lean ground beef; 10% fat beef mince; ground round; ground sirloin; lean minced steak; minced steak; steak mince; lean steak mince; 10% fat mince; ground beef round | beef | packet 500, cup 225
 23565 cooked | = | beef | cup 140
 23557 | 95% lean ground beef; 5% fat mince; 5% fat beef mince; 95% lean beef; 5% beef mince | beef | packet 500
 23567 | 85% lean ground beef; 15% fat mince; 85% lean beef | beef | packet 500
-23095 | stewing beef; stew beef; stew meat; beef stew meat; braising steak; stewing steak; casserole beef; diced beef; beef chuck; chuck roast; chuck steak; beef; braising beef; boneless beef chuck; shin of beef; beef shin; chuck; cross rib; boneless beef; beef shoulder; beef cube; beef shank; pot roast; beef cheek; paleron of beef; beef chuck roast; paleron; beef pot roast; beef stew; stewing meat; beef stewing meat; boneless chuck; beef meat; boneless beef chuck roast; beef chuck steak; ox cheek; beef for stew; blade steak; well marbled boneless beef chuck; beef strip; lean beef; lean stewing beef | beef | packet 500, cup 225, each 1000, steak 225
+23095 | stewing beef; stew beef; stew meat; beef stew meat; braising steak; stewing steak; casserole beef; diced beef; beef chuck; chuck roast; chuck steak; beef; braising beef; boneless beef chuck; shin of beef; beef shin; chuck; cross rib; boneless beef; beef shoulder; beef cube; beef shank; pot roast; beef cheek; paleron of beef; beef chuck roast; paleron; beef pot roast; stewing meat; beef stewing meat; boneless chuck; beef meat; boneless beef chuck roast; beef chuck steak; ox cheek; beef for stew; blade steak; well marbled boneless beef chuck; beef strip; lean beef; lean stewing beef | beef | packet 500, cup 225, each 1000, steak 225
 13815~ cooked | cooked beef; roast beef homemade; beef; pot roast; stewing beef; beef chuck; oxtail meat; cooked beef; beef brisket; roast beef; leftover roast beef; shredded beef | beef | cup 140
 13803 | beef brisket; brisket; brisket of beef | beef | each 1500
 13346 | corned beef brisket; salt beef; raw corned beef; corned beef raw | beef | each 1500
@@ -81,8 +81,8 @@ export const meat = `
 10110 | pork liver; pig liver | pork | slice 50
 10106 | pork kidney | pork | each 233
 10165~ | ham hock; pig trotter; pig foot; ham hock; smoked ham hock; pork hock; ham bone; ham shank; pig feet; pork trotter; gammon hock; pork knuckle | pork | each 450
-10123 | bacon; streaky bacon; back bacon; bacon rasher; smoked bacon; thick cut bacon; unsmoked bacon; bacon lardon; lardon; bacon strip; sliced bacon; slab bacon; smoked streaky bacon; smoked back bacon; bacon slice; bacon bit; lardons; uncooked bacon; applewood smoked bacon; center cut bacon; thick sliced bacon; rindless bacon; smoky bacon | pork ?sulphites | slice 28, rasher 28, each 28, strip 28, slice thick 35, cup 145, packet 340, slab 500
-10862 cooked | bacon; crispy bacon; bacon bit; crumbled bacon; bacon slice; cooked bacon | pork ?sulphites | slice 8, rasher 8, each 8, cup 80, tbsp 7
+10123 | bacon; streaky bacon; back bacon; bacon rasher; smoked bacon; thick cut bacon; unsmoked bacon; bacon lardon; lardon; bacon strip; sliced bacon; slab bacon; smoked streaky bacon; smoked back bacon; bacon slice; lardons; uncooked bacon; applewood smoked bacon; center cut bacon; thick sliced bacon; rindless bacon; smoky bacon | pork ?sulphites | slice 28, rasher 28, each 28, strip 28, slice thick 35, cup 145, packet 340, slab 500
+10862 cooked | bacon; crispy bacon; crumbled bacon; bacon slice; cooked bacon | pork ?sulphites | slice 8, rasher 8, each 8, cup 80, tbsp 7
 10123 | pancetta; guanciale; diced pancetta; sliced pancetta; cubed pancetta; smoked pancetta; speck | pork ?sulphites ?milk | slice 12, cup 140, packet 150
 10130 | canadian bacon; gammon steak; gammon; peameal bacon; gammon joint; bacon joint | pork ?sulphites | slice 28, steak 225, each 225
 10165 | salt pork; salted pork | pork | cup 180, slice 30
@@ -102,7 +102,8 @@ export const meat = `
 07949 | frankfurter; hotdog; wiener; frank; hot dog; vienna sausage; hotdog sausage; cocktail sausage; frankfurter sausage | ?pork ?beef ?poultry meat ?wheat ?milk ?soy ?mustard ?celery ?sulphites ?egg | each 52, packet 400, link 52, tin 400
 07022 | beef frankfurter; beef hotdog; all beef hotdog | beef ?wheat ?milk ?soy ?mustard ?celery ?sulphites | each 50
 07005 | black pudding; blood sausage; morcilla; boudin noir; blood pudding | pork ?oats ?barley ?wheat ?milk ?soy ?mustard ?sulphites ?celery | slice 25, each 200, ring 200
-10219~ | haggis; white pudding; scrapple; faggot; meatloaf mix; meatball mix; meatloaf mixture | meat ?pork ?beef ?lamb ?oats ?wheat ?milk ?celery ?barley ?mustard | slice 30, packet 454
+10219~ | haggis | meat lamb oats ?beef ?wheat ?barley ?milk ?allium | slice 30, packet 454
+10219~ | white pudding; scrapple; faggot; meatloaf mixture | meat ?pork ?beef ?lamb ?oats ?wheat ?milk ?celery ?barley ?mustard ?allium | slice 30, packet 454
 07972 | meatball; frozen meatball; italian meatball; beef meatball; swedish meatball; pork meatball; ikea meatball | meat ?pork ?beef ?wheat ?milk ?egg ?soy ?celery ?mustard | each 20, packet 350
 07072 | salami; genoa salami; hard salami; salami slice; soppressata; dried sausage; saucisson; milano salami; italian salami; dry salami; fuet; saucisson sec; summer sausage; landjager; dry sausage | pork ?beef ?milk ?soy ?wheat ?sulphites ?mustard | slice 9.8, packet 100, each 10, cup 120
 07057 | pepperoni; pepperoni slice; sliced pepperoni; pepperoni sausage; nduja; mini pepperoni | pork nightshade ?beef ?milk ?soy ?wheat ?sulphites ?mustard | slice 2, each 2, cup 110, packet 170, stick 250

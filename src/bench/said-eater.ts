@@ -1,0 +1,57 @@
+import { answer } from '#chat/answer.ts';
+import type { Answerer } from '#chat/answerer.ts';
+import { readCommands } from '#chat/registry.ts';
+import { defaultSettings } from '#core/settings.ts';
+import { openDrawing } from '#draw/drawing.ts';
+import { openSolver } from '#solver/solver.ts';
+import { openFoods } from '#store/foods.ts';
+import { openStores } from '#store/house.ts';
+import { openDatabase } from '#store/open.ts';
+
+const db = openDatabase(':memory:');
+const house: Answerer = {
+  stores: openStores(db, defaultSettings),
+  foods: openFoods(':memory:'),
+  commands: await readCommands(),
+  workers: { picks: openSolver(), drawing: openDrawing() },
+  admitCode: null,
+  chatLink: null,
+  log: () => undefined,
+};
+let count = 0;
+
+/**
+ * What an eater never eats once somebody has typed it to the bot.
+ * @param said as people say it: 'no nuts', 'is coeliac'
+ * @returns the recorded words; null when nothing was recorded
+ */
+export function neverOf(said: string): readonly string[] | null {
+  count += 1;
+  answer(house, {
+    door: 'terminal',
+    chatKey: `bench ${count}`,
+    chatTitle: 'bench',
+    isPrivate: false,
+    addressed: true,
+    deliveryKey: String(count),
+    messageKey: String(count),
+    topicKey: null,
+    person: { key: 'ana', name: 'Ana' },
+    text: `/eater Pip child 7 ${said}`,
+    sentAtMs: Date.UTC(2027, 0, 1, 8) + count * 61_000,
+    isEdit: false,
+    button: null,
+  });
+  const row = db
+    .prepare('SELECT id, household FROM eater WHERE name = ? ORDER BY id DESC LIMIT 1')
+    .get('Pip') as { id: number; household: number } | undefined;
+  if (!row || row.household === lastHousehold) return null;
+  lastHousehold = row.household;
+  return (
+    house.stores
+      .of(row.household)
+      .eaters.all()
+      .find(({ id }) => id === row.id)?.never ?? []
+  );
+}
+let lastHousehold = -1;
