@@ -1,12 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
-import { type Avoidance, avoidanceOf, nuts, verdictFor } from '#core/allergens.ts';
+import { nuts } from '#core/allergens.ts';
+import { type Avoidance, avoidanceOf } from '#core/avoidance.ts';
+import { verdictFor } from '#core/verdict.ts';
 import { avoidancesOf } from '#house/verdicts.ts';
-import type { LineResult } from '#foods/line.ts';
 import { resolveLine } from '#foods/line.ts';
 import { openFoods } from '#store/foods.ts';
 import { neverOf } from './said-eater.ts';
-import { type EatenBy, plainMeals } from './plain-meals.ts';
+import { type EatenBy, ingredientsOf, plainMeals } from './plain-meals.ts';
 
 /** A line and what is in it: `certain` must be blocked, `likely` must not be clear, `may` is either; '*' is everything. */
 const FoodRow = z.object({
@@ -43,13 +44,8 @@ const tags: Readonly<Record<string, Avoidance>> = {
 type Said = 'clear' | 'blocked' | 'unknown';
 const table = openFoods(':memory:');
 
-/** A line as a meal's ingredients: what it counts, and what it only names. */
-const ingredients = (result: LineResult) => [
-  { ingredient: result.called, contents: result.contents },
-  ...result.named.map(({ called, contents }) => ({ ingredient: called, contents })),
-];
 const verdict = (typed: string, avoid: readonly Avoidance[]): Said =>
-  verdictFor(ingredients(resolveLine(typed, table)), avoid).is;
+  verdictFor(ingredientsOf(resolveLine(typed, table)), avoid).is;
 const asks = (typed: string) => resolveLine(typed, table).question !== null;
 const ofDiet = (name: string): Avoidance[] => {
   const known = avoidanceOf(name);

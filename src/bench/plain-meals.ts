@@ -1,6 +1,7 @@
-import { type Avoidance, verdictFor } from '#core/allergens.ts';
+import type { Avoidance } from '#core/avoidance.ts';
+import { type Ingredient, verdictFor } from '#core/verdict.ts';
 import type { FoodTable } from '#foods/food.ts';
-import { resolveLine } from '#foods/line.ts';
+import { type LineResult, resolveLine } from '#foods/line.ts';
 
 export interface EatenBy {
   readonly who: string;
@@ -37,17 +38,15 @@ const eaters: readonly (readonly [string, Avoidance])[] = [
   ['egg allergy', { is: 'allergen', tags: ['egg'] }],
 ];
 
+/** A line as a meal's ingredients: what it counts, and what it only names. */
+export const ingredientsOf = ({ called, contents, food, named }: LineResult): Ingredient[] => [
+  { ingredient: called, contents, ndb: food?.ndb ?? null },
+  ...named.map((one) => ({ ingredient: one.called, contents: one.contents })),
+];
+
 /** For each eater, of how many of these meals nothing is blocked and nothing unknown. */
 export function plainMeals(table: FoodTable): EatenBy[] {
-  const read = meals.map((lines) =>
-    lines.flatMap((line) => {
-      const { called, contents, named } = resolveLine(line, table);
-      return [
-        { ingredient: called, contents },
-        ...named.map((one) => ({ ingredient: one.called, contents: one.contents })),
-      ];
-    }),
-  );
+  const read = meals.map((lines) => lines.flatMap((line) => ingredientsOf(resolveLine(line, table))));
   return eaters.map(([who, avoid]) => ({
     who,
     clear: read.filter((meal) => verdictFor(meal, [avoid]).is === 'clear').length,

@@ -1,23 +1,10 @@
+import { assemble } from '#assemble.ts';
 import { answer } from '#chat/answer.ts';
-import type { Answerer } from '#chat/answerer.ts';
-import { readCommands } from '#chat/registry.ts';
-import { defaultSettings } from '#core/settings.ts';
-import { openDrawing } from '#draw/drawing.ts';
-import { openSolver } from '#solver/solver.ts';
 import { openFoods } from '#store/foods.ts';
-import { openStores } from '#store/house.ts';
 import { openDatabase } from '#store/open.ts';
 
 const db = openDatabase(':memory:');
-const house: Answerer = {
-  stores: openStores(db, defaultSettings),
-  foods: openFoods(':memory:'),
-  commands: await readCommands(),
-  workers: { picks: openSolver(), drawing: openDrawing() },
-  admitCode: null,
-  chatLink: null,
-  log: () => undefined,
-};
+const { house } = await assemble({ db, foods: openFoods(':memory:'), zone: 'UTC', log: () => undefined });
 let count = 0;
 
 /**

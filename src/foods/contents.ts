@@ -1,7 +1,7 @@
-import { allergens, kinds, type Contents } from '#core/allergens.ts';
+import { allergens, type Contents, hiddenIn, kinds, undeclaredKinds } from '#core/allergens.ts';
 
 /** What is known of water: that nothing is in it. */
-export const nothing: Contents = { contains: [], check: [], kinds: [], checkKinds: [] };
+export const nothing: Contents = { contains: [], check: [], kinds: [], checkKinds: [], hides: [] };
 
 /** Several foods in one pot: what is certain in one is certain in all, and a doubt stays one. */
 export function together(all: readonly Contents[]): Contents {
@@ -12,6 +12,7 @@ export function together(all: readonly Contents[]): Contents {
     check: [...new Set(all.flatMap((one) => one.check))].filter((tag) => !contains.has(tag)),
     kinds: [...certainKinds],
     checkKinds: [...new Set(all.flatMap((one) => one.checkKinds))].filter((kind) => !certainKinds.has(kind)),
+    hides: [...new Set(all.flatMap(hiddenIn))],
   };
 }
 
@@ -29,6 +30,7 @@ export const perhaps = (known: Contents): Contents => ({
   check: [...new Set([...known.contains, ...known.check])],
   kinds: [],
   checkKinds: [...new Set([...known.kinds, ...known.checkKinds])],
+  hides: hiddenIn(known),
 });
 
 /** What a food holds is certain, but a word beside it was not understood: it may hold anything else as well. */
@@ -36,6 +38,7 @@ export const widened = (known: Contents): Contents => ({
   ...known,
   check: allergens.filter((tag) => !known.contains.includes(tag)),
   checkKinds: kinds.filter((kind) => !known.kinds.includes(kind)),
+  hides: undeclaredKinds,
 });
 
 /** Whether a food brings nothing that another does not hold as well. */

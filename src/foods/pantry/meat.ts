@@ -101,7 +101,7 @@ export const meat = `
 07013 | bratwurst; brat; weisswurst; knackwurst; bockwurst | pork ?beef ?wheat ?milk ?egg ?soy ?sulphites ?mustard ?celery | each 85, link 85
 07949 | frankfurter; hotdog; wiener; frank; hot dog; vienna sausage; hotdog sausage; cocktail sausage; frankfurter sausage | ?pork ?beef ?poultry meat ?wheat ?milk ?soy ?mustard ?celery ?sulphites ?egg | each 52, packet 400, link 52, tin 400
 07022 | beef frankfurter; beef hotdog; all beef hotdog | beef ?wheat ?milk ?soy ?mustard ?celery ?sulphites | each 50
-07005 | black pudding; blood sausage; morcilla; boudin noir; blood pudding | pork ?oats ?barley ?wheat ?milk ?soy ?mustard ?sulphites ?celery | slice 25, each 200, ring 200
+07005 | black pudding; blood sausage; morcilla; boudin noir; blood pudding | pork ?oats ?barley ?wheat ?milk ?soy ?mustard ?sulphites ?celery ?allium | slice 25, each 200, ring 200
 10219~ | haggis | meat lamb oats ?beef ?wheat ?barley ?milk ?allium | slice 30, packet 454
 10219~ | white pudding; scrapple; faggot; meatloaf mixture | meat ?pork ?beef ?lamb ?oats ?wheat ?milk ?celery ?barley ?mustard ?allium | slice 30, packet 454
 07972 | meatball; frozen meatball; italian meatball; beef meatball; swedish meatball; pork meatball; ikea meatball | meat ?pork ?beef ?wheat ?milk ?egg ?soy ?celery ?mustard | each 20, packet 350
