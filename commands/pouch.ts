@@ -60,15 +60,15 @@ export default command({
         : `${pouch.state === 'used' ? 'Used' : 'Discarded'} ${sayDay(pouch.goneAtMs!, zone)}${pouch.goneWhy ? `: ${pouch.goneWhy}` : ''}.`;
     const lines = [
       `B${pouch.batch}-${pouch.no}: ${pouch.meal}`,
-      `${sayG(pouch.dryG, settings.units)} dry, ${sayNumber(figures.servings)} servings; cooked and loaded ${sayDay(batch.loadedAtMs, zone)}, sealed ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
+      ...(batch.isRaw ? [rawCaution] : []),
+      `${sayG(pouch.dryG, settings.units)} dry, ${sayNumber(figures.servings)} servings; ${batch.isRaw ? 'loaded raw' : 'cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, sealed ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
       ...(pouch.checked ? [`Best by ${sayMonth(pouch.bestByOn!)} (a planning date).`] : []),
-      `Water: ${sayWater(figures.waterMl, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${boilingPhrase(settings.altitudeM)}`,
+      `Water: ${sayWater(figures.waterMl, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${batch.isRaw ? 'It need not boil: soak, then cook in a pot.' : boilingPhrase(settings.altitudeM)}`,
       `${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
       ...containsLines(facts.recipe),
       state,
       ...(pouch.foundWet ? [foundWetCaution] : pouch.checked ? [] : [uncheckedCaution]),
       ...(vouched ? [vouchedPhrase(vouched, settings)] : []),
-      ...(batch.isRaw ? [rawCaution] : []),
     ];
     return { group: lines.join('\n'), meals: [meal] };
   },

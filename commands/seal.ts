@@ -127,7 +127,7 @@ export default command({
       at += group.count;
       lines.push(
         `Sealed ${codes}: ${g(group.eachDryG)} ${meal}${group.count > 1 ? ' each' : ''}, ${sayNumber(figures.servings)} servings. Write on ${group.count > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
-        `Water: ${sayWater(figures.waterMl, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).`,
+        `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayWater(figures.waterMl, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).`,
         ...(isDry ? [absorberLine(plan, settings), bestByLine(plan)] : []),
       );
     }

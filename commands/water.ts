@@ -1,6 +1,6 @@
 import { command } from '#chat/command.ts';
 import { pouchCoded } from '#house/figures.ts';
-import { boilingPhrase, burnCaution } from '#words/phrases.ts';
+import { boilingPhrase, burnCaution, potCaution, rawCaution } from '#words/phrases.ts';
 import { forBatch, forMeal, forPouches, forWeight, type PouredFigures } from '#house/poured.ts';
 import type { Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -69,15 +69,27 @@ export default command({
     return { ...at, ...forMeal(house, asked.meal, asked.people, asked.pouches) };
   },
   say: ({ poured, why, cautions, altitudeM: metres, settings, meals }) => {
-    const lines = poured.map(
-      ({ what, waterMl }) => `${what}: pour ${sayWater(waterMl, settings)} of boiling water.`,
-    );
+    const isAnyRaw = poured.some(({ isRaw }) => isRaw);
+    const isAllRaw = poured.every(({ isRaw }) => isRaw);
+    const lines = [
+      ...(isAnyRaw ? [rawCaution] : []),
+      ...poured.map(({ what, waterMl, isRaw }) =>
+        isRaw
+          ? `${what}: soak in ${sayWater(waterMl, settings)} of cold water, about 15 min, then cook it at once.`
+          : `${what}: pour ${sayWater(waterMl, settings)} of boiling water.`,
+      ),
+    ];
     if (poured.length > 1) {
       const total = poured.reduce((sum, { waterMl }) => sum + waterMl, 0);
       lines.push(`Together: ${sayWater(total, settings)}.`);
     }
     const exact = sayList(poured.map(({ waterMl }) => waterMl.toFixed(1)));
-    lines.push(`Exactly ${exact} ml. ${why.join(' ')}`, boilingPhrase(metres), ...cautions, burnCaution);
+    lines.push(
+      `Exactly ${exact} ml. ${why.join(' ')}`,
+      ...(isAllRaw ? [] : [boilingPhrase(metres)]),
+      ...cautions,
+      isAllRaw ? potCaution : burnCaution,
+    );
     return { group: lines.join('\n'), meals };
   },
 });

@@ -9,7 +9,8 @@ import { vouchedFor } from '#house/dryness.ts';
 import { vouchedMark } from '#words/dry-phrases.ts';
 import { correctionOf } from '#house/corrections.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
-import { containsLines, soakMinutes } from '#words/phrases.ts';
+import { soakMinutes } from '#core/soak.ts';
+import { containsLines, rawMark } from '#words/phrases.ts';
 import { becauseWords, mealOfBatch, type MealShown, verdictOn } from '#house/verdicts.ts';
 
 /** What the labels of these pouches say; each batch is worked out once. */
@@ -48,7 +49,9 @@ function labelOf(
     code,
     meal: pouch.meal,
     water,
-    soak: `Stand ${soak} min at ${Math.round(settings.altitudeM)} m`,
+    soak: isRaw
+      ? `Soak ${soak} min, then cook in a pot`
+      : `Stand ${soak} min at ${Math.round(settings.altitudeM)} m`,
     dry: sayG(pouch.dryG, settings.units),
     servings: sayCount(Number(sayNumber(figures.servings)), 'serving'),
     sealed: sayDay(pouch.sealedAtMs, settings.zone),
@@ -56,7 +59,7 @@ function labelOf(
     cautions: [
       ...(pouch.checked ? [] : ['UNCHECKED: not shown to be dry, keep frozen']),
       ...(pouch.checked && vouched ? [`Dry against its recipe: ${vouchedMark(vouched)}`] : []),
-      ...(isRaw ? ['RAW: soak, then cook in a pot'] : []),
+      ...(isRaw ? [rawMark] : []),
     ],
     contents,
     notFor,

@@ -94,10 +94,10 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
     people: [...notes].map(([who, texts]) => ({ who, text: texts.join('; ') })),
     totals: sumLines(house, trip, sums),
     cautions: [
+      ...([...batches.values()].some(({ isRaw }) => isRaw) ? [rawCaution] : []),
       boilingPhrase(altitudeOf(trip, house)),
       ...brokenPromises(house, trip),
       ...(kept.some(({ pouch }) => !pouch.checked) ? [uncheckedCaution] : []),
-      ...([...batches.values()].some(({ isRaw }) => isRaw) ? [rawCaution] : []),
       burnCaution,
       '"Clear" speaks of the recorded ingredients alone, not of traces or small print.',
     ],

@@ -62,6 +62,24 @@ export function heatFromSnowKJ(snowG: number, boilC: number, snowC = 0): number 
   return meltKJ + heatToBoilKJ(snowG, 0, boilC);
 }
 
+/** How long food dried raw is kept at a simmer, min, and what that takes, kW into the pot. Chosen, no source. */
+export const simmerMinutes = 10;
+const simmerKW = 0.3;
+
+/**
+ * Heat besides the water's for a dish that was dried raw and is cooked in a pot: the food itself to the boil, counted
+ * as if it were water, which is more than it takes, and a simmer.
+ * @param foodG dry food, g, 0 or more
+ * @param startC °C, 0 to boilC
+ * @param boilC °C, at most 110
+ * @returns kJ
+ * @throws Refusal 'impossible-water' or 'impossible-temperature'
+ * @source water-heat
+ */
+export function heatToCookKJ(foodG: number, startC: number, boilC: number): number {
+  return heatToBoilKJ(foodG, startC, boilC) + simmerKW * simmerMinutes * 60;
+}
+
 /**
  * Fuel that gives so much heat to the water.
  * @param heatKJ kJ, 0 or more

@@ -1,4 +1,5 @@
 import type { Pouch } from '#core/records.ts';
+import { rawMark } from '#words/phrases.ts';
 import { vouchedMark } from '#words/dry-phrases.ts';
 import { vouchedFor } from './dryness.ts';
 import { batchSeen } from './figures.ts';
@@ -11,7 +12,7 @@ export function marksOf(house: House, pouch: Pick<Pouch, 'batch' | 'checked'>): 
   return [
     ...(pouch.checked ? [] : ['UNCHECKED']),
     ...(vouched === null ? [] : [`dry by ${vouchedMark(vouched)}`]),
-    ...(batch.isRaw ? ['RAW, cook in a pot'] : []),
+    ...(batch.isRaw ? [rawMark] : []),
   ];
 }
 

@@ -7,7 +7,6 @@ import type { House } from './house.ts';
 import { correctionOf, learntWords } from './corrections.ts';
 import { dryOf } from './dryness.ts';
 import { batchNumbered, driedFacts, factsOfBatch, factsOfRecipe, freeStock, recipeNamed } from './figures.ts';
-import { rawCaution } from '#words/phrases.ts';
 import { type MealShown, mealOfBatch, mealOfRecipe } from './verdicts.ts';
 
 /** Water for one pouch or weight. */
@@ -15,6 +14,8 @@ export interface Poured {
   /** What the water is for: a pouch's code and weight, or a weight of a meal. */
   readonly what: string;
   readonly waterMl: number;
+  /** Dried raw: soaked, then cooked. */
+  readonly isRaw: boolean;
 }
 
 /** Water figures with where they come from, what to heed and whom the meals concern. */
@@ -33,7 +34,7 @@ function becauseOf(house: House, batch: Batch, facts: BatchFacts & { dryG: numbe
   return [balance, ...learntWords(correctionOf(house, batch.recipe.name))].join(' ');
 }
 
-function cautionsOf(pouches: readonly Pouch[], batches: readonly Batch[]): string[] {
+function cautionsOf(pouches: readonly Pouch[]): string[] {
   const unchecked = pouches.filter((pouch) => !pouch.checked && pouch.state === 'stock');
   return [
     ...(unchecked.length > 0
@@ -41,7 +42,6 @@ function cautionsOf(pouches: readonly Pouch[], batches: readonly Batch[]): strin
           `${sayCodes(unchecked)}: unchecked, not shown to be dry when sealed. Eat only if it was kept frozen.`,
         ]
       : []),
-    ...(batches.some((batch) => batch.isRaw) ? [rawCaution] : []),
     ...pouches
       .filter((p) => p.state !== 'stock')
       .map((p) => `B${p.batch}-${p.no} is recorded as ${p.state}.`),
@@ -57,9 +57,10 @@ export function forPouches(house: House, pouches: readonly Pouch[]) {
       what: `B${pouch.batch}-${pouch.no} (${sayG(pouch.dryG, house.settings.units)} ${pouch.meal})`,
       waterMl: pouchFacts(pouch.dryG, facts.get(pouch.batch)!, correctionOf(house, pouch.meal).correction)
         .waterMl,
+      isRaw: batches.some(({ no, isRaw }) => no === pouch.batch && isRaw),
     })),
     why: batches.map((batch) => becauseOf(house, batch, facts.get(batch.no)!)),
-    cautions: cautionsOf(pouches, batches),
+    cautions: cautionsOf(pouches),
     meals: batches.map((batch) => mealOfBatch(house, batch.no)),
   };
 }
@@ -90,10 +91,11 @@ export function forBatch(
           facts.dryG,
           correctionOf(house, batch.recipe.name).correction,
         ),
+        isRaw: batch.isRaw,
       },
     ],
     why: [becauseOf(house, batch, facts)],
-    cautions: cautionsOf([], [batch]),
+    cautions: cautionsOf([]),
     meals: [mealOfBatch(house, no)],
   };
 }
@@ -124,10 +126,11 @@ export function forWeight(house: House, name: string, dryG: number) {
             facts.dryG,
             correctionOf(house, batch.recipe.name).correction,
           ),
+          isRaw: batch.isRaw,
         },
       ],
       why: [becauseOf(house, batch, facts)],
-      cautions: cautionsOf([], [batch]),
+      cautions: cautionsOf([]),
       meals: [mealOfBatch(house, batch.no)],
     };
   }
@@ -138,7 +141,7 @@ export function forWeight(house: House, name: string, dryG: number) {
       `${name} was never dried here, and its recipe gives no figure: no line of it is understood.`,
     );
   return {
-    poured: [{ what, waterMl: dryG * perG }],
+    poured: [{ what, waterMl: dryG * perG, isRaw: false }],
     why: [
       `Expected, not measured: no batch of it is dry yet; its recipe predicts ${perG.toFixed(2)} ml for each g.`,
     ],

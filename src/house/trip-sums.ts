@@ -1,6 +1,14 @@
 import { boilingPointC } from '#core/boiling.ts';
 import { energyOfDayKcal, sodiumOfDayMg } from '#core/eaters.ts';
-import { fuelG, heatFromSnowKJ, heatToBoilKJ, learntEfficiency, LHV } from '#core/fuel.ts';
+import {
+  fuelG,
+  heatFromSnowKJ,
+  heatToBoilKJ,
+  heatToCookKJ,
+  learntEfficiency,
+  LHV,
+  simmerMinutes,
+} from '#core/fuel.ts';
 import { pouchFacts } from '#core/meal.ts';
 import type { Eater, Trip } from '#core/records.ts';
 import type { Note } from '#core/talk.ts';
@@ -22,6 +30,8 @@ export interface TripSums {
   /** ml to boil, by slot and by day. */
   readonly waterOfSlot: ReadonlyMap<number, number>;
   readonly waterOfDay: ReadonlyMap<string, number>;
+  /** g of food dried raw, by slot: cooked in a pot of its own. */
+  readonly rawOfSlot: ReadonlyMap<number, number>;
   /** By eater, then day. */
   readonly kcal: ReadonlyMap<number, ReadonlyMap<string, number>>;
   readonly sodiumMg: ReadonlyMap<number, ReadonlyMap<string, number>>;
@@ -36,6 +46,7 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
   const portions = new Map(house.eaters.all().map((eater) => [eater.id, eater.portion]));
   const waterOfSlot = new Map<number, number>();
   const waterOfDay = new Map<string, number>();
+  const rawOfSlot = new Map<number, number>();
   const kcal = new Map<number, Map<string, number>>();
   const sodiumMg = new Map<number, Map<string, number>>();
   let dryG = 0;
@@ -45,7 +56,7 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
     for (const code of codes) {
       const [batchNo, no] = code.slice(1).split('-').map(Number) as [number, number];
       const pouch = pouchCoded(house, { batch: batchNo, no });
-      const { facts } = batchSeen(house, pouch.batch);
+      const { batch, facts } = batchSeen(house, pouch.batch);
       if (facts.dryG === null) continue;
       const figures = pouchFacts(
         pouch.dryG,
@@ -53,6 +64,7 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
         correctionOf(house, pouch.meal).correction,
       );
       dryG += pouch.dryG;
+      if (batch.isRaw) add(rawOfSlot, slot.id, pouch.dryG);
       add(waterOfSlot, slot.id, figures.waterMl);
       add(waterOfDay, slot.onDay, figures.waterMl);
       dishKcal += figures.kcal;
@@ -67,7 +79,7 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
       add(sodiumMg.get(id)!, slot.onDay, dishSodium * part);
     }
   }
-  return { dryG, waterOfSlot, waterOfDay, kcal, sodiumMg };
+  return { dryG, waterOfSlot, waterOfDay, rawOfSlot, kcal, sodiumMg };
 }
 
 /** Fuel for spills, wind and tea; chosen. */
@@ -81,9 +93,11 @@ export function sumLines(house: House, trip: Trip, sums: TripSums): string[] {
   if (waterMl === 0) return [];
   const days = [...sums.waterOfDay].map(([onDay, ml]) => `${sayDayOf(onDay)} ${litres(ml)}`);
   const boilC = boilingPointC(altitudeOf(trip, house));
-  const heatKJ = trip.fromSnow
-    ? heatFromSnowKJ(waterMl, boilC)
-    : heatToBoilKJ(waterMl, trip.startWaterC, boilC);
+  const startC = trip.fromSnow ? 0 : trip.startWaterC;
+  const pots = [...sums.rawOfSlot.values()];
+  const heatKJ =
+    (trip.fromSnow ? heatFromSnowKJ(waterMl, boilC) : heatToBoilKJ(waterMl, startC, boilC)) +
+    pots.reduce((sum, g) => sum + heatToCookKJ(g, startC, boilC), 0);
   const stove = learntEfficiency(
     house.ratings.stoves().map(({ burntG, waterMl: ml, startC, boilC: to, lhvMJPerKg }) => ({
       beforeG: burntG,
@@ -102,9 +116,13 @@ export function sumLines(house: House, trip: Trip, sums: TripSums): string[] {
     stove.weighings === 0
       ? `${range} as stoves go (${percent(stove.lowFraction)} to ${percent(stove.highFraction)} efficient, common practice; weigh a canister before and after: /fuel)`
       : `your stove at ${percent(stove.fraction)}, learnt from ${sayCount(stove.weighings, 'weighing')}`;
+  const cooked =
+    pots.length === 0
+      ? ''
+      : ` RAW food is soaked, then cooked: ${sayCount(pots.length, 'pot')} of it, ${simmerMinutes} min at a simmer, in the gas (chosen).`;
   return [
     `Dry ${sayG(sums.dryG, house.settings.units)}; water to boil ${litres(waterMl)}: ${sayList(days)}.`,
-    `Gas: about ${Math.round(fuel)} g ${trip.fromSnow ? 'from snow' : `from ${sayNumber(trip.startWaterC)} °C`} to ${boilC.toFixed(1)} °C, a fifth to spare; ${from}. Never run a stove in a tent or vehicle.`,
+    `Gas: about ${Math.round(fuel)} g ${trip.fromSnow ? 'from snow' : `from ${sayNumber(trip.startWaterC)} °C`} to ${boilC.toFixed(1)} °C, a fifth to spare; ${from}.${cooked} Never run a stove in a tent or vehicle.`,
   ];
 }
 

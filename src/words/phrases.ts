@@ -1,4 +1,5 @@
 import { boilingPointC } from '#core/boiling.ts';
+import { soakMinutes } from '#core/soak.ts';
 import type { RecipeFacts } from '#core/meal.ts';
 import { sayList } from './say.ts';
 
@@ -29,19 +30,21 @@ export function containsLines(facts: RecipeFacts): string[] {
   ];
 }
 
-/** Minutes to let a pouch stand; longer where water boils cooler. Common practice, no source. */
-export function soakMinutes(boilC: number): number {
-  return Math.round(15 + Math.max(0, 100 - boilC));
-}
-
 /** 'Water boils at 92.0 °C at 2400 m; let it stand 23 min (common practice).' */
 export function boilingPhrase(altitudeM: number): string {
   const boilC = boilingPointC(altitudeM);
   return `Water boils at ${boilC.toFixed(1)} °C at ${Math.round(altitudeM)} m. Stir, close, let stand ${soakMinutes(boilC)} min (common practice).`;
 }
 
+/** For what is cooked in a pot: its water need not boil before. */
+export const potCaution =
+  'Its water need not boil before; the gas for the pot counts. A stove needs open air; eat within 2 hours.';
 export const burnCaution = 'Boiling water burns; once wet it is fresh food, so eat within 2 hours.';
-export const rawCaution = 'RAW: freeze-drying kills no germs. Cook to 74 °C (165 °F) before eating.';
+/** Said before anything else of food that was dried raw. */
+export const rawCaution =
+  'RAW: soak, then cook in a pot to 74 °C (165 °F) all through. Freeze-drying kills no germs.';
+/** On a label, in a list: where there is little room. */
+export const rawMark = 'RAW: soak, then cook in a pot';
 export const uncheckedCaution =
   'UNCHECKED: not shown to be dry. No shelf, no best-by, no absorber: a damp pouch without oxygen can grow botulism. Keep it frozen, or dry it on.';
 /** A pouch that was sealed as dry, perhaps with an absorber, and is contradicted by its recipe since. */
