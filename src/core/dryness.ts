@@ -138,6 +138,9 @@ function worstTray(ordered: readonly CheckWeight[], options: SteadyOptions): Ste
   return worst.is === 'steady' ? (unsteadySum(verdicts, byTray) ?? worst) : worst;
 }
 
+/** How many times the limit of the sum grows with a longer gap, at most: half as long again. Chosen. */
+const longestPace = 1.5;
+
 /** Steady trays that lose together more than the batch may: what they lost is added, tray by tray. */
 function unsteadySum(
   trays: readonly Steadiness[],
@@ -149,15 +152,19 @@ function unsteadySum(
     0,
   );
   const changeG = steady.reduce((sum, tray) => sum + tray.changeG, 0);
-  const thresholdG = sumThresholdG(totalG);
+  const gapHours = Math.min(...steady.map((tray) => tray.gapHours));
+  const needed = Math.max(...steady.map((tray) => tray.neededGapHours));
+  // For what leaves the limit is a pace: what may go in the least gap. Over a longer one the same pace carries further.
+  const pace = changeG < 0 ? Math.min(longestPace, Math.max(1, gapHours / needed)) : 1;
+  const thresholdG = sumThresholdG(totalG) * pace;
   if (Math.abs(changeG) <= thresholdG + hairG) return undefined;
   return {
     is: 'not yet',
     why: changeG < 0 ? 'still losing' : 'gained',
     changeG,
     thresholdG,
-    gapHours: Math.min(...steady.map((tray) => tray.gapHours)),
-    neededGapHours: Math.max(...steady.map((tray) => tray.neededGapHours)),
+    gapHours,
+    neededGapHours: needed,
   };
 }
 

@@ -74,6 +74,16 @@ describe('the sum of the trays', () => {
     const fewer = [at(0, 91, null), at(1, null, 91), at(2.5, 90, null), at(3.5, null, 90)];
     expect(steadiness(fewer, options).is).toBe('steady');
   });
+  // By hand: 518 g less 515 g is 3 g; 0.5 % of 515 g is 2.575 g in the least gap of 2 h, 3.8625 g at that pace in 3 h.
+  test('lost over a longer gap is held against the same pace, half as long again at most', () => {
+    const loss = (hours: number) =>
+      steadiness([at(0, 129, 131, 130, 128), at(hours, 128, 131, 129, 127)], options);
+    expect(loss(2)).toMatchObject({ is: 'not yet', why: 'still losing', changeG: -3, thresholdG: 2.575 });
+    expect(loss(3).is).toBe('steady');
+    const more = steadiness([at(0, 129, 131, 130, 128), at(9, 128, 130, 129, 127)], options);
+    expect(more).toMatchObject({ is: 'not yet', changeG: -4 });
+    expect(more).toHaveProperty('thresholdG', expect.closeTo(3.855, 9));
+  });
   test('gained together is no dryness either', () => {
     expect(steadiness([at(0, 90, 90, 90), at(3, 91, 91, 91)], options)).toMatchObject({
       why: 'gained',
