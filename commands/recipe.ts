@@ -3,11 +3,20 @@ import type { House } from '#house/house.ts';
 import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
 import { recipeCard, servingLines } from '#cards/recipe-card.ts';
 import { type RecipeText, asRecord, readRecipeText, resolver } from '#house/recipe-text.ts';
+import { keepPot } from '#house/pot.ts';
+import {
+  mealTyped,
+  mentionLines,
+  nextQuestion,
+  rememberAnswer,
+  settleMention,
+  settleTold,
+} from '#house/recipe-questions.ts';
 import { mealOfRecipe } from '#house/verdicts.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';
-import { foldName, type LineResult, readLine } from '#foods/line.ts';
+import { untold } from '#foods/untold.ts';
 import { type Names, optional, part, takeMeal } from '#words/parts.ts';
 import { Reading } from '#words/reading.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
@@ -21,6 +30,7 @@ const wholeText = part<{ text: string; names: Names }>(
   },
 );
 
+const mentionSettled = /^(.+?):\s*(.+?)\s+is\s+(?:not in (?:it|there)|in line (\d{1,2}))$/isu;
 const mendLine = /^(.*?)\bline\s+(\d{1,2})\s*(?::|=|\bis\b)\s*(.+)$/isu;
 
 const example = '/recipe Barley soup, 6 servings: 300 g pearl barley; 4 carrots; 1 l vegetable stock';
@@ -45,6 +55,9 @@ export default command({
   takes: { all: optional(wholeText) },
   run: ({ all }, house) => {
     if (!all) return { names: house.recipes.names() };
+    const settled = mentionSettled.exec(all.text.trim());
+    if (settled && !all.text.trim().includes('\n'))
+      return settle(house, settled[1]!, all.names, settled[2]!, settled[3] ? Number(settled[3]) : null);
     const mended = mendLine.exec(all.text);
     if (mended && !all.text.trim().includes('\n'))
       return mend(house, all.names, mended[1]!, Number(mended[2]), mended[3]!);
@@ -110,36 +123,24 @@ function record(house: House, read: RecipeText) {
   if (negative)
     throw new Refusal('absurd-line', `"${negative.typed}" cannot be: I read ${sayG(negative.grams!)}.`);
   const name = before?.name ?? read.name;
+  const mentions = untold([...read.headings, read.method], results);
   house.recipes.keep(
     nameKey(name),
-    { name, servings, potG: read.potG ?? null, method: read.method, lines },
+    { name, servings, potG: read.potG ?? null, method: read.method, lines, mentions },
     house.nowMs,
   );
   const recipe = recipeNamed(house, name);
-  const buttons = firstQuestion(name, results);
-  const remarks = before
-    ? ['It replaces the recipe of that name; batches cooked from the older one keep it.']
-    : [];
+  const buttons = nextQuestion(recipe, results);
+  const remarks: string[] = [];
+  if (before) remarks.push('It replaces the recipe of that name; batches cooked from the older one keep it.');
   remarks.push(...read.remarks.map((remark) => `(${remark})`));
   if (read.method !== '') remarks.push('The method is kept with it and was not counted.');
+  remarks.push(...mentionLines(recipe));
   return shown(house, recipe, `Recorded: ${name}, ${sayNumber(servings)} servings.`, {
     did: `recorded the recipe ${name}`,
     buttons,
     remarks,
   });
-}
-
-/** The buttons of the first line that needs an answer; the others are asked in turn. */
-function firstQuestion(
-  name: string,
-  results: readonly { is: string; choices: readonly { label: string; typed: string }[] }[],
-): Choice[] {
-  const index = results.findIndex((result) => result.is === 'asked' && result.choices.length > 0);
-  if (index < 0) return [];
-  return results[index]!.choices.slice(0, 4).map(({ label, typed }) => ({
-    label: `${index + 1}: ${label}`,
-    request: `/recipe ${name} line ${index + 1}: ${typed}`,
-  }));
 }
 
 /** Shows a recipe, or tells it what its pot weighed or how many it feeds. */
@@ -181,33 +182,10 @@ function existing(house: House, names: Names, read: RecipeText) {
   return weighPot(house, recipe, read.potG!);
 }
 
-/** The pot was weighed: for the recipe, and for batches of it that are not sealed yet and had no pot. */
+/** The pot was weighed. */
 function weighPot(house: House, recipe: Recipe, potG: number) {
-  const { totals } = factsOfRecipe(house, recipe);
-  if (potG < totals.solidsG) {
-    throw new Refusal(
-      'pot-below-solids',
-      `A pot of ${sayG(potG)} cannot be: the lines of ${recipe.name} alone hold ${sayG(totals.solidsG)} of solids.`,
-    );
-  }
-  house.recipes.weighPot(recipe.id, potG);
-  const open = house.batches
-    .ofMeal(recipe.id)
-    .filter(
-      (batch) =>
-        batch.recipe.id === recipe.id && batch.potG === null && house.pouches.ofBatch(batch.no).length === 0,
-    );
-  for (const batch of open) {
-    const wetG = batch.trays.reduce((sum, tray) => sum + tray.wetG, 0);
-    if (wetG > potG * batch.factor * 1.02) {
-      throw new Refusal(
-        'more-than-the-pot',
-        `B${batch.no} holds ${sayG(wetG)}, more than a pot of ${sayG(potG * batch.factor)}. One of the two weights is wrong.`,
-      );
-    }
-    house.batches.weighPot(batch.id, potG * batch.factor);
-  }
-  const remarks = open.length > 0 ? [`It holds for ${sayList(open.map((b) => `B${b.no}`))} too.`] : [];
+  const batches = keepPot(house, recipe, potG);
+  const remarks = batches.length > 0 ? [`It holds for ${sayList(batches.map((no) => `B${no}`))} too.`] : [];
   return shown(
     house,
     recipeNamed(house, recipe.name),
@@ -220,14 +198,26 @@ function weighPot(house: House, recipe: Recipe, potG: number) {
   );
 }
 
+/** Says where a food of the method is. */
+function settle(house: House, nameTyped: string, names: Names, food: string, line: number | null) {
+  const { name } = mealTyped(nameTyped, names);
+  const noted = settleMention(house, recipeNamed(house, name), food, line);
+  const recipe = recipeNamed(house, name);
+  return shown(house, recipe, `Noted: ${noted}.`, {
+    short: true,
+    did: `noted of ${name}: ${noted}`,
+    buttons: nextQuestion(recipe, []),
+    remarks: mentionLines(recipe),
+  });
+}
+
 /** Puts one line right. */
 function mend(house: House, names: Names, nameTyped: string, position: number, typed: string) {
-  const reading = new Reading(nameTyped);
-  const name = takeMeal(reading, names.meals, names.otherNames);
-  if (name === undefined) throw new Refusal('no-such-recipe', `I know no recipe "${nameTyped.trim()}".`);
+  const { name, reading } = mealTyped(nameTyped, names);
   const recipe = recipeNamed(house, name);
   const old: RecipeLine | undefined = recipe.lines[position - 1];
-  if (!old)
+  const isNew = position === recipe.lines.length + 1;
+  if (!old && !isNew)
     throw new Refusal(
       'no-such-line',
       `${name} has ${recipe.lines.length} lines; there is no line ${position}.`,
@@ -236,11 +226,13 @@ function mend(house: House, names: Names, nameTyped: string, position: number, t
   if (result.is === 'heading')
     throw new Refusal('no-ingredient', `"${typed}" is no ingredient that I can read.`);
   const line = asRecord(result);
-  house.recipes.mendLine(recipe.id, position, line);
-  const remembered = rememberAnswer(house, old, result);
+  if (old) house.recipes.mendLine(recipe.id, position, line);
+  else house.recipes.addLine(recipe.id, position, line);
+  settleTold(house, recipe, result);
+  const remembered = old && rememberAnswer(house, old, result);
   const mended = recipeNamed(house, name);
   const again = mended.lines.map((l) =>
-    l.state === 'asked' ? resolver(house)(l.typed) : { is: 'known', choices: [] },
+    l.question === null ? { question: null, choices: [] } : resolver(house)(l.typed),
   );
   const batches = house.batches.ofMeal(recipe.id).filter((batch) => batch.recipe.id === recipe.id);
   const remarks = [
@@ -250,20 +242,10 @@ function mend(house: House, names: Names, nameTyped: string, position: number, t
       : []),
   ];
   return shown(house, mended, `Line ${position} of ${name} is now: ${line.typed}.`, {
-    did: `changed line ${position} of ${name} from "${old.typed}" to "${line.typed}"`,
-    buttons: firstQuestion(name, again),
+    did: old
+      ? `changed line ${position} of ${name} from "${old.typed}" to "${line.typed}"`
+      : `added line ${position} to ${name}: "${line.typed}"`,
+    buttons: nextQuestion(mended, again),
     remarks: remembered === undefined ? remarks : [...remarks, remembered],
   });
-}
-
-/** An answer to the question which food is meant holds for the next recipe with those words. */
-function rememberAnswer(house: House, old: RecipeLine, result: LineResult): string | undefined {
-  if (old.state !== 'asked' || result.food === null) return undefined;
-  const asked = resolver(house)(old.typed);
-  const isAnswer = asked.wanted === 'food' && asked.choices.some(({ typed }) => typed === result.typed);
-  const { words } = readLine(old.typed);
-  if (!isAnswer || foldName(words) === '') return undefined;
-  const answer = readLine(result.typed);
-  house.learnt.learnFood(foldName(words), [answer.words, ...answer.aside].join(', '));
-  return `From now on "${words}" is ${result.called}. /our ${words} forget takes that back.`;
 }

@@ -2,7 +2,7 @@ import { command } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { batchNumbered, factsOfBatch, nameKey } from '#house/figures.ts';
 import { markedWith } from '#house/marks.ts';
-import { ingredientOf, pouchFacts } from '#core/meal.ts';
+import { pouchFacts, recipeIngredients } from '#core/meal.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Shelf } from '#store/pouches.ts';
 import { avoidancesOf, becauseWords, mealsInStock } from '#house/verdicts.ts';
@@ -124,8 +124,7 @@ export default command({
 const clear: Verdict = { is: 'clear' };
 
 function verdictOf(house: House, shelf: Shelf, avoid: readonly Avoidance[]): Verdict {
-  const { lines } = house.recipes.byId(shelf.recipe);
-  return verdictFor(lines.map(ingredientOf), avoid);
+  return verdictFor(recipeIngredients(house.recipes.byId(shelf.recipe)), avoid);
 }
 
 function servingsOn(house: House, shelf: Shelf): number {

@@ -10,7 +10,7 @@ import { containsLines } from '#words/phrases.ts';
 function lineCard(line: RecipeLine, position: number, foods: FoodTable, settings: Settings): string {
   if (line.state === 'asked')
     return `${position}. ${line.typed} → ? ${line.question ?? 'I do not know this one.'}`;
-  const remarks = line.remarks.length > 0 ? ` (${line.remarks.join('; ')})` : '';
+  const remarks = `${line.remarks.length > 0 ? ` (${line.remarks.join('; ')})` : ''}${line.question === null ? '' : ` ? ${line.question}`}`;
   if (line.state === 'uncounted' || line.grams === null)
     return `${position}. ${line.typed} → ${line.called}, no amount: counted as 0${remarks}`;
   const water = line.ndb === null ? undefined : foods.byNdb(line.ndb)?.per100.waterG;

@@ -1,5 +1,6 @@
 import { expectedDryG, pouchWaterMl, waterRemovedG } from './balance.ts';
 import { type Balance, type DryVerdict, dryVerdict, heard } from './dry-verdict.ts';
+import { perhaps } from './contents.ts';
 import { type CheckWeight, type Steadiness, steadiness } from './dryness.ts';
 import type { Batch, Recipe, RecipeLine } from './records.ts';
 import type { Settings } from './settings.ts';
@@ -26,12 +27,20 @@ export interface RecipeFacts {
   readonly boiledAwayG: number;
 }
 
-/** A line as its verdicts see it. */
-export const ingredientOf = ({ called, contents, ndb }: RecipeLine): Ingredient => ({
-  ingredient: called,
-  contents,
-  ndb,
-});
+/** A line as its verdicts see it: the food it counts, then what it only names. */
+export const ingredientsOf = ({ called, contents, ndb, named }: RecipeLine): Ingredient[] => [
+  { ingredient: called, contents, ndb },
+  ...named.map((one) => ({ ingredient: one.called, contents: one.contents })),
+];
+
+/** All that verdicts on a recipe rest on; what only headings and method name may be in it. */
+export const recipeIngredients = ({ lines, mentions }: Pick<Recipe, 'lines' | 'mentions'>): Ingredient[] => [
+  ...lines.flatMap(ingredientsOf),
+  ...mentions.map(({ called, contents }) => ({
+    ingredient: `${called} in the method`,
+    contents: perhaps(contents),
+  })),
+];
 
 export function recipeFacts(recipe: Recipe, composer: Composer): RecipeFacts {
   const parts = recipe.lines.flatMap((line) => {
@@ -50,7 +59,7 @@ export function recipeFacts(recipe: Recipe, composer: Composer): RecipeFacts {
     sodiumOf,
     unresolved: recipe.lines.filter((line) => line.state === 'asked'),
     uncounted: recipe.lines.filter((line) => line.state === 'uncounted'),
-    contents: recipe.lines.map(ingredientOf),
+    contents: recipeIngredients(recipe),
     finishedG: recipe.potG ?? totals.massG,
     boiledAwayG: recipe.potG === null ? 0 : totals.massG - recipe.potG,
   };

@@ -2,6 +2,12 @@ import type { Contents } from './allergens.ts';
 import type { Witness } from './dry-verdict.ts';
 import type { RestEvent } from './rest.ts';
 
+/** A food that words name without counting it: behind 'with' in a line, in a heading, in the method. */
+export interface NamedFood {
+  readonly called: string;
+  readonly contents: Contents;
+}
+
 /** One ingredient line of a recipe as it was understood. */
 export interface RecipeLine {
   readonly typed: string;
@@ -10,8 +16,12 @@ export interface RecipeLine {
   readonly called: string;
   readonly ndb: string | null;
   readonly grams: number | null;
+  /** Of the counted food; with what a word may bring that was not understood. */
   readonly contents: Contents | null;
+  /** What else the line names: in the verdicts, not in the figures. */
+  readonly named: readonly NamedFood[];
   readonly remarks: readonly string[];
+  /** Open for a person: which food, how much, or what a word means; a weighed line may have one too. */
   readonly question: string | null;
 }
 
@@ -22,6 +32,8 @@ export interface Recipe {
   /** Weight of the finished pot, g; null until weighed. */
   readonly potG: number | null;
   readonly method: string;
+  /** Foods that headings and method name and no line accounts for; until a person settles them they may be in it. */
+  readonly mentions: readonly NamedFood[];
   readonly lines: readonly RecipeLine[];
 }
 

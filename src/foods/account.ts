@@ -1,5 +1,5 @@
 import type { Contents } from '#core/allergens.ts';
-import { isWithin, nothing, oneOf, perhaps, together, widened } from './contents.ts';
+import { isWithin, nothing, oneOf, perhaps, together, widened } from '#core/contents.ts';
 import { closedWords, isFigure } from './manner.ts';
 import type { Naming } from './namings.ts';
 import {
@@ -194,12 +194,16 @@ function classed(
 }
 
 /**
- * What a line holds: its counted food and all it names; with a word that nobody understood it may hold anything.
- * @param counted of the counted food; null where nothing is known of it
+ * What the counted food holds; with a word that nobody understood it may hold anything.
+ * @param counted as the tables tell; null where nothing is known of it
  */
-export function contentsOfLine(counted: Contents | null, { named, unknown }: Account): Contents {
-  const all = together([counted ?? nothing, ...named.map(({ contents }) => contents)]);
+export function ownContents(counted: Contents | null, { named, unknown }: Account): Contents {
+  const known = counted ?? nothing;
   // 'almond chicken' is a dish of its own: what else is in it, its two words do not tell.
-  const isCompound = named.some((one) => one.isBeside && !isWithin(one.contents, counted ?? nothing));
-  return counted === null || unknown.length > 0 || isCompound ? widened(all) : all;
+  const isCompound = named.some((one) => one.isBeside && !isWithin(one.contents, known));
+  return counted === null || unknown.length > 0 || isCompound ? widened(known) : known;
 }
+
+/** What a line holds: its counted food and all that it names. */
+export const contentsOfLine = (counted: Contents | null, sheet: Account): Contents =>
+  together([ownContents(counted, sheet), ...sheet.named.map(({ contents }) => contents)]);

@@ -54,5 +54,7 @@ export function withoutWords(
     .replace(/\s+([,)])/g, '$1')
     .replace(/\s+/g, ' ')
     .trim();
-  return left !== typed && resolves(left) ? [{ label: 'brings no food', typed: left }] : [];
+  return left !== typed && resolves(left)
+    ? [{ label: `"${unknown.join(' ')}" brings no food`, typed: left }]
+    : [];
 }

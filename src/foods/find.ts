@@ -9,7 +9,7 @@ import type { Token } from './tokens.ts';
 import { neutral, stateWords } from './vocabulary.ts';
 import type { Learnt, Scale } from './weigh.ts';
 import { foldedWords, foldName } from './words.ts';
-import { nothing, together, widened } from './contents.ts';
+import { nothing, together, widened } from '#core/contents.ts';
 
 /** From here on a match is taken without asking; chosen on lines of many cooks. */
 export const sureFrom = 0.55;

@@ -13,6 +13,8 @@ export interface LineResult {
   readonly grams: number | null;
   /** Of all that the line names, with whatever a word may bring that was not understood; null: nothing is known. */
   readonly contents: Contents | null;
+  /** The same of the counted food alone, what is named left out. */
+  readonly own: Contents | null;
   /** Foods that the line names beside the one it counts: their contents are in, their grams are not. */
   readonly named: readonly Named[];
   /** Words that are no food and no manner that is known here: they may bring anything. */
@@ -32,6 +34,7 @@ export const blank = {
   called: '',
   grams: null,
   contents: null,
+  own: null,
   named: [],
   unknown: [],
   remarks: [],

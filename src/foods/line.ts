@@ -1,7 +1,7 @@
-import { account, type Account, contentsOfLine } from './account.ts';
+import { account, type Account, contentsOfLine, ownContents } from './account.ts';
 import { amountOf, isTwoFoods, short } from './amount-of.ts';
 import { type Choice, foodChoices, withoutWords } from './choices.ts';
-import { isWithin, nothing, together, widened } from './contents.ts';
+import { isWithin, nothing, together, widened } from '#core/contents.ts';
 import { findFood, type Found, learntNamings, sureFrom } from './find.ts';
 import type { FoodTable } from './food.ts';
 import { joined, partOf, readings, withTaughtUnits } from './forms.ts';
@@ -102,6 +102,7 @@ function accounted(counted: Counted, table: FoodTable, learnt: Learnt, mayAsk: b
   const all = {
     ...result,
     contents,
+    own: ownContents(result.contents, whole),
     named: whole.named,
     unknown,
     remarks: [...result.remarks, ...namedRemarks(result, whole)],
@@ -124,9 +125,11 @@ function asking(result: LineResult, { named, unknown }: Account): LineResult {
   const known = together(named.map(({ contents }) => contents));
   const isTold = unknown.length === 0 && named.some(({ isDish }) => isDish);
   const isList = unknown.length === 0 && named.length > 1 && !named.some(({ isBeside }) => isBeside);
+  const contents = named.length === 0 ? null : isTold || isList ? known : widened(known);
   return {
     ...result,
-    contents: named.length === 0 ? null : isTold || isList ? known : widened(known),
+    contents,
+    own: contents,
     named,
     unknown,
   };
@@ -143,18 +146,15 @@ const askedAsDish = (result: LineResult, dish: string): LineResult => ({
   confidence: 0,
 });
 
-/** What is named and not weighed, and what was not understood, each once. */
-function namedRemarks({ remarks, contents }: LineResult, { named, unknown }: Account): string[] {
+/** What is named and not weighed, each once. */
+function namedRemarks({ remarks, contents }: LineResult, { named }: Account): string[] {
   const others = named.filter(
     (one) =>
       !remarks.some((remark) => remark.includes(one.called)) &&
       !(one.isBeside && isWithin(one.contents, contents ?? nothing)),
   );
   const names = [...new Set(others.map(({ called, isSure }) => (isSure ? called : `perhaps ${called}`)))];
-  return [
-    ...(names.length > 0 ? [`named, not weighed: ${names.slice(0, 4).join(', ')}`] : []),
-    ...(unknown.length > 0 ? [`not understood: ${unknown.slice(0, 4).join(', ')}`] : []),
-  ];
+  return names.length > 0 ? [`named, not weighed: ${names.slice(0, 4).join(', ')}`] : [];
 }
 
 function resolveAs(

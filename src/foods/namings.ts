@@ -1,5 +1,5 @@
 import type { Contents } from '#core/allergens.ts';
-import { oneOf } from './contents.ts';
+import { oneOf } from '#core/contents.ts';
 import { byName, contentsOf, kitchen, type KitchenFood } from './kitchen.ts';
 import { dishes, usually } from './pantry/dishes.ts';
 import { keyOf, tokensOf } from './tokens.ts';

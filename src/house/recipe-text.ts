@@ -122,9 +122,8 @@ export function asRecord(result: LineResult): RecipeLine {
     called: result.called || result.typed.trim(),
     ndb: result.food?.ndb ?? null,
     grams: result.is === 'weighed' ? result.grams : null,
-    // Where only the amount is open, what the food contains is known.
-    contents:
-      result.is === 'asked' && (result.wanted === 'food' || result.food === null) ? null : result.contents,
+    contents: result.own,
+    named: result.food === null ? [] : result.named.map(({ called, contents }) => ({ called, contents })),
     remarks: result.remarks,
     question: result.question,
   };

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { allergens, type Contents, kinds } from '#core/allergens.ts';
-import type { Recipe, RecipeLine } from '#core/records.ts';
+import type { NamedFood, Recipe, RecipeLine } from '#core/records.ts';
 import type { Db } from './db.ts';
 
 const ContentsShape: z.ZodType<Contents> = z.object({
@@ -11,6 +11,8 @@ const ContentsShape: z.ZodType<Contents> = z.object({
   hides: z.array(z.enum(kinds)).optional(),
 });
 const Remarks = z.array(z.string());
+const Named = z.array(z.object({ called: z.string(), contents: ContentsShape }));
+const namedIn = (json: string): NamedFood[] => Named.parse(JSON.parse(json));
 
 interface RecipeRow {
   id: number;
@@ -18,6 +20,7 @@ interface RecipeRow {
   servings: number;
   potG: number | null;
   method: string;
+  mentionsJson: string;
 }
 
 interface LineRow {
@@ -28,6 +31,7 @@ interface LineRow {
   grams: number | null;
   contentsJson: string | null;
   remarksJson: string;
+  namedJson: string;
   question: string | null;
 }
 
@@ -35,7 +39,7 @@ export type NewRecipe = Omit<Recipe, 'id'>;
 
 /** Recipes: the row of today for each name, and the older ones that batches were cooked from. */
 export function recipeStore(db: Db) {
-  const columns = 'id, name, servings, pot_g AS potG, method';
+  const columns = 'id, name, servings, pot_g AS potG, method, mentions_json AS mentionsJson';
   const current = db.prepare(
     `SELECT ${columns} FROM recipe WHERE household = ? AND folded_name = ? AND is_current = 1`,
   );
@@ -44,39 +48,44 @@ export function recipeStore(db: Db) {
     .prepare('SELECT name FROM recipe WHERE household = ? AND is_current = 1 ORDER BY folded_name')
     .pluck();
   const lines = db.prepare(
-    `SELECT typed, state, called, ndb, grams, contents_json AS contentsJson, remarks_json AS remarksJson, question
+    `SELECT typed, state, called, ndb, grams, contents_json AS contentsJson, remarks_json AS remarksJson,
+       named_json AS namedJson, question
      FROM recipe_line WHERE recipe = ? ORDER BY position`,
   );
   const retire = db.prepare(
     'UPDATE recipe SET is_current = 0 WHERE household = ? AND folded_name = ? AND is_current = 1',
   );
   const insert = db.prepare(
-    `INSERT INTO recipe (household, name, folded_name, servings, pot_g, method, made_at_ms)
-     VALUES (:household, :name, :folded, :servings, :potG, :method, :atMs)`,
+    `INSERT INTO recipe (household, name, folded_name, servings, pot_g, method, mentions_json, made_at_ms)
+     VALUES (:household, :name, :folded, :servings, :potG, :method, :mentionsJson, :atMs)`,
   );
   const insertLine = db.prepare(
-    `INSERT INTO recipe_line (household, recipe, position, typed, state, called, ndb, grams, contents_json, remarks_json, question)
-     VALUES (:household, :recipe, :position, :typed, :state, :called, :ndb, :grams, :contentsJson, :remarksJson, :question)`,
+    `INSERT INTO recipe_line (household, recipe, position, typed, state, called, ndb, grams, contents_json, remarks_json, named_json, question)
+     VALUES (:household, :recipe, :position, :typed, :state, :called, :ndb, :grams, :contentsJson, :remarksJson, :namedJson, :question)`,
   );
   const updateLine = db.prepare(
     `UPDATE recipe_line SET typed = :typed, state = :state, called = :called, ndb = :ndb, grams = :grams,
-       contents_json = :contentsJson, remarks_json = :remarksJson, question = :question
+       contents_json = :contentsJson, remarks_json = :remarksJson, named_json = :namedJson, question = :question
      WHERE household = :household AND recipe = :recipe AND position = :position`,
   );
+  const setMentions = db.prepare('UPDATE recipe SET mentions_json = ? WHERE household = ? AND id = ?');
   const setPot = db.prepare('UPDATE recipe SET pot_g = ? WHERE household = ? AND id = ?');
 
-  const withLines = (row: RecipeRow): Recipe => ({
+  const withLines = ({ mentionsJson, ...row }: RecipeRow): Recipe => ({
     ...row,
-    lines: (lines.all(row.id) as LineRow[]).map(({ contentsJson, remarksJson, ...line }) => ({
+    mentions: namedIn(mentionsJson),
+    lines: (lines.all(row.id) as LineRow[]).map(({ contentsJson, remarksJson, namedJson, ...line }) => ({
       ...line,
       contents: contentsJson === null ? null : ContentsShape.parse(JSON.parse(contentsJson)),
       remarks: Remarks.parse(JSON.parse(remarksJson)),
+      named: namedIn(namedJson),
     })),
   });
-  const lineRow = ({ contents, remarks, ...line }: RecipeLine) => ({
+  const lineRow = ({ contents, remarks, named, ...line }: RecipeLine) => ({
     ...line,
     contentsJson: contents === null ? null : JSON.stringify(contents),
     remarksJson: JSON.stringify(remarks),
+    namedJson: JSON.stringify(named),
   });
 
   return (household: number) => {
@@ -98,8 +107,9 @@ export function recipeStore(db: Db) {
       /** Keeps a recipe as the one of today; an earlier one of that name stays for the batches cooked from it. */
       keep: (folded: string, recipe: NewRecipe, atMs: number): number => {
         retire.run(household, folded);
-        const { lines: recipeLines, ...head } = recipe;
-        const id = Number(insert.run({ household, folded, atMs, ...head }).lastInsertRowid);
+        const { lines: recipeLines, mentions, ...head } = recipe;
+        const row = { household, folded, atMs, mentionsJson: JSON.stringify(mentions), ...head };
+        const id = Number(insert.run(row).lastInsertRowid);
         recipeLines.forEach((line, i) =>
           insertLine.run({ household, recipe: id, position: i + 1, ...lineRow(line) }),
         );
@@ -109,6 +119,16 @@ export function recipeStore(db: Db) {
       mendLine: (recipe: number, position: number, line: RecipeLine): void => {
         known.delete(recipe);
         updateLine.run({ household, recipe, position, ...lineRow(line) });
+      },
+      /** Adds a line behind the last. */
+      addLine: (recipe: number, position: number, line: RecipeLine): void => {
+        known.delete(recipe);
+        insertLine.run({ household, recipe, position, ...lineRow(line) });
+      },
+      /** What of headings and method is still open. */
+      settleMentions: (recipe: number, left: readonly NamedFood[]): void => {
+        known.delete(recipe);
+        setMentions.run(JSON.stringify(left), household, recipe);
       },
       weighPot: (recipe: number, potG: number): void => {
         known.delete(recipe);

@@ -1,3 +1,4 @@
+import { mayHoldAnything } from '#core/allergens.ts';
 import { boilingPointC } from '#core/boiling.ts';
 import { soakMinutes } from '#core/soak.ts';
 import type { RecipeFacts } from '#core/meal.ts';
@@ -10,10 +11,10 @@ export function containsLines(facts: RecipeFacts): string[] {
   const smallPrint = new Map<string, string[]>();
   for (const { ingredient, contents } of facts.contents) {
     const open = (contents?.check ?? []).filter((tag) => !certain.has(tag));
-    if (open.length > 0) smallPrint.set(ingredient, open);
+    if (open.length > 0 && !mayHoldAnything(contents!)) smallPrint.set(ingredient, open);
   }
   const unknown = facts.contents
-    .filter(({ contents }) => contents === null)
+    .filter(({ contents }) => contents === null || mayHoldAnything(contents))
     .map(({ ingredient }) => ingredient);
   return [
     ...(certain.size > 0

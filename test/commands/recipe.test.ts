@@ -94,7 +94,58 @@ test('loose names find the recipe, and two candidates become buttons', () => {
   expect(house.press(1)).toContain('100 g Lentil');
 });
 
+test('a food that a line only names is shown, and blocks', () => {
+  const house = openTestHouse();
+  house.say('/eater Noa child 6 no peanuts');
+  const answer = house.say(
+    '/recipe Chicken rice, 4 servings\n600 g chicken breast in peanut sauce\n300 g rice',
+  );
+  expect(answer).toContain('→ chicken breast, 600 g, 443 g of it water (named, not weighed: peanut sauce)');
+  expect(answer).toContain('Contains: peanut');
+  expect(answer).toContain('Noa: not for you: peanut (peanut sauce)');
+});
+
+test('a word not understood leaves verdicts open until one tap settles it for the house', () => {
+  const house = openTestHouse();
+  house.say('/eater Noa child 6 no peanuts');
+  const asked = house.say('/recipe Peas, 2 servings\n200 g Gronk peas');
+  expect(asked).toContain('peas, 200 g, 158 g of it water ? What is "gronk"?');
+  expect(asked).toContain('Noa: unknown, so not for you yet: peanut (peas)');
+  expect(house.press(1)).toContain('Noa: clear');
+  expect(house.say('/recipe More peas, 2 servings\n300 g Gronk peas')).toContain('Noa: clear');
+});
+
+const withMethod = `/recipe Rice pot, 4 servings
+For the peanut sauce:
+300 g rice
+2 onions
+Method:
+Fry the onions until golden. Toast the rice, then salt the water. Stir in the cream.`;
+
+test('foods of headings and method that no line has are quoted back and leave verdicts open', () => {
+  const house = openTestHouse();
+  house.say('/eater Noa child 6 no peanuts');
+  const asked = house.say(withMethod);
+  expect(asked).toContain('Headings or method name peanut sauce and cream, which no line has');
+  expect(asked).toContain('unknown, so not for you yet: peanut (peanut sauce in the method)');
+  const settled = house.press(1);
+  expect(settled).toContain('Noted: peanut sauce is not in it.');
+  expect(settled).toContain('Noa: clear');
+  expect(settled).toContain('Headings or method name cream, which no line has');
+  expect(house.say('/undo')).toContain('peanut sauce is not in it');
+  expect(house.say('/recipe Rice pot: peanut sauce is in line 1')).toContain('not for you: peanut');
+  expect(house.say('/recipe Rice pot line 3: 50 ml cream')).toContain('Contains: peanut, soy, milk');
+  expect(house.say('/recipe Rice pot')).not.toContain('which no line has');
+});
+
+test('one tap says of all of them that they are not in it', () => {
+  const house = openTestHouse();
+  house.say(`${withMethod} Add the walnuts.`);
+  expect(house.press(1)).toContain('Noted: peanut sauce, cream and walnut are not in it.');
+});
+
 refuses([
+  ['/recipe barley soup: tofu is not in it', /Of "tofu" nothing is open in Barley soup/],
   ['/recipe Nothing known', /I know no recipe "Nothing known"/],
   ['/recipe Soup of the day\n300 g barley', /not how many servings it makes/],
   ['/recipe , 4 servings: 300 g barley', /no name/],

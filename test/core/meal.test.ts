@@ -46,6 +46,7 @@ const line = (called: string, grams: number | null, more: Partial<RecipeLine> = 
   ndb: called,
   grams,
   contents: null,
+  named: [],
   remarks: [],
   question: null,
   ...more,
@@ -58,6 +59,7 @@ const porridge: Recipe = {
   servings: 8,
   potG: null,
   method: '',
+  mentions: [],
   lines: [line('grain', 400), line('broth', 1600)],
 };
 const hourMs = 3_600_000;

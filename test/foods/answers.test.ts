@@ -79,7 +79,7 @@ test('every choice offered is a line that needs no further question', () => {
 
 test('a word nobody understood may be an ingredient: blocked stays blocked, clear becomes unknown', () => {
   const pasta = resolve('200 g Gronkolini pasta');
-  expect(pasta.remarks).toContain('not understood: gronkolini');
+  expect(pasta.question).toBe('What is "gronkolini"?');
   expect(pasta.contents?.contains).toEqual(['wheat']);
   expect(pasta.contents?.check).toContain('sesame');
   // Neither a plain vegetable nor raw meat is excepted: only a person knows whether the word is a variety.

@@ -1,4 +1,4 @@
-import { allergens, type Contents, hiddenIn, kinds, undeclaredKinds } from '#core/allergens.ts';
+import { allergens, type Contents, hiddenIn, kinds, undeclaredKinds } from './allergens.ts';
 
 /** What is known of water: that nothing is in it. */
 export const nothing: Contents = { contains: [], check: [], kinds: [], checkKinds: [], hides: [] };
