@@ -5,12 +5,12 @@ import { markedWith } from '#house/marks.ts';
 import { pouchFacts, recipeIngredients } from '#core/meal.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Shelf } from '#store/pouches.ts';
-import { avoidancesOf, becauseWords, mealsInStock } from '#house/verdicts.ts';
+import { avoidancesOf, barsOf, becauseWords, mealsInStock } from '#house/verdicts.ts';
 import type { Avoidance } from '#core/avoidance.ts';
 import { Refusal } from '#core/refusal.ts';
 import { type Verdict, verdictFor } from '#core/verdict.ts';
-import { knownFood } from '#house/known-food.ts';
-import { avoided } from '#words/eater-parts.ts';
+import { avoidedIn } from '#words/eater-parts.ts';
+import { larder } from '#foods/avoided.ts';
 import { meal, optional, part } from '#words/parts.ts';
 import { isFiller } from '#words/reading.ts';
 import { takeName } from '#words/names.ts';
@@ -46,11 +46,11 @@ export default command({
   examples: ['/stock', '/stock soup', '/stock no milk', '/stock before 2027-03'],
   help: ['"no milk", "vegan", "no pork" keep meals back that hold it, and say which cannot be told.'],
   sentence: /\b(?:stock|cupboard|shelf|what(?:'s| is) left|what do we have|what have we|how many pouches)\b/i,
-  takes: { before: beforeDay, avoid: optional(avoided), eater: eaterNamed, meal: optional(meal) },
+  takes: { before: beforeDay, avoid: optional(avoidedIn(larder)), eater: eaterNamed, meal: optional(meal) },
   run: ({ before, avoid: typed, eater: named, meal: name }, house) => {
-    for (const words of typed ?? []) knownFood(house, words, 'look for it');
-    const own = named === undefined ? [] : (house.eaters.find(nameKey(named))?.never ?? []);
-    const avoid = (typed ?? named) ? avoidancesOf([...(typed ?? []), ...own]) : undefined;
+    const eater = named === undefined ? undefined : house.eaters.find(nameKey(named));
+    const own = eater === undefined ? [] : barsOf(eater);
+    const avoid = (typed ?? named) ? [...avoidancesOf(typed ?? []), ...own] : undefined;
     const all = house.pouches.shelves();
     const wanted = all.filter(
       (shelf) =>

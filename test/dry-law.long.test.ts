@@ -179,6 +179,7 @@ async function check(house: TestHouse): Promise<void> {
     journal: { undoLast: () => '', latest: () => [] },
     status: null,
     sure: false,
+    tapped: false,
     nowMs: Date.parse('2027-04-09T12:00:00Z'),
   });
   for (const pouch of pouches) {

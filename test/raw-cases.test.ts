@@ -73,6 +73,7 @@ const seenOf = (house: ReturnType<typeof openTestHouse>) =>
     journal: { undoLast: () => '', latest: () => [] },
     status: null,
     sure: false,
+    tapped: false,
     nowMs: Date.parse('2027-04-09T12:00:00Z'),
   });
 

@@ -22,7 +22,7 @@ const plain = kitchen
 
 test('typed as a recipe, a second food that somebody must not have is never clear for them', () => {
   const house = openTestHouse();
-  for (const [tag, words] of spoken) house.say(`/eater ${tag} child 7 ${words}`);
+  for (const [tag, words] of spoken) house.say(`/eater "${tag}" child 7 ${words}`);
   let count = 0;
   fc.assert(
     fc.property(

@@ -23,7 +23,7 @@ export interface Answerer {
 export function seenBy(
   { stores, foods, commands, chatLink }: Answerer,
   household: number,
-  looker: Pick<House, 'member' | 'journal' | 'status' | 'sure' | 'nowMs'>,
+  looker: Pick<House, 'member' | 'journal' | 'status' | 'sure' | 'tapped' | 'nowMs'>,
 ): House {
   const records = stores.of(household);
   const house = {

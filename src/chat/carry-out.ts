@@ -55,6 +55,7 @@ export function open(
     member,
     nowMs: message.sentAtMs,
     sure: false,
+    tapped: message.button !== null,
     journal: {
       undoLast: () => stores.journal.undoLast(author),
       latest: (count) => stores.journal.latest(household, count),

@@ -18,6 +18,8 @@ export interface AvoidedFood {
   readonly word: string;
   /** Other names of it, and of the foods it is the family name of. */
   readonly names: readonly string[];
+  /** Whether a text names it, in whatever spelling. */
+  readonly isNamedIn: (text: string) => boolean;
   /** Their numbers in the food table. */
   readonly ndbs: readonly string[];
   /** What every make of it carries. */
@@ -44,7 +46,7 @@ const tagWords: Readonly<Record<string, readonly Allergen[]>> = {
 const kindWords: Readonly<Record<string, readonly Kind[]>> = {
   pork: ['pork'], bacon: ['pork'], ham: ['pork'], pig: ['pork'], lard: ['pork'], gammon: ['pork'], beef: ['beef'], veal: ['beef'], cow: ['beef'], lamb: ['lamb'], mutton: ['lamb'], goat: ['lamb'], game: ['game'], venison: ['game'],
   poultry: ['poultry'], 'white meat': ['poultry'], bird: ['poultry'], meat: ['meat'], 'meat product': ['meat'], flesh: ['meat'], 'red meat': ['beef', 'lamb', 'pork', 'game'], honey: ['honey'], 'bee product': ['honey'], gelatine: ['gelatine'], gelatin: ['gelatine'], rennet: ['rennet'],
-  insect: ['insect'], alcohol: ['alcohol'], nightshade: ['nightshade'], solanaceae: ['nightshade'], allium: ['allium'], 'onion family': ['allium'], legume: ['legume'], pulse: ['legume'], mushroom: ['mushroom'], fungi: ['mushroom'], fungus: ['mushroom'], caffeine: ['caffeine'],
+  insect: ['insect'], alcohol: ['alcohol'], nightshade: ['nightshade'], 'nightshade vegetable': ['nightshade'], solanaceae: ['nightshade'], allium: ['allium'], 'onion family': ['allium'], legume: ['legume'], pulse: ['legume'], mushroom: ['mushroom'], fungi: ['mushroom'], fungus: ['mushroom'], caffeine: ['caffeine'],
 }; // prettier-ignore
 
 const dietWords: Readonly<Record<string, Diet>> = {
@@ -102,7 +104,7 @@ const ownOf = <T>(table: Readonly<Record<string, T>>, key: string) =>
  */
 export function avoidanceOf(word: string): Avoidance | undefined {
   const plain = plainWord(word);
-  const diet = ownOf(dietWords, plain.replace(/ (?:diet|food)$/, ''));
+  const diet = ownOf(dietWords, plain) ?? ownOf(dietWords, plain.replace(/ (?:diet|food)$/, ''));
   if (diet) return { is: 'diet', diet };
   if (untold.includes(plain.replace(/ (?:diet|food)$/, ''))) return { is: 'untold', word: plain };
   const bare = plain

@@ -108,6 +108,10 @@ export interface Eater {
   readonly energyKcal: number | null;
   readonly isGone: boolean;
   readonly never: readonly string[];
+  /** Of those, what nobody at the same meal eats either. */
+  readonly apart: readonly string[];
+  /** Of those, the food alone though it stands for more: butter and no other milk. */
+  readonly exact: readonly string[];
   readonly dislikes: readonly string[];
 }
 

@@ -71,6 +71,7 @@ function lookedForFood(avoid: AvoidedFood, { ingredient, contents, ndb }: Ingred
   const name = ` ${plainWord(ingredient)} `;
   const isNamed =
     name.includes(` ${plainWord(word)} `) ||
+    avoid.isNamedIn(ingredient) ||
     avoid.names.includes(bareName(ingredient)) ||
     (typeof ndb === 'string' && avoid.ndbs.includes(ndb));
   if (isNamed && !isNamesake) return { found: [word], feared: [] };

@@ -1,6 +1,9 @@
 import type { Allergen, Kind } from '#core/allergens.ts';
-import { type Avoidance, type AvoidedFood, avoidanceOf, plainWord } from '#core/avoidance.ts';
-import { byName, type KitchenFood } from './kitchen.ts';
+import { type Avoidance, type AvoidedFood, avoidanceOf, avoidedWords, plainWord } from '#core/avoidance.ts';
+import type { Larder } from '#words/eater-things.ts';
+import { forgiven, slips } from '#words/near.ts';
+import { byName, kitchen, type KitchenFood } from './kitchen.ts';
+import { neutral } from './vocabulary.ts';
 import { foldedWords, foldName } from './words.ts';
 
 /** Words for one food on two sides of an ocean. */
@@ -15,9 +18,19 @@ const families: ReadonlyMap<string, readonly string[]> = new Map(
     corn: 'cornstarch; polenta; cornmeal; hominy; grit; popcorn; masa harina; tortilla chip', chickpea: 'hummus; falafel', 'bell pepper': 'pimento; paprika', pepper: 'pimento; paprika; chili; capsicum', raisin: 'sultana; currant',
     chili: 'jalapeno; serrano; cayenne; ancho; pasilla; chipotle; sriracha; harissa; gochujang; hot sauce; sambal; curry paste; taco seasoning; adobo; kimchi; curry powder; curry sauce', onion: 'shallot; scallion; leek; chive; onion soup mix', grape: 'raisin; sultana; currant; wine',
     potato: 'french fry; hashbrown; potato crisps; gnocchi', pasta: 'spaghetti; macaroni; noodle; lasagna; gnocchi', bread: 'breadcrumb; toast; bagel; pita; naan; tortilla; crouton; bun; baguette; focaccia', tomato: 'ketchup; marinara; passata; salsa; curry sauce',
-    bean: 'hummus; edamame', citrus: 'lemon; lime; orange; grapefruit; mandarin; tangerine; clementine; pomelo; kumquat', berry: 'strawberry; currant', seed: 'tahini; chia; flaxseed; sesame oil; zaatar', rice: 'risotto; poha', cabbage: 'sauerkraut; kimchi; coleslaw', squash: 'pumpkin',
+    bean: 'hummus; edamame', citrus: 'lemon; lime; orange; grapefruit; mandarin; tangerine; clementine; pomelo; kumquat', berry: 'strawberry; currant', seed: 'tahini; chia; flaxseed; sesame oil; zaatar', rice: 'risotto; poha', cabbage: 'sauerkraut; kimchi; coleslaw', squash: 'pumpkin', offal: 'liver; kidney; tongue; tripe; giblet; heart; haggis', 'root vegetable': 'carrot; beet; parsnip; turnip; rutabaga; radish; celeriac; potato; sweet potato; kohlrabi; daikon; cassava; yam; taro',
   }).map(([head, members]) => [foldName(head), members.split(';').map(foldName)]),
 ); // prettier-ignore
+
+/** Words for a whole group of the table, by the first two figures of its numbers. */
+const tableGroups: Readonly<Record<string, string>> = {
+  fruit: '09',
+  vegetable: '11',
+  veg: '11',
+  veggie: '11',
+  grain: '20',
+  spice: '02',
+};
 
 /** Kinds that name an animal or what is made of one: who avoids a part of it is kept from all of it. */
 const ofAnimals: readonly Kind[] = ['pork', 'beef', 'lamb', 'game', 'poultry', 'honey', 'gelatine'];
@@ -68,6 +81,8 @@ function lookedUp(words: string, key: string): AvoidedFood | null {
   for (const { name, foods } of named)
     if (name.some((word) => heads.has(word)))
       for (const food of foods) if (family.some((one) => isOf(one, name, food))) kin.add(food);
+  const group = tableGroups[key];
+  for (const food of kitchen) if (group !== undefined && food.ndb.startsWith(group)) kin.add(food);
   if (kin.size === 0) return null;
   // 'steak' is no food's whole name: what all steaks carry is what is meant.
   const exact = own.flatMap((one) => byName.get(one) ?? []);
@@ -88,12 +103,26 @@ function lookedUp(words: string, key: string): AvoidedFood | null {
     word: words,
     names: [
       ...new Set(
-        [...real.flatMap(({ names, called }) => [called, ...names.filter(isNamed)]), ...family.map(join)].map(
-          plainWord,
-        ),
+        [
+          ...real.flatMap(({ names, called }) => [
+            called,
+            ...(group === undefined ? names.filter(isNamed) : names),
+          ]),
+          ...family.map(join),
+        ].map(plainWord),
       ),
     ],
-    ndbs: [...new Set(real.filter((food) => !food.standsIn && isCalled(food)).map(({ ndb }) => ndb))],
+    isNamedIn: (text) => {
+      const said = foldedWords(text);
+      return family.some((one) => holds(said, one));
+    },
+    ndbs: [
+      ...new Set(
+        real
+          .filter((food) => !food.standsIn && (group !== undefined || isCalled(food)))
+          .map(({ ndb }) => ndb),
+      ),
+    ],
     tags,
     kinds: tags.length > 0 ? [] : isWide ? [...animal, ...kinds.filter((kind) => kind === 'meat')] : kinds,
     isWide,
@@ -128,11 +157,71 @@ export const foodByName = (word: string): AvoidedFood => ({
   is: 'food',
   word,
   names: [],
+  isNamedIn: (text) => holds(foldedWords(text), split(foldName(word))),
   ndbs: [],
   tags: [],
   kinds: [],
   isWide: false,
 });
 
-/** Every name of the kitchen, folded, for putting typing slips right. */
-export const kitchenNames: readonly string[] = [...byName.keys()];
+/** The last words of every name, which are the food itself. */
+const foodWords: ReadonlySet<string> = new Set(
+  named.flatMap(({ name }) => name.map((_, k) => join(name.slice(k)))),
+);
+const familyNames: ReadonlySet<string> = new Set([
+  ...synonyms.flat(),
+  ...families.keys(),
+  ...Object.keys(tableGroups),
+]);
+
+const knows = (words: string): boolean => {
+  const key = foldName(words);
+  if (avoidanceOf(words) !== undefined || byName.has(key) || familyNames.has(key)) return true;
+  return foodWords.has(key) && !split(key).every((word) => neutral.has(word));
+};
+
+/** Names by their length, for finding those a slip away. */
+const byLength = new Map<number, string[]>();
+for (const name of new Set([...avoidedWords, ...byName.keys()]))
+  byLength.set(name.length, [...(byLength.get(name.length) ?? []), name]);
+
+/**
+ * What mistyped words may mean: of allergens, kinds and diets those within the usual slips, of all other foods those
+ * one slip away; the nearest alone, and of several that mean the same one.
+ */
+function nearest(words: string): string[] {
+  let best = Number.POSITIVE_INFINITY;
+  let found: string[] = [];
+  // The last letter of a mistyped word may be no plural.
+  for (const plain of new Set([plainWord(words), words])) {
+    const most = forgiven(plain);
+    for (let length = plain.length - most; length <= plain.length + most; length++)
+      for (const name of byLength.get(length) ?? []) {
+        // A short word is a slip away from too many foods.
+        const allowed = Math.min(best, isAvoidedWord.has(name) ? most : plain.length < 5 ? 0 : 1);
+        const far = slips(plain, name, allowed);
+        if (far > allowed) continue;
+        if (far < best) found = [];
+        best = far;
+        found.push(name);
+      }
+  }
+  const meant = new Map(found.map((name) => [JSON.stringify(sense(name)), name]));
+  return [...meant.values()];
+}
+const isAvoidedWord = new Set(avoidedWords);
+const sense = (name: string) => avoidanceOf(name) ?? avoidedFood(name)?.ndbs ?? name;
+
+/** Foods and diets as the reader of notes on people knows them. */
+export const larder: Larder = {
+  knows,
+  isDiet: (words) => {
+    const found = avoidanceOf(words);
+    // 'No animal products' keeps something away; 'no vegan' does not.
+    return (
+      (found?.is === 'diet' || found?.is === 'untold') &&
+      !/^(?:animal|haram|histamine|oxalate|salicylate|fodmap)/.test(words)
+    );
+  },
+  near: nearest,
+};

@@ -30,6 +30,8 @@ export interface House extends Omit<Records, 'settings'> {
   readonly nowMs: number;
   /** The person said "sure": a questioned weight or a repeat is meant as it stands. */
   readonly sure: boolean;
+  /** A button was pressed, nothing was typed. */
+  readonly tapped: boolean;
   readonly journal: { undoLast(): string; latest(count: number): Entry[] };
   /** Every request there is, as /help tells of it. */
   readonly requests: readonly HelpRecord[];

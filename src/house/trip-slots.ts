@@ -35,6 +35,8 @@ export function everyone(house: House, company: Company, remarks: string[]): Eat
         sodiumMg: null,
         energyKcal: null,
         never: [],
+        apart: [],
+        exact: [],
         dislikes: [],
       };
       house.eaters.add(nameKey(name), eater);

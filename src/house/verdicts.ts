@@ -22,9 +22,13 @@ export function avoidancesOf(words: readonly string[]): Avoidance[] {
   return words.map((word) => avoidanceNamed(word) ?? foodByName(word));
 }
 
+/** What must be kept from somebody. */
+export const barsOf = ({ never, exact }: Pick<Eater, 'never' | 'exact'>): Avoidance[] =>
+  never.map((word) => avoidanceNamed(word, exact.includes(word)) ?? foodByName(word));
+
 /** Whether a meal suits an eater by its recorded ingredients. */
-export function verdictOn(eater: Pick<Eater, 'never'>, meal: Pick<MealShown, 'contents'>): Verdict {
-  return verdictFor(meal.contents, avoidancesOf(eater.never));
+export function verdictOn(eater: Pick<Eater, 'never' | 'exact'>, meal: Pick<MealShown, 'contents'>): Verdict {
+  return verdictFor(meal.contents, barsOf(eater));
 }
 
 /** Whether an eater would rather not have it. */

@@ -33,6 +33,7 @@ function standing(answerer: Answerer, household: number, nowMs: number): House {
     member: { id: 0, name: '' },
     nowMs,
     sure: false,
+    tapped: false,
     journal: {
       undoLast: () => {
         throw new Error('a reminder takes nothing back');

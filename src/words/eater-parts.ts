@@ -1,170 +1,183 @@
-import { avoidanceOf } from '#core/avoidance.ts';
 import { Refusal } from '#core/refusal.ts';
-import { optional, type Part, part } from './parts.ts';
-import { isFiller, type Reading } from './reading.ts';
+import { Ambiguous } from './ambiguous.ts';
+import { freshName, takeKnownName, type Who } from './eater-name.ts';
+import { type Notes, takeNotes } from './eater-notes.ts';
+import type { Larder, Thing } from './eater-things.ts';
+import { roleOf, type Rule } from './eater-words.ts';
+import { type Names, optional, type Part, part } from './part.ts';
+import type { Reading } from './reading.ts';
+import { sayList } from './say.ts';
 
-const never = new Set([
-  'no',
-  'never',
-  'without',
-  'avoid',
-  'avoids',
-  'not',
-  'cannot',
-  "can't",
-  "mustn't",
-  'allergic',
-  'intolerant',
-  'allergy',
-  'free',
-]);
-const dislike = new Set(['dislikes', 'dislike', 'hates', 'hate', "doesn't", "don't"]);
-const allowed = new Set(['may', 'can', 'again', 'allowed', 'likes', 'eats']);
-const inside = new Set(['to', 'like', 'eat', 'any', 'of', 'from', 'eats', 'has', 'have']);
-const polite = new Set([
-  'please',
-  'pls',
-  'plz',
-  'thanks',
-  'thank',
-  'thx',
-  'now',
-  'either',
-  'too',
-  'also',
-  'at',
-  'in',
-  'for',
-  'with',
-]);
-const stops = new Set(
-  `portion sodium energy age aged child kid guest adult male female boy girl man woman active moderately sedentary gone
-  before for until kcal but is`.split(/\s+/),
-);
+/** Foods and diets to keep out, within a request about something else: 'no milk', 'vegan', 'nut free'. */
+export const avoidedIn = (larder: Larder): Part<string[]> =>
+  part('what to keep out, such as no milk', (reading) => {
+    const { notes } = takeNotes(reading, larder, false);
+    return notes.length > 0 ? [...new Set(notes.map(({ words }) => words))] : undefined;
+  });
 
-/** The longest food or diet of at most four words that starts at an index; a plain word where nothing is known by name. */
-function phraseAt(
-  reading: Reading,
-  start: number,
-  longest: number,
-): { words: string; indexes: number[] } | undefined {
-  const indexes: number[] = [];
-  for (let i = start; i < reading.all.length && indexes.length < longest; i++) {
-    const token = reading.at(i);
-    if (token?.is !== 'word' || [stops, never, dislike, polite].some((set) => set.has(token.plain))) break;
-    if (token.plain === 'and' || token.plain === 'or' || token.plain === 'nor') break;
-    indexes.push(i);
-  }
-  const text = (some: readonly number[]) => some.map((i) => reading.all[i]!.plain).join(' ');
-  for (let length = indexes.length; length > 0; length--) {
-    const some = indexes.slice(0, length);
-    if (avoidanceOf(text(some)) !== undefined) return { words: text(some), indexes: some };
-  }
-  return indexes.length > 0 ? { words: text(indexes), indexes } : undefined;
-}
-
-/** Every food that stands behind one of some words: 'no peanuts, milk and eggs' is three. */
-function behind(reading: Reading, leads: ReadonlySet<string>, isOpen: boolean): string[] {
-  const longest = 4;
-  const found: string[] = [];
-  for (let i = 0; i < reading.all.length; i++) {
-    const lead = reading.at(i);
-    if (lead?.is !== 'word' || !leads.has(lead.plain)) continue;
-    let at = i + 1;
-    while (inside.has(reading.at(at)?.plain ?? '')) at += 1;
-    const first = phraseAt(reading, at, longest);
-    if (!first) continue;
-    for (let k = i; k < first.indexes[0]!; k++) reading.take(k);
-    let phrase: typeof first | undefined = first;
-    while (phrase) {
-      reading.take(...phrase.indexes);
-      found.push(phrase.words);
-      phrase = listed(reading, phrase.indexes.at(-1)!, longest, isOpen);
-    }
-  }
-  return found;
+interface Said extends Notes {
+  readonly who: Who | undefined;
 }
 
 /**
- * The next member of a list: ', milk' or 'and milk'. A food or diet known by name; in an open list also another
- * plain word in small letters, which the request then looks up.
+ * A message about one person, read once for all its parts: every word of it is a name, a note, a small word of one,
+ * or refused.
  */
-function listed(reading: Reading, last: number, longest: number, isOpen: boolean) {
-  let at = last + 1;
-  const passed: number[] = [];
-  while ([',', '&', 'and', 'or', 'nor', '/'].includes(reading.at(at)?.plain ?? '')) passed.push(at++);
-  if (passed.length === 0) return undefined;
-  const next = phraseAt(reading, at, longest);
-  if (!next) return undefined;
-  const isPlain = next.indexes.length <= 2 && /^\p{Ll}/u.test(reading.all[next.indexes[0]!]!.typed);
-  if (avoidanceOf(next.words) === undefined && !(isOpen && isPlain)) return undefined;
-  reading.take(...passed);
-  return next;
+function personParts(larder: Larder): (reading: Reading, names: Names) => Said {
+  const read = new WeakMap<Reading, Said>();
+  return (reading, names) => {
+    const before = read.get(reading);
+    if (before) return before;
+    const said = readPerson(reading, names, larder);
+    read.set(reading, said);
+    return said;
+  };
 }
 
-/** Diets are said without a 'no': 'vegetarian', 'gluten-free'. */
-function diets(reading: Reading): string[] {
-  const found: string[] = [];
-  for (const index of reading.left()) {
-    const token = reading.all[index]!;
-    if (token.is !== 'word' || isFiller(token.plain)) continue;
-    if (avoidanceOf(token.plain)?.is !== 'diet') continue;
-    reading.take(index);
-    found.push(token.plain);
+function readPerson(reading: Reading, names: Names, larder: Larder): Said {
+  const known = takeKnownName(reading, names);
+  const first = known ? undefined : capitalFirst(reading);
+  const notes = takeNotes(reading, larder, true, first === undefined ? 0 : first + 1);
+  const runs = first === undefined ? [...notes.others] : joined(first, notes.others);
+  const loose = [...notes.loose];
+  const run = known ? undefined : (runs.shift() ?? loose.shift()?.indexes);
+  if (run) reading.take(...run);
+  const who = known ?? (run && freshName(reading, run, names, larder));
+  const wrong = runs[0];
+  if (wrong) throw unplaced(reading, wrong, known, { ...notes, who });
+  if (loose[0]) throw asked(reading, loose[0], run);
+  return { ...notes, who };
+}
+
+/** A first word with a capital letter is a name, whatever else it may mean: 'May no milk', 'Olive vegan'. */
+function capitalFirst(reading: Reading): number | undefined {
+  const index = [...reading.left()].find((i) => reading.all[i]!.is === 'word');
+  const token = index === undefined ? undefined : reading.all[index]!;
+  if (!token || !/^\p{Lu}/u.test(token.typed)) return undefined;
+  const role = roleOf(token.plain);
+  const next = reading.at(index! + 1);
+  const isFollowed = next === undefined || next.is !== 'word' || roleOf(next.plain) !== undefined;
+  if (role !== undefined && ['will', 'may'].includes(token.plain) && /^\p{Lu}/u.test(next?.typed ?? ''))
+    return index;
+  // 'No milk Pip' begins with no name.
+  return role === undefined || (isFollowed && role !== 'no' && role !== 'ill' && role !== 'hate')
+    ? index
+    : undefined;
+}
+
+function joined(first: number, others: Notes['others']): (readonly number[])[] {
+  const [run, ...rest] = others;
+  return run?.[0] === first + 1 ? [[first, ...run], ...rest] : [[first], ...others];
+}
+
+const verbs: Readonly<Record<Rule, string>> = {
+  never: 'never',
+  apart: 'not near',
+  dislike: 'dislikes',
+  exact: 'only',
+  lift: 'may have',
+};
+
+/** Says what was understood of a message and which words were not. */
+function unplaced(reading: Reading, run: readonly number[], known: Who | undefined, said: Said): Error {
+  const tokens = run.map((i) => reading.all[i]!);
+  const typed = reading.text.slice(tokens[0]!.from, tokens.at(-1)!.to);
+  const name = said.who && ('known' in said.who ? said.who.known : said.who.fresh);
+  const isBeside =
+    known &&
+    /^\p{Lu}/u.test(typed) &&
+    reading.text
+      .slice(0, tokens[0]!.from)
+      .trimEnd()
+      .endsWith(name ?? '');
+  if (isBeside) {
+    const from = reading.text.lastIndexOf(name!, tokens[0]!.from);
+    const whole = reading.text.slice(from, tokens.at(-1)!.to);
+    const put = (into: string) => reading.rewritten([{ from, to: tokens.at(-1)!.to, into: `"${into}"` }]);
+    return new Ambiguous(`Is "${whole}" ${name}, or somebody new?`, [
+      { label: name!, request: put(name!) },
+      { label: `${whole}, new`, request: put(whole) },
+    ]);
   }
-  return found;
+  const understood = sayList([
+    ...(name === undefined ? [] : [name]),
+    ...said.notes.map(({ rule, words }) => `${verbs[rule]} ${words}`),
+  ]);
+  return new Refusal(
+    'leftover',
+    `I could not place "${typed}".${understood === '' ? '' : ` I read ${understood}.`} Nothing was recorded.`,
+  );
 }
 
-const freeWords = ['free', 'intolerant', 'intolerance', 'allergy', 'allergic'];
-
-/** 'milk-free', 'nut free', 'lactose intolerant', 'peanut allergy': the food stands in front. */
-function inFront(reading: Reading): string[] {
-  const found: string[] = [];
-  for (const index of reading.left()) {
-    const token = reading.all[index]!;
-    if (token.is !== 'word') continue;
-    const glued = /^(.+)-(?:free|intolerant)$/u.exec(token.plain)?.[1];
-    const next = reading.at(index + 1);
-    const isApart = next?.is === 'word' && freeWords.includes(next.plain);
-    const food = glued ?? (isApart ? token.plain : undefined);
-    const isFromNext =
-      ['from', 'of', 'to'].includes(reading.at(index + 2)?.plain ?? '') && glued === undefined;
-    if (food === undefined || isFromNext || avoidanceOf(food) === undefined) continue;
-    reading.take(index, ...(glued === undefined ? [index + 1] : []));
-    const diet = avoidanceOf(`${food}-free`);
-    found.push(diet?.is === 'diet' ? `${food}-free` : food);
-  }
-  return found;
+/** A food without a word that says what of it. */
+function asked(reading: Reading, { words, indexes }: Thing, name: readonly number[] = []): Ambiguous {
+  const tokens = indexes.map((i) => reading.all[i]!);
+  // 'Anna Rice' may be her name.
+  const isName = name.at(-1) === indexes[0]! - 1 && tokens.every(({ typed }) => /^\p{Lu}/u.test(typed));
+  const from = reading.all[name[0] ?? 0]!.from;
+  const whole = reading.text.slice(from, tokens.at(-1)!.to);
+  const put = (into: string) => reading.rewritten([{ from: tokens[0]!.from, to: tokens.at(-1)!.to, into }]);
+  return new Ambiguous(`I read "${words}", but not what of it. Which is meant?`, [
+    { label: `never ${words}`, request: put(`, never ${words}`) },
+    { label: `dislikes ${words}`, request: put(`, dislikes ${words}`) },
+    ...(isName
+      ? [
+          {
+            label: `${whole} is the name`,
+            request: reading.rewritten([{ from, to: tokens.at(-1)!.to, into: `"${whole}"` }]),
+          },
+        ]
+      : []),
+  ]);
 }
 
-const avoidedBy = (isOpen: boolean): Part<string[]> =>
-  part('what to keep out, such as no milk', (reading) => {
-    const found = [...inFront(reading), ...behind(reading, never, isOpen), ...diets(reading)];
-    return found.length > 0 ? [...new Set(found)] : undefined;
-  });
+const questions = new Set('who what which whom whose'.split(' '));
+const askedOf = new Set('can may could should is are does do must'.split(' '));
 
-/** Foods and diets to keep out: 'no milk', 'no peanuts or egg', 'vegan', 'allergic to shellfish', 'nut free'. */
-export const avoided = avoidedBy(false);
+/** Whether a message asks rather than tells: a question never records. */
+const isQuestion = (reading: Reading, names: Names): boolean => {
+  if (/[?？؟]\s*$/u.test(reading.text)) return true;
+  const [first, second] = reading.all;
+  if (first?.is !== 'word') return false;
+  if (questions.has(first.plain)) return true;
+  const isPerson = (word: string) => word === 'i' || names.eaters.some((name) => name.toLowerCase() === word);
+  return askedOf.has(first.plain) && second !== undefined && isPerson(second.plain);
+};
 
-/** The same for an eater, whose list goes on with any plain food: 'no milk, olives and capers'. */
-export const keptOut = avoidedBy(true);
-
-/** 'dislikes mushrooms and olives'. */
-export const disliked = optional(
-  part<string[]>('what is not liked, such as dislikes olives', (reading) => {
-    const found = behind(reading, dislike, true);
-    return found.length > 0 ? [...new Set(found)] : undefined;
-  }),
-);
-
-/** 'may eat milk again'. */
-export const allowedAgain = optional(
-  part<string[]>('what may be eaten again, such as may eat milk', (reading) => {
-    const found = behind(reading, allowed, true);
-    reading.keyword('again');
-    return found.length > 0 ? found : undefined;
-  }),
-);
+/** Everything a message says of one person and food. */
+export function aboutPerson(larder: Larder) {
+  const read = personParts(larder);
+  const of = (rule: Rule, like: string) =>
+    optional(
+      part<string[]>(like, (reading, names) => {
+        const found = read(reading, names).notes.filter((note) => note.rule === rule);
+        return found.length > 0 ? [...new Set(found.map(({ words }) => words))] : undefined;
+      }),
+    );
+  return {
+    asks: optional(
+      part<true>('a question', (reading, names) => {
+        if (!isQuestion(reading, names)) return undefined;
+        reading.takeWords('what');
+        return true;
+      }),
+    ),
+    /** The whole message, where it lifts what is kept away: the button that confirms it repeats it. */
+    lifting: optional(
+      part<string>('what may be eaten again', (reading, names) =>
+        read(reading, names).notes.some(({ rule }) => rule === 'lift' || rule === 'exact')
+          ? reading.text
+          : undefined,
+      ),
+    ),
+    never: of('never', 'what to keep out, such as no milk'),
+    apart: of('apart', 'what must not be near, such as no peanuts near'),
+    exact: of('exact', 'the food alone, such as only butter'),
+    dislikes: of('dislike', 'what is not liked, such as dislikes olives'),
+    again: of('lift', 'what may be eaten again, such as may eat milk'),
+    who: optional(part<Who>('a name', (reading, names) => read(reading, names).who)),
+  };
+}
 
 /** A number behind or before a word: 'portion 0.6', 'sodium 1500 mg', '2200 kcal'. */
 export function numberBeside(like: string, low: number, high: number, ...words: string[]) {

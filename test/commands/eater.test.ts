@@ -42,9 +42,79 @@ test('a plain food is kept away by name, and what the small print may hide is un
   expect(answer).toMatch(/Blocked: .*\(carrots\)/);
 });
 
-test('what is allowed again is dropped', () => {
+test('what must never be served is lifted by a tap of a grown-up, by nothing typed', () => {
+  for (const typed of [
+    '/eater Noa may eat milk again',
+    '/eater Noa may eat milk again sure',
+    '/eater Noa can have milk',
+    '/eater Noa is no longer allergic to milk',
+    '/eater Noa outgrew milk',
+  ]) {
+    const house = openSeason();
+    const before = house.dump();
+    expect(house.say(typed), typed).toMatch(/must never be served to Noa. Nothing is changed yet/);
+    expect(house.dump(), typed).toBe(before);
+    expect(house.press(1), typed).toContain('never peanuts; portion 0.6');
+  }
+});
+
+test('whoever has no recorded age counts as grown-up, and it is said', () => {
+  expect(openSeason().say('/eater Noa may eat milk again')).toContain(
+    'No age is recorded for Ana, who counts as a grown-up.',
+  );
+});
+
+test.each([
+  '/eater Noa may eat peanuts?',
+  '/eater can Noa have milk',
+  '/eater may Noa eat peanuts?',
+  '/eater is Noa vegan?',
+  '/eater who is vegetarian',
+  '/eater Noa no fish?',
+])('a question records nothing: %s', (typed) => {
   const house = openSeason();
-  expect(house.say('/eater Noa may eat milk again')).toContain('never peanuts; portion 0.6');
+  const before = house.dump();
+  expect(house.say(typed)).toContain('Noa (child, 7 years): never peanuts and milk');
+  expect(house.dump()).toBe(before);
+  expect(house.last.at(-1)!.buttons).toEqual([]);
+});
+
+test('a child cannot lift anything, nor grow up by a message', () => {
+  const house = openSeason();
+  house.say('/eater me child 9 no peanuts', 'Kit');
+  const before = house.dump();
+  expect(house.say('/eater me may eat peanuts', 'Kit')).toContain('Only a grown-up of the household');
+  expect(house.say('/eater me adult', 'Kit')).toContain('a grown-up has to change that');
+  expect(house.say('/eater me age 30', 'Kit')).toContain('a grown-up has to change that');
+  expect(house.dump()).toBe(before);
+});
+
+test('a food that stands for more is said and narrowed by a tap', () => {
+  const house = openSeason();
+  expect(house.say('/eater Pip no butter')).toContain('never butter (so all milk)');
+  expect(house.say('/eater Pip')).toContain('Blocked: Lentil pot (milk');
+  house.say('/eater Pip no butter');
+  expect(house.press(1)).toContain('never butter (a plain food, found by name)');
+  expect(house.say('/eater Pip')).toContain('Clear in stock: Lentil pot');
+});
+
+test('what is not understood is asked with what may be meant', () => {
+  const house = openSeason();
+  const before = house.dump();
+  expect(house.say('/eater Pip nuts')).toBe('I read "nuts", but not what of it. Which is meant?');
+  expect(house.dump()).toBe(before);
+  expect(house.press(1)).toContain('never nuts');
+});
+
+test('a typing slip is read as the food it is near, and said', () => {
+  const answer = openSeason().say('/eater Pip alergic to penuts');
+  expect(answer).toContain('never peanut;');
+  expect(answer).toContain('(read "penuts" as peanut)');
+});
+
+test('told apart: never, not even near, rather not', () => {
+  const answer = openSeason().say('/eater Pip no peanuts, not even near, no milk and dislikes olives');
+  expect(answer).toContain('never milk and peanuts; not even near: peanuts; dislikes olives');
 });
 
 test('a similar name is asked about, never guessed', () => {
@@ -79,12 +149,16 @@ test('kept pouches that no longer suit are named at once', async () => {
 
 refuses([
   ['/eater no milk', /not for whom/],
-  ['/eater Pip no peanust', /no food, allergen or diet called "peanust"/],
+  ['/eater Pip no gronk', /no food, allergen or diet called "gronk"/],
   ['/eater Pip portion 9', /from 0.1 to 4/],
   ['/eater Pip portion 0', /from 0.1 to 4/],
   ['/eater Pip sodium 5 mg', /from 100 to 10000/],
   ['/eater Pip age 200', /age of 200/],
   ['/eater Noa may eat fish', /"fish" is not kept from Noa/],
-  ['/eater Nobody gone', /no eater called Nobody/],
-  ['/eater 12345', /no name that I can keep/],
+  ['/eater Nemo gone', /no eater called Nemo/],
+  ['/eater 12345', /could not place "12345"/],
+  ['/eater Pip no', /I read "no", but not of which food/],
+  ['/eater Pip no nuts except almonds', /could not place "except". I read Pip and never nuts/],
+  ['/eater Pip vegan but eats honey', /I keep no exceptions/],
+  ['/eater Pip no more than 2 g of salt', /called "than" \(after "no more"\)/],
 ]);

@@ -61,7 +61,15 @@ test('diets', () => {
   expect(verdictFor([mystery], [avoidanceOf('vegan')!]).is).toBe('unknown');
 });
 
-const plain = { is: 'food', names: [], ndbs: [], tags: [], kinds: [], isWide: false } as const;
+const plain = {
+  is: 'food',
+  names: [],
+  isNamedIn: () => false,
+  ndbs: [],
+  tags: [],
+  kinds: [],
+  isWide: false,
+} as const;
 const seen = (word: string, item: { ingredient: string; contents: Contents | null }) =>
   verdictFor([item], [{ ...plain, word, names: word.toLowerCase() === 'coriander' ? ['cilantro'] : [] }]).is;
 
@@ -132,6 +140,10 @@ test('more avoided or more ingredients never make a meal clearer', () => {
       is: fc.constant('food' as const),
       word: fc.string(),
       names: fc.array(fc.string()),
+      isNamedIn: fc.constantFrom(
+        () => true,
+        () => false,
+      ),
       ndbs: fc.constant([]),
       tags: fc.subarray([...allergens]),
       kinds: fc.subarray([...kinds]),

@@ -42,7 +42,11 @@ export const people: readonly RequestCase[] = [
   ['/eater Pip doesn’t like olives', 'eater', { who: { fresh: 'Pip' }, dislikes: ['olives'] }],
   ['/eater me vegetarian', 'eater', { who: { known: 'Ana' }, never: ['vegetarian'] }],
   ["/eater I'm vegan", 'eater', { who: { known: 'Ana' }, never: ['vegan'] }],
-  ['/eater Noa may eat milk again', 'eater', { who: { known: 'Noa' }, again: ['milk'] }],
+  [
+    '/eater Noa may eat milk again',
+    'eater',
+    { who: { known: 'Noa' }, lifting: 'Noa may eat milk again', again: ['milk'] },
+  ],
   ['/eater noa sodium 1.2 g', 'eater', { who: { known: 'Noa' }, sodiumMg: 1200 }],
   ['/eater Noa portion 60%', 'eater', { who: { known: 'Noa' }, portion: 0.6 }],
   ['/eater Noa portion half', 'eater', { who: { known: 'Noa' }, portion: 0.5 }],

@@ -97,8 +97,8 @@ export const refused: readonly (readonly [typed: string, says: RegExp])[] = [
   ['/stock before christmas', /before christmas/],
   ['/stock before 2027-13', /2027-13 is no day or month/],
   ['/stock for noah', /no eater called "noah"/],
-  ['/stock no mlik', /called "mlik".*Perhaps milk/],
-  ['/eater Pip no mlik', /called "mlik".*Perhaps milk/],
+  ['/stock no gronk', /no food, allergen or diet called "gronk"/],
+  ['/eater Pip no gronk', /no food, allergen or diet called "gronk"/],
   ['/eater Pip no unobtainium', /called "unobtainium"/],
   ['/eater Pip gone', /no eater called Pip/],
   // No request at all.
