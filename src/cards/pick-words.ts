@@ -111,6 +111,8 @@ function whyShort(shortage: Shortage, question: TripProblem, eaters: readonly Ea
           : '';
       return `no meal in stock is clear for ${name}${reason.food ? `, most hold ${reason.food}` : ''}${unknown}`;
     }
+    case 'kept apart':
+      return `${sayList(reason.meals.map((m) => dishes.get(m)?.name ?? m))} must not be near ${sayList(reason.near)}`;
     case 'too much sodium':
       return `what is clear would pass ${name}'s sodium limit of the day`;
     case 'past best-by':

@@ -2,7 +2,7 @@ import type { Pouch, Trip } from '#core/records.ts';
 import { sayCodes, sayList } from '#words/say.ts';
 import type { House } from './house.ts';
 import { saySlot, tripsAhead } from './trips.ts';
-import { becauseWords, mealOfBatch, verdictOn } from './verdicts.ts';
+import { becauseWords, mayBeNear, mealOfBatch, verdictOn } from './verdicts.ts';
 
 /**
  * Kept pouches that no longer fit: somebody's list or a recipe changed, or somebody came to the trip for whom
@@ -20,15 +20,19 @@ export function brokenPromises(house: House, trip: Trip): string[] {
     const slot = trip.slots.find((s) => s.id === slotId);
     if (!pouch || !slot) continue;
     const meal = mealOfBatch(house, pouch.batch);
+    const note = (says: string) => {
+      const entry = unfit.get(says) ?? { codes: [], says };
+      entry.codes.push(pouch);
+      unfit.set(says, entry);
+    };
+    for (const eater of eaters.filter((e) => slot.eaters.includes(e.id) && !mayBeNear(e, meal)))
+      note(`kept for ${saySlot(slot)}: must not be near ${eater.name}.`);
     for (const eater of eaters.filter((e) => for_.includes(e.id) && slot.eaters.includes(e.id))) {
       const verdict = verdictOn(eater, meal);
       if (verdict.is === 'clear') continue;
       const reason =
         verdict.is === 'blocked' ? becauseWords(verdict.by) : `unknown, ${becauseWords(verdict.because)}`;
-      const says = `kept for ${eater.name} at ${saySlot(slot)}: not clear, ${reason}.`;
-      const entry = unfit.get(says) ?? { codes: [], says };
-      entry.codes.push(pouch);
-      unfit.set(says, entry);
+      note(`kept for ${eater.name} at ${saySlot(slot)}: not clear, ${reason}.`);
     }
   }
   const damp = stock.filter((pouch) => !pouch.checked && held.some((h) => h.pouch === pouch.id));

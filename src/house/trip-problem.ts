@@ -1,13 +1,13 @@
 import { DateTime } from 'luxon';
 import { energyOfDayKcal, sodiumOfDayMg } from '#core/eaters.ts';
 import { type BatchFacts, pouchFacts } from '#core/meal.ts';
-import type { Blocked, Lot, Pair, PicksProblem } from '#core/picks/problem.ts';
-import type { Batch, Eater, Pouch, Trip } from '#core/records.ts';
+import type { Barred, Blocked, Lot, Pair, PicksProblem } from '#core/picks/problem.ts';
+import type { Batch, Eater, Pouch, Slot, Trip } from '#core/records.ts';
 import { slotMeals } from '#core/records.ts';
 import { correctionOf } from './corrections.ts';
 import type { House } from './house.ts';
 import { batchSeen, nameKey, seeStock } from './figures.ts';
-import { isDisliked, type MealShown, verdictOn } from './verdicts.ts';
+import { isDisliked, mayBeNear, type MealShown, verdictOn } from './verdicts.ts';
 
 /** A trip's question for the picks, with what is needed to speak of the answer. */
 export interface TripProblem {
@@ -100,6 +100,7 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
           { eater, meal, foods: [...new Set(why.map((b) => b.what))], unknown: verdict.is === 'unknown' },
         ];
       }),
+      barred: trip.slots.flatMap((slot) => barredAt(slot, eaters, dishes)),
       dislikes: [...dishes].flatMap(([meal, { shown }]) =>
         eaters
           .filter((eater) => isDisliked(eater, shown))
@@ -167,7 +168,9 @@ interface Dish {
 function nameDishes(stocked: readonly Stocked[], eaters: readonly Eater[]): Map<string, Dish> {
   const dishes = new Map<string, { shown: MealShown; meals: MealShown[]; suits: string }>();
   for (const meal of new Set(stocked.map((s) => s.meal))) {
-    const suits = eaters.map((eater) => verdictOn(eater, meal).is + isDisliked(eater, meal)).join();
+    const suits = eaters
+      .map((eater) => `${verdictOn(eater, meal).is}${isDisliked(eater, meal)}${mayBeNear(eater, meal)}`)
+      .join();
     let key = meal.name;
     for (let n = 2; dishes.has(key) && dishes.get(key)!.suits !== suits; n++) key = `${meal.name} (${n})`;
     const dish = dishes.get(key) ?? { shown: meal, meals: [], suits };
@@ -175,6 +178,15 @@ function nameDishes(stocked: readonly Stocked[], eaters: readonly Eater[]): Map<
     dishes.set(key, dish);
   }
   return dishes;
+}
+
+/** What must not be near somebody at a slot, certain or feared, is at that slot for nobody. */
+function barredAt(slot: Slot, eaters: readonly Eater[], dishes: ReadonlyMap<string, Dish>): Barred[] {
+  const there = eaters.filter(({ id, apart }) => apart.length > 0 && slot.eaters.includes(id));
+  return [...dishes].flatMap(([meal, { shown }]) => {
+    const near = there.filter((eater) => !mayBeNear(eater, shown)).map(({ name }) => name);
+    return near.length > 0 ? [{ slot: String(slot.id), meal, near }] : [];
+  });
 }
 
 /** Wishes in the order in which each eater made them. */

@@ -31,6 +31,14 @@ export function verdictOn(eater: Pick<Eater, 'never' | 'exact'>, meal: Pick<Meal
   return verdictFor(meal.contents, barsOf(eater));
 }
 
+/** Whether a meal may stand on the table at which somebody sits who must not be near some foods. */
+export function mayBeNear(
+  { apart, exact }: Pick<Eater, 'apart' | 'exact'>,
+  meal: Pick<MealShown, 'contents'>,
+): boolean {
+  return verdictOn({ never: apart, exact }, meal).is === 'clear';
+}
+
 /** Whether an eater would rather not have it. */
 export function isDisliked(
   eater: Pick<Eater, 'dislikes'>,

@@ -10,6 +10,7 @@ export function checkPlan(problem: PicksProblem, plan: PicksPlan): string[] {
   const lotOf = new Map(problem.lots.flatMap((lot) => lot.pouches.map((code) => [code, lot] as const)));
   const eaterOf = new Map(problem.eaters.map((e) => [e.key, e]));
   const clear = new Set(problem.safe.map((p) => JSON.stringify([p.eater, p.meal])));
+  const barred = new Set((problem.barred ?? []).map((b) => JSON.stringify([b.slot, b.meal])));
   const openedOnce = new Set<string>();
   const salt = new Map<string, number>();
 
@@ -34,6 +35,8 @@ export function checkPlan(problem: PicksProblem, plan: PicksPlan): string[] {
     if (new Set(meals).size !== meals.length) faults.push(`slot ${slot.key}: a dish is there twice`);
     for (const dish of picked.dishes) {
       const where = `slot ${slot.key}, ${dish.meal}`;
+      if (barred.has(JSON.stringify([slot.key, dish.meal])))
+        faults.push(`${where}: not to be near somebody at this slot`);
       for (const code of dish.pouches) {
         const lot = lotOf.get(code);
         if (!lot) faults.push(`${where}: no pouch ${code} in stock`);

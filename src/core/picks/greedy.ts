@@ -65,7 +65,7 @@ const openedOf = (grid: Grid, state: State, s: number, meal: number): number =>
   );
 
 function suits(grid: Grid, state: State, s: number, e: number, meal: number): boolean {
-  if (!grid.safe[e]![meal]) return false;
+  if (!grid.safe[e]![meal] || grid.barred[s]![meal]) return false;
   let salt = grid.hardMg[e]![meal]!;
   for (let i = 0; i < grid.slotKeys.length; i += 1) {
     const other = state.eat[i * grid.eaterKeys.length + e]!;

@@ -52,6 +52,8 @@ export interface Grid {
   readonly mealClasses: readonly (readonly number[])[];
   /** safe[eater][meal] */
   readonly safe: readonly (readonly boolean[])[];
+  /** barred[slot][meal]: not at that slot, for nobody. */
+  readonly barred: readonly (readonly boolean[])[];
   readonly dislike: readonly (readonly boolean[])[];
   readonly wishes: readonly GridWish[];
   readonly wishesOf: readonly (readonly number[])[];
@@ -189,6 +191,10 @@ export function makeGrid(problem: PicksProblem): Grid {
     eaters.map((_, e) => order.meals.map((__, m) => cell(e, m)));
 
   const safeSet = pairs(problem.safe);
+  const barredSet = new Set(
+    (problem.barred ?? []).map((b) => `${slotPlace.get(b.slot) ?? '?'}/${mealPlace.get(b.meal) ?? '?'}`),
+  );
+  const barred = slots.map((_, s) => order.meals.map((__, m) => barredSet.has(`${s}/${m}`)));
   const dislikeSet = pairs(problem.dislikes);
   const hard = eaters.map((e) => e.sodiumHard === true && e.sodiumLimitMg !== null);
   const safe = table((e, m) => safeSet.has(`${e}/${m}`) && !(hard[e] && figures[m]!.sodiumMg === null));
@@ -244,6 +250,7 @@ export function makeGrid(problem: PicksProblem): Grid {
     classes,
     mealClasses: order.meals.map((_, m) => classes.map((__, c) => c).filter((c) => classes[c]!.meal === m)),
     safe,
+    barred,
     dislike: table((e, m) => dislikeSet.has(`${e}/${m}`)),
     wishes,
     wishesOf: eaters.map((_, e) => wishes.map((__, w) => w).filter((w) => wishes[w]!.eater === e)),

@@ -26,7 +26,9 @@ export function makeBigModel(problem: PicksProblem): BigModel {
 
   // Which variables there are at all: what is not safe, or no longer good, has none.
   const meals = (s: number, e: number): number[] =>
-    grid.mealKeys.map((_, m) => m).filter((m) => grid.safe[e]![m] && openable(s, m).length > 0);
+    grid.mealKeys
+      .map((_, m) => m)
+      .filter((m) => grid.safe[e]![m] && !grid.barred[s]![m] && openable(s, m).length > 0);
   const openable = (s: number, m: number): { name: string; size: number; c: number; g: number }[] =>
     grid.mealClasses[m]!.flatMap((c) =>
       grid.classes[c]!.groups.flatMap((group, g) =>

@@ -64,6 +64,14 @@ export interface Pair {
   readonly meal: string;
 }
 
+/** A meal that is not to be at a slot at all: somebody who sits there must not even be near it. */
+export interface Barred {
+  readonly slot: string;
+  readonly meal: string;
+  /** Names of those whom it must not be near, for the sentence. */
+  readonly near: readonly string[];
+}
+
 /** Why a pair is not among the safe ones: for the sentence, never for the sums. */
 export interface Blocked extends Pair {
   /** The foods of the eater's list that are in the meal; or what could not be known. */
@@ -84,6 +92,7 @@ export interface PicksProblem {
   readonly slots: readonly Slot[];
   /** The pairs whose verdict is clear. A pair that is missing is not served: unknown is not safe. */
   readonly safe: readonly Pair[];
+  readonly barred?: readonly Barred[];
   readonly dislikes: readonly Pair[];
   readonly wishes: readonly Wish[];
   readonly blocked?: readonly Blocked[];

@@ -26,6 +26,7 @@ export function splitTables(whole: Grid): { grid: Grid; split: boolean } {
     slotKeys: by(whole.slotKeys),
     slotDay: by(whole.slotDay),
     slotDayPlace: by(whole.slotDayPlace),
+    barred: by(whole.barred),
     slotEaters: parts.map((p) => p.eaters),
     earlier: near(whole.earlier),
     later: near(whole.later),

@@ -65,7 +65,7 @@ export function makeTables(grid: Grid): SlotTable[] {
     grid.mealKeys.forEach((_, m) => {
       const mask = eaters.reduce((sum, e, i) => sum + (mayEat(grid, e, m) ? 1 << i : 0), 0);
       const good = grid.mealClasses[m]!.filter((c) => goodUntil(grid, c) >= grid.slotDay[s]!);
-      if (mask === 0 || good.length === 0) return;
+      if (mask === 0 || good.length === 0 || grid.barred[s]![m]) return;
       meals.push(m);
       allowed.push(mask);
       most.push(table.lowOf[mask]! - 1 + Math.max(...good.map((c) => grid.classes[c]!.size)));

@@ -15,6 +15,8 @@ export type Reason =
   /** No meal in stock is clear of the eater's list; `food` blocks most meals, null when nothing is recorded of it. */
   | { readonly is: 'nothing clear'; readonly food: string | null; readonly unknown: readonly string[] }
   | { readonly is: 'nothing in stock' }
+  /** What would be clear must not be near somebody who sits at this slot. */
+  | { readonly is: 'kept apart'; readonly near: readonly string[]; readonly meals: readonly string[] }
   /** Every dish that is clear would break the eater's hard sodium limit on that day. */
   | { readonly is: 'too much sodium'; readonly meals: readonly string[] }
   | {
@@ -82,7 +84,17 @@ function reasonFor(problem: PicksProblem, plan: PicksPlan, slot: Slot, eaterKey:
       promised.map((p) => p.lot),
     );
 
-  const suitable = stocked.filter(suits);
+  const apart = (problem.barred ?? []).filter((b) => b.slot === slot.key && safeMeals.has(b.meal));
+  const isBarred = (lot: Lot): boolean => apart.some((b) => b.meal === lot.meal);
+  const free = stocked.filter((lot) => suits(lot) && !isBarred(lot));
+  if (free.length === 0 && stocked.some(suits))
+    return {
+      is: 'kept apart',
+      near: [...new Set(apart.flatMap((b) => b.near))].sort(byText),
+      meals: [...new Set(apart.map((b) => b.meal))].sort(byText),
+    };
+
+  const suitable = free;
   const today = suitable.filter(good);
   if (today.length === 0) {
     const held = promised.filter((p) => suits(p.lot) && good(p.lot));

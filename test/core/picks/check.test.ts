@@ -40,6 +40,12 @@ test('a good plan has no fault: 18 + 11 needed, 20 opened, 9 short', () => {
   expect(checkPlan(problem, plan({}))).toEqual([]);
 });
 
+test('a dish that must not be near somebody at the slot is a fault for everybody there', () => {
+  const barred = [{ slot: 's', meal: 'ash', near: ['Ana'] }];
+  expect(checkPlan({ ...problem, barred }, plan({})).join()).toMatch(/not to be near somebody at this slot/);
+  expect(checkPlan({ ...problem, barred: [{ ...barred[0]!, meal: 'birch' }] }, plan({}))).toEqual([]);
+});
+
 test.each([
   [
     'a pouch that is not there',

@@ -44,10 +44,16 @@ export function tinyProblem(seed: number): PicksProblem {
     steady: below(12) > 0,
   }));
   const pairs = eaters.flatMap((e) => meals.map((meal) => ({ eater: e.key, meal })));
+  // Drawn apart, so that the other draws are what they were before there was such a thing.
+  const own = seeded(seed * 31 + 5);
+  const barred = slots.flatMap(({ key }) =>
+    meals.filter(() => own.below(7) === 0).map((meal) => ({ slot: key, meal, near: ['Eater 0'] })),
+  );
   return {
     lots,
     eaters,
     slots,
+    barred,
     safe: pairs.filter(() => below(6) > 0),
     dislikes: pairs.filter(() => below(4) === 0),
     wishes: Array.from({ length: below(5) }, () => ({
@@ -131,7 +137,9 @@ function saltOf(problem: PicksProblem, eater: string, meal: string): number {
 function slotOptions(problem: PicksProblem, key: string): Option[] {
   const slot = problem.slots.find((s) => s.key === key)!;
   const lots = problem.lots.filter((l) => l.steady && (l.bestBy === null || l.bestBy >= slot.day));
-  const meals = [...new Set(lots.map((l) => l.meal))];
+  const meals = [...new Set(lots.map((l) => l.meal))].filter(
+    (meal) => !(problem.barred ?? []).some((b) => b.slot === key && b.meal === meal),
+  );
   const least = (e: string): number =>
     Math.ceil(problem.eaters.find((x) => x.key === e)!.portionTwentieths * 0.9);
   const options: Option[] = [];
