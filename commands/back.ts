@@ -3,7 +3,7 @@ import { type HeldWithPouch, heldByCode, heldFor } from '#house/packing.ts';
 import { tripMeant } from '#house/trips.ts';
 import type { HeldPouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
+import { meal as mealName, type Names, optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
 import { type Reading } from '#words/reading.ts';
 import { takeName } from '#words/names.ts';
 import { sayCodes, sayCount, sayList } from '#words/say.ts';
@@ -26,7 +26,7 @@ const words: Readonly<Record<string, Came>> = {
 };
 
 interface Told {
-  readonly codes: readonly PouchCode[] | 'rest';
+  readonly codes: readonly PouchCode[] | 'rest' | { readonly meal: string };
   readonly came: Came;
 }
 
@@ -34,6 +34,7 @@ interface Told {
 const outcomes = optional(
   part<Told[]>('what became of which pouches, such as B4-2 returned, rest eaten', (reading, names) => {
     const told: Told[] = [];
+    const except = exceptIn(reading, names);
     for (let start = 0; start < reading.all.length;) {
       const end = nextOutcome(reading, start);
       const view = reading.without(
@@ -51,9 +52,30 @@ const outcomes = optional(
       if (end === undefined) break;
       start = end + 1;
     }
+    // 'All eaten except the soups': what is left out came back, or was eaten where the rest came back.
+    const rest = told.find(({ codes }) => codes === 'rest');
+    if (except && rest)
+      told.unshift({ codes: except, came: rest.came === 'returned' ? 'eaten' : 'returned' });
     return told.length > 0 ? told : undefined;
   }),
 );
+
+const exceptWords = ['except', 'but', 'besides', 'excluding', 'minus', 'apart', 'without'];
+
+/** What stands behind 'except': codes or a meal, taken with the word. */
+function exceptIn(reading: Reading, names: Names): Told['codes'] | undefined {
+  const at = [...reading.left()].find((i) => exceptWords.includes(reading.all[i]!.plain));
+  if (at === undefined) return undefined;
+  const view = reading.without([...reading.left()].filter((i) => i <= at));
+  const before = new Set(view.left());
+  const codes = pouchCodes.read(view, names);
+  const meal = codes ? undefined : mealName.read(view, names);
+  if (!codes && meal === undefined) return undefined;
+  const left = new Set(view.left());
+  reading.take(at, ...[...before].filter((i) => !left.has(i)));
+  reading.takeWords('for', 'from');
+  return codes ?? { meal: meal! };
+}
 
 function nextOutcome(reading: Reading, start: number): number | undefined {
   for (let i = start; i < reading.all.length; i++) {
@@ -81,10 +103,21 @@ export default command({
     if (told === undefined) return { trip, all, settled: [], open: all, over: false };
     const settled: { one: HeldWithPouch; came: Came }[] = [];
     for (const { codes, came } of told) {
+      const open = all.filter((one) => !settled.some((s) => s.one === one));
+      // Pouches that were never packed stayed at home: the rest is what was carried.
+      const carried = open.some((one) => one.held.packed) ? open.filter((one) => one.held.packed) : open;
       const chosen =
         codes === 'rest'
-          ? all.filter((one) => !settled.some((s) => s.one === one))
-          : heldByCode(house, trip, all, codes);
+          ? carried
+          : 'meal' in codes
+            ? carried.filter((one) => one.pouch.meal === codes.meal)
+            : heldByCode(house, trip, all, codes);
+      const atHome = codes === 'rest' || 'meal' in codes ? undefined : chosen.find((one) => !one.held.packed);
+      if (atHome && all.some((one) => one.held.packed))
+        throw new Refusal(
+          'not-packed',
+          `B${atHome.pouch.batch}-${atHome.pouch.no} was not packed for ${trip.place}, so it stayed at home.`,
+        );
       for (const one of chosen) {
         if (settled.some((s) => s.one === one))
           throw new Refusal('twice', `B${one.pouch.batch}-${one.pouch.no} is named twice.`);
@@ -97,7 +130,13 @@ export default command({
       if (came === 'lost')
         house.pouches.leave(one.pouch.id, 'discarded', `lost at ${trip.place}`, house.nowMs);
     }
-    const open = all.filter((one) => !settled.some((s) => s.one === one));
+    const packedOpen = all.filter((one) => !settled.some((s) => s.one === one));
+    const stayed = told.some(({ codes }) => codes === 'rest')
+      ? packedOpen.filter((one) => !one.held.packed)
+      : [];
+    for (const one of stayed) house.trips.came(one.held.id, 'returned');
+    for (const one of stayed) settled.push({ one, came: 'returned' });
+    const open = packedOpen.filter((one) => !stayed.includes(one));
     if (open.length === 0) house.trips.end(trip.id, true);
     return { trip, all, settled, open, over: open.length === 0 };
   },

@@ -25,6 +25,7 @@ export default command({
     '"raw" marks food that was not cooked: its pouches will say so.',
   ],
   records: true,
+  mayLeaveOut: true,
   doubtRepeats: true,
   takes: {
     potG: optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot')),

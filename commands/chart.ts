@@ -5,7 +5,7 @@ import { tripMeant } from '#house/trips.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { ChartFacts } from '#draw/facts.ts';
 import { type Bar, textPlot, thinned } from '#draw/text-plot.ts';
-import { batchCode, flag, optional, part } from '#words/parts.ts';
+import { batchNamed, flag, optional, part } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 import { sayMonth } from '#words/say.ts';
 
@@ -26,12 +26,12 @@ export default planned({
   summary: "a picture: how a batch dries, what is in stock, a trip's sodium and energy",
   examples: ['/chart B4', '/chart stock', '/chart Heron Lake'],
   takes: {
-    batch: optional(batchCode),
     stock: flag('stock', 'cupboard', 'shelf'),
     place: optional(
       part<string>('a trip by its place', (reading, names) => takeName(reading, names.trips, 'trip')),
     ),
     trip: flag('trip', 'sodium', 'energy', 'salt'),
+    batch: optional(batchNamed('any')),
   },
   look: (asked, house) => factsMeant(asked, house),
   work: async (facts, { drawing }) => ({ facts, drawn: await drawing.chart(facts) }),

@@ -36,6 +36,7 @@ export default command({
     '"/eater Noa gone" takes somebody out of new trips.',
   ],
   records: true,
+  asksBy: /./su,
   takes: {
     sure: optional(
       part<true>('sure', (reading) => {

@@ -29,6 +29,7 @@ export default command({
     'Until a canister was weighed, trips reckon with the range that stoves are said to have (common practice).',
   ],
   records: true,
+  mayLeaveOut: true,
   takes: { water: startWater, altitude: optional(altitudeM), boiled: optional(boiled) },
   run: ({ water, altitude, boiled: told }, house) => {
     const lhvMJPerKg = LHV['canister gas'];

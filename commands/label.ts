@@ -8,7 +8,7 @@ import type { Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { LabelSheet } from '#draw/facts.ts';
 import { labelsTold } from '#words/label-parts.ts';
-import { batchCode, optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
+import { batchCode, flag, meal, optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
 import { sayCodes, sayCount, sayNumber } from '#words/say.ts';
 
 /** More would be a mistake rather than a cupboard. */
@@ -36,7 +36,6 @@ const batches = optional(
     return found.length > 0 ? found : undefined;
   }),
 );
-
 export default planned({
   name: 'label',
   alsoCalled: ['labels'],
@@ -47,10 +46,17 @@ export default planned({
     '"from 5" starts at the fifth label of a sheet that is used in part; "single" makes pages of one label.',
     'Your own sheets: /house labels A4 3 x 8 of 63.5 x 33.9 mm gap 2.5 mm left 7 mm top 13 mm',
   ],
-  takes: { codes: optional(pouchCodes), batches, from: firstFree, labels: optional(labelsTold) },
-  look: ({ codes = [], batches: nos = [], from, labels: told }, house) => {
+  takes: {
+    codes: optional(pouchCodes),
+    batches,
+    from: firstFree,
+    labels: optional(labelsTold),
+    everything: flag('all', 'everything', 'every'),
+    meal: optional(meal),
+  },
+  look: ({ codes = [], batches: nos = [], from, labels: told, everything, meal: name }, house) => {
     const grid = gridMeant(house, told);
-    const pouches = pouchesMeant(house, codes, nos);
+    const pouches = pouchesMeant(house, codes, nos, everything ? 'all' : name);
     const sheet: LabelSheet = {
       grid,
       from: checkedFrom(from ?? 1, grid),
@@ -59,8 +65,8 @@ export default planned({
     return { sheet, pouches };
   },
   work: async ({ sheet, pouches }, { drawing }) => ({ sheet, pouches, drawn: await drawing.labels(sheet) }),
-  keep: ({ sheet, pouches, drawn }, { codes = [], batches: nos = [] }, house) => {
-    const now = pouchesMeant(house, codes, nos);
+  keep: ({ sheet, pouches, drawn }, { codes = [], batches: nos = [], everything, meal: name }, house) => {
+    const now = pouchesMeant(house, codes, nos, everything ? 'all' : name);
     if (JSON.stringify(labelFacts(house, now)) !== JSON.stringify(sheet.labels))
       throw new Refusal(
         'changed',
@@ -109,7 +115,23 @@ function checkedFrom(from: number, grid: LabelGrid): number {
 }
 
 /** The pouches of the codes, and those of the batches that are still there. */
-function pouchesMeant(house: House, codes: readonly PouchCode[], nos: readonly number[]): Pouch[] {
+/** @param meal of which all pouches in stock are meant besides; 'all' for the whole stock */
+function pouchesMeant(
+  house: House,
+  codes: readonly PouchCode[],
+  nos: readonly number[],
+  meal: string | undefined,
+): Pouch[] {
+  if (codes.length + nos.length === 0 && meal !== undefined) {
+    const there = meal === 'all' ? house.pouches.inStock() : house.pouches.inStockOf(meal);
+    if (there.length === 0)
+      throw new Refusal(
+        'none-left',
+        meal === 'all' ? 'Nothing is in stock.' : `No pouch of ${meal} is in stock.`,
+      );
+    if (there.length > mostLabels) throw tooMany(there.length);
+    return there;
+  }
   if (codes.length + nos.length === 0)
     throw new Refusal('what', 'I still need a batch code such as B4, or pouch codes such as B4-1 to B4-6.');
   const ofBatches = nos.flatMap((no) => {
@@ -120,7 +142,9 @@ function pouchesMeant(house: House, codes: readonly PouchCode[], nos: readonly n
   });
   const all = [...ofBatches, ...pouchesInStock(house, codes)];
   const once = all.filter((pouch, i) => all.findIndex(({ id }) => id === pouch.id) === i);
-  if (once.length > mostLabels)
-    throw new Refusal('too-many', `${once.length} labels at once are too many; ${mostLabels} are the most.`);
+  if (once.length > mostLabels) throw tooMany(once.length);
   return once;
 }
+
+const tooMany = (count: number) =>
+  new Refusal('too-many', `${count} labels at once are too many; ${mostLabels} are the most.`);

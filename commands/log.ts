@@ -7,7 +7,6 @@ export default command({
   usage: '/log [20 entries]',
   summary: 'who recorded what, when; newest first',
   examples: ['/log', '/log 20 entries'],
-  sentence: /\bwho (?:did|recorded|changed|sealed|used)(?: what)?\b/i,
   takes: { count: optional(countOf('entries', 'entry', 'lines')) },
   run: ({ count }, house) => ({
     entries: house.journal.latest(Math.min(count ?? 10, 50)),

@@ -29,7 +29,6 @@ export default command({
     'What was taught is used in recipes from then on and named beside the line. "/our tin of tomatoes forget" takes it back.',
     'In answer to me the slash may be left out: our cup is 250 ml. By soup we mean barley soup.',
   ],
-  sentence: /^by .{1,60} we (?:\w+ )?mean /isu,
   records: true,
   takes: { told: teaching },
   run: ({ told }, house) => {

@@ -26,6 +26,7 @@ export default planned({
   examples: ['/pack', '/pack B4-1 B4-2', '/pack all', '/pack not B4-2', '/pack paper'],
   help: ['"paper" makes a sheet to print: by day and meal the pouches, water and notes, with boxes to tick.'],
   records: true,
+  mayLeaveOut: true,
   takes: {
     trip: optional(
       part<string>('a trip by its place', (reading, names) => takeName(reading, names.trips, 'trip')),

@@ -34,6 +34,7 @@ export default planned({
     '"keep" holds the pouches for the trip: they leave the stock and are given to no other trip.',
   ],
   records: true,
+  asksBy: /\bwhy\b/iu,
   takes: {
     keep: flag('keep', 'hold', 'promise'),
     why: flag('why'),

@@ -11,12 +11,12 @@ import {
 } from '#words/phrases.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import { vouchedFor } from '#house/dryness.ts';
-import { foundLines } from '#words/found-words.ts';
 import { vouchedPhrase } from '#words/dry-phrases.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { percentDailyValue } from '#core/nutrition.ts';
 import { Refusal } from '#core/refusal.ts';
-import { batchCode, optional, pouchCodes } from '#words/parts.ts';
+import { batchNamed, optional, type PouchCode, pouchCodes } from '#words/parts.ts';
+import type { House } from '#house/house.ts';
 import { sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
 
 export default command({
@@ -25,53 +25,62 @@ export default command({
   usage: '/pouch <pouch> · /pouch <batch>',
   summary: 'the whole card of a pouch, or of a batch',
   examples: ['/pouch B4-2', '/pouch B4'],
-  takes: { codes: optional(pouchCodes), batch: optional(batchCode) },
+  takes: { codes: optional(pouchCodes), batch: optional(batchNamed('any')) },
   run: ({ codes = [], batch: batchNo }, house) => {
     if (codes.length === 0 && batchNo !== undefined)
       return { lines: batchCard(house, batchNo), meal: mealOfBatch(house, batchNo) };
-    const [code, second] = codes;
-    if (!code)
+    if (codes.length === 0)
       throw new Refusal('one-pouch', 'I still need a pouch code such as B4-2, or a batch code such as B4.');
-    if (second) throw new Refusal('one-pouch', 'One card at a time: name one pouch.');
-    const pouch = pouchCoded(house, code);
-    const batch = batchNumbered(house, pouch.batch);
-    const facts = driedFacts(house, batch);
-    return {
-      pouch,
-      batch,
-      facts,
-      figures: pouchFacts(pouch.dryG, facts, correctionOf(house, pouch.meal).correction),
-      vouched: pouch.shownDry ? vouchedFor(batch, facts) : null,
-      settings: house.settings,
-      meal: mealOfBatch(house, pouch.batch),
-    };
+    if (codes.length > mostCards)
+      throw new Refusal('one-pouch', `At most ${mostCards} cards at a time: name fewer pouches.`);
+    return codes.map((code) => cardOf(house, code));
   },
-  say: (card) => {
-    if ('lines' in card) return { group: card.lines.join('\n'), meals: [card.meal] };
-    const { pouch, batch, facts, figures, vouched, settings, meal } = card;
-    const { zone } = settings;
-    const absorber =
-      pouch.absorberMl === null
-        ? ''
-        : `, absorber ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml`;
-    const unsure = facts.recipe.unresolved.length > 0 ? 'at least ' : '';
-    const state =
-      pouch.state === 'stock'
-        ? 'In stock.'
-        : `${pouch.state === 'used' ? 'Used' : 'Discarded'} ${sayDay(pouch.goneAtMs!, zone)}${pouch.goneWhy ? `: ${pouch.goneWhy}` : ''}.`;
-    const lines = [
-      `B${pouch.batch}-${pouch.no}: ${pouch.meal}`,
-      ...(batch.isRaw ? [rawCaution] : []),
-      `${sayG(pouch.dryG, settings.units)} dry, ${sayNumber(figures.servings)} servings; ${batch.isRaw ? 'loaded raw' : 'cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, sealed ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
-      ...(pouch.checked ? [`Best by ${sayMonth(pouch.bestByOn!)} (a planning date).`] : []),
-      `Water: ${sayWater(figures.waterMl, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${batch.isRaw ? 'It need not boil: soak, then cook in a pot.' : boilingPhrase(settings.altitudeM)}`,
-      `${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
-      ...containsLines(facts.recipe),
-      state,
-      ...(pouch.foundWet ? [foundWetCaution] : pouch.shownDry ? [] : [uncheckedCaution]),
-      ...foundLines(pouch, zone),
-      ...(vouched ? [vouchedPhrase(vouched, settings)] : []),
-    ];
-    return { group: lines.join('\n'), meals: [meal] };
+  say: (cards) => {
+    if ('lines' in cards) return { group: cards.lines.join('\n'), meals: [cards.meal] };
+    return { group: cards.map(cardLines).join('\n\n'), meals: cards.map(({ meal }) => meal) };
   },
 });
+
+/** More than these do not fit on a phone. Chosen. */
+const mostCards = 3;
+
+function cardOf(house: House, code: PouchCode) {
+  const pouch = pouchCoded(house, code);
+  const batch = batchNumbered(house, pouch.batch);
+  const facts = driedFacts(house, batch);
+  return {
+    pouch,
+    batch,
+    facts,
+    figures: pouchFacts(pouch.dryG, facts, correctionOf(house, pouch.meal).correction),
+    vouched: pouch.checked ? vouchedFor(batch, facts) : null,
+    settings: house.settings,
+    meal: mealOfBatch(house, pouch.batch),
+  };
+}
+
+function cardLines({ pouch, batch, facts, figures, vouched, settings }: ReturnType<typeof cardOf>): string {
+  const { zone } = settings;
+  const absorber =
+    pouch.absorberMl === null
+      ? ''
+      : `, absorber ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml`;
+  const unsure = facts.recipe.unresolved.length > 0 ? 'at least ' : '';
+  const state =
+    pouch.state === 'stock'
+      ? 'In stock.'
+      : `${pouch.state === 'used' ? 'Used' : 'Discarded'} ${sayDay(pouch.goneAtMs!, zone)}${pouch.goneWhy ? `: ${pouch.goneWhy}` : ''}.`;
+  const lines = [
+    `B${pouch.batch}-${pouch.no}: ${pouch.meal}`,
+    ...(batch.isRaw ? [rawCaution] : []),
+    `${sayG(pouch.dryG, settings.units)} dry, ${sayNumber(figures.servings)} servings; ${batch.isRaw ? 'loaded raw' : 'cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, sealed ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
+    ...(pouch.checked ? [`Best by ${sayMonth(pouch.bestByOn!)} (a planning date).`] : []),
+    `Water: ${sayWater(figures.waterMl, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${batch.isRaw ? 'It need not boil: soak, then cook in a pot.' : boilingPhrase(settings.altitudeM)}`,
+    `${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
+    ...containsLines(facts.recipe),
+    state,
+    ...(pouch.foundWet ? [foundWetCaution] : pouch.checked ? [] : [uncheckedCaution]),
+    ...(vouched ? [vouchedPhrase(vouched, settings)] : []),
+  ];
+  return lines.join('\n');
+}

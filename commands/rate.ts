@@ -3,9 +3,10 @@ import { correctionOf, learntWords } from '#house/corrections.ts';
 import { batchNumbered, driedFacts, nameKey, pouchCoded } from '#house/figures.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { Refusal } from '#core/refusal.ts';
-import { optional, part, pouchCodes, quantities } from '#words/parts.ts';
+import { optional, part, pouchesNamed, quantities } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 import { sayCount, sayNumber, sayWater } from '#words/say.ts';
+import { ownEater } from '#house/self.ts';
 
 /** '40 ml more', '1/4 cup less', 'water just right'. In ml; below zero for less. */
 const moreMl = optional(
@@ -69,9 +70,10 @@ export default command({
     '"too much" and "hungry" change the portion of whoever says so, or of whom it is said for.',
   ],
   records: true,
+  mayLeaveOut: true,
   doubtRepeats: true,
   takes: {
-    codes: pouchCodes,
+    codes: pouchesNamed,
     moreMl,
     salt: phrase<'too salty' | 'not salty enough'>(
       'too salty',
@@ -120,10 +122,7 @@ export default command({
         'too-little-water',
         `${Math.abs(Math.round(more))} ml less than the ${Math.round(pouredMl)} ml of that pouch leaves none.`,
       );
-    const whose =
-      named === undefined
-        ? house.eaters.here().find((e) => e.member === house.member.id)
-        : house.eaters.find(nameKey(named));
+    const whose = named === undefined ? ownEater(house) : house.eaters.find(nameKey(named));
     house.ratings.rate({
       mealKey: nameKey(pouch.meal),
       batch: batch.id,

@@ -84,7 +84,6 @@ export default command({
   help: [
     'A sodium target tells how much salt may still go in, or which ingredients pass it already. It can stand beside another target.',
   ],
-  sentence: /^(?=.*\b(?:double|triple|scale)\b)/is,
   takes: {
     sodiumMg: optional(sodiumMg),
     atHand: optional(atHand),

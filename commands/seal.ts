@@ -8,7 +8,7 @@ import { freshness, goneG } from '#core/rest.ts';
 import { leftToSealG } from '#core/sealing.ts';
 import { sealingPlan } from '#core/sealing-plan.ts';
 import { correctionOf } from '#house/corrections.ts';
-import { dryOf, partlySealed, sealedOf } from '#house/dryness.ts';
+import { dryOf, partlySealed } from '#house/dryness.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { absorberLine, bestByLine } from '#house/sealing.ts';
@@ -16,7 +16,7 @@ import { mealOfBatch } from '#house/verdicts.ts';
 import { dryAbout } from '#house/weighing.ts';
 import { dryPhrase, stalePhrase, vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
 import { localDays } from '#words/local-days.ts';
-import { batchCode, flag, flatSizeMm, measure, optional, part, pouchGroups } from '#words/parts.ts';
+import { batchNamed, flag, flatSizeMm, measure, optional, part, pouchGroups } from '#words/parts.ts';
 import { rawCaution, uncheckedCaution } from '#words/phrases.ts';
 import { sayCodes, sayCount, sayG, sayNumber, sayWater } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
@@ -40,11 +40,12 @@ export default command({
     'Steady lasts an hour: weigh again before sealing later, or say when it was sealed.',
   ],
   records: true,
+  mayLeaveOut: true,
   doubtRepeats: true,
   takes: {
     size: optional(flatSizeMm),
     volumeMl: optional(measure('volume', "the pouch's volume, such as pouch 1.5 l")),
-    batch: batchCode,
+    batch: batchNamed('any'),
     at: pastMoment,
     groups: pouchGroups,
     unchecked: flag('unchecked'),
@@ -63,7 +64,7 @@ export default command({
         `B${no} is not shown to be dry. ${dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings).join('\n')}\nA damp pouch without oxygen is where botulism grows, so I name no absorber and no best-by for it. Dry it on and weigh again, or seal it as "unchecked" and keep it frozen.`,
       );
     }
-    const sealed = sealedOf(house, no).map((pouch) => pouch.dryG);
+    const sealed = house.pouches.ofBatch(no).map((pouch) => pouch.dryG);
     const goneBeforeG = goneG(batch.rest);
     const asked = groups.flatMap(({ count, eachDryG }) => Array.from({ length: count }, () => eachDryG));
     const leftG = leftToSealG(

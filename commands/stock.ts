@@ -45,7 +45,6 @@ export default command({
   summary: 'what is sealed and not yet eaten, oldest best-by first',
   examples: ['/stock', '/stock soup', '/stock no milk', '/stock before 2027-03'],
   help: ['"no milk", "vegan", "no pork" keep meals back that hold it, and say which cannot be told.'],
-  sentence: /\b(?:stock|cupboard|shelf|what(?:'s| is) left|what do we have|what have we|how many pouches)\b/i,
   takes: { before: beforeDay, avoid: optional(avoidedIn(larder)), eater: eaterNamed, meal: optional(meal) },
   run: ({ before, avoid: typed, eater: named, meal: name }, house) => {
     const eater = named === undefined ? undefined : house.eaters.find(nameKey(named));
@@ -137,11 +136,7 @@ function shelfLine(
   units: Settings['units'],
 ): string {
   const { batch, numbers, leastG, mostG, verdict, marks } = shelf;
-  const date = shelf.checked
-    ? `best by ${sayMonth(shelf.bestByOn!)}`
-    : shelf.shownDry
-      ? 'not for the shelf'
-      : 'keep frozen';
+  const date = shelf.checked ? `best by ${sayMonth(shelf.bestByOn!)}` : 'keep frozen';
   const weight = leastG === mostG ? sayG(leastG, units) : `${sayG(leastG, units)} to ${sayG(mostG, units)}`;
   const unsure = verdict.is === 'unknown' ? ` Unknown because of ${becauseWords(verdict.because)}.` : '';
   const codes = sayCodes(numbers.map((no) => ({ batch, no })));

@@ -10,6 +10,8 @@ import { type Reading } from '#words/reading.ts';
 import { takeName } from '#words/names.ts';
 import { sayCodes, sayCount, sayList } from '#words/say.ts';
 import { slotMealNamed } from '#words/trip-parts.ts';
+import { ownEater } from '#house/self.ts';
+import type { House } from '#house/house.ts';
 
 const slotMeal = optional(
   part('a meal of the day, such as dinner', (reading) => {
@@ -66,7 +68,7 @@ export default command({
       return { lines: list(trip, wishes, eaters), did: undefined, button: undefined, meals: [] };
     }
     const recipe = recipeNamed(house, asked.meal);
-    const whose = whom(eaters, asked.eater, house.member.id, house.member.name);
+    const whose = whom(house, asked.eater);
     const slot = slotMeant(trip, asked.when.day, asked.slotMeal, whose);
     const mealKey = nameKey(recipe.name);
     const when = slot ? saySlot(slot) : 'any time';
@@ -140,20 +142,15 @@ function wholeTrip(reading: Reading, names: Names): string | undefined {
   return found;
 }
 
-function whom(
-  eaters: readonly Eater[],
-  named: string | undefined,
-  member: number,
-  memberName: string,
-): Eater {
+function whom(house: House, named: string | undefined): Eater {
   const found =
     named === undefined
-      ? eaters.find((e) => e.member === member && !e.isGone)
-      : eaters.find((e) => nameKey(e.name) === nameKey(named));
+      ? ownEater(house)
+      : house.eaters.all().find((e) => nameKey(e.name) === nameKey(named));
   if (!found)
     throw new Refusal(
       'no-eater',
-      `${memberName}, you are not recorded as an eater yet: /eater me. Or say for whom: for Noa.`,
+      `${house.member.name}, you are not recorded as an eater yet: /eater me. Or say for whom: for Noa.`,
     );
   return found;
 }

@@ -31,7 +31,6 @@ export default command({
   help: [
     'Several pouches at once: /water B4-2 B4-3. A plain sentence works too: how much water for two soup pouches?',
   ],
-  sentence: /\bwater\b/i,
   takes: {
     codes: optional(pouchCodes),
     batch: optional(batchCode),

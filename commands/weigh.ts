@@ -11,9 +11,9 @@ import type { House } from '#house/house.ts';
 import { dryAbout, questionWeighing, secondWitness, weighedTrays } from '#house/weighing.ts';
 import { recordJar, recordWord } from '#house/witness.ts';
 import { type DryAbout, dryPhrase, stalePhrase } from '#words/dry-phrases.ts';
-import { batchCode, flag } from '#words/parts.ts';
+import { batchNamed, flag, optional, trayWeights } from '#words/parts.ts';
 import { sayG, sayNumber } from '#words/say.ts';
-import { humidityPercent, oneTray, vouchWords, weightsOrWitness } from '#words/weigh-parts.ts';
+import { humidityPercent, oneTray, vouchWords } from '#words/weigh-parts.ts';
 import { pastMoment } from '#words/when.ts';
 
 /** What was recorded of a batch, and how it stands by that. */
@@ -36,7 +36,7 @@ export default command({
     '/weigh B4 214 209 212 205',
     '/weigh B4 tray 2 209 g',
     '/weigh B4 840 g',
-    '/weigh B4 726 721 724 717 g gross at 14:30',
+    '/weigh B4 726 721 724 717 g gross at 13:30',
     '/weigh B4 humidity 24 %',
   ],
   help: [
@@ -46,15 +46,16 @@ export default command({
     'Once pouches are sealed, one weight is that of the rest.',
   ],
   records: true,
+  mayLeaveOut: true,
   doubtRepeats: true,
   takes: {
-    batch: batchCode,
+    batch: batchNamed('drying'),
     humidity: humidityPercent,
     words: vouchWords,
     tray: oneTray,
     gross: flag('gross'),
     at: pastMoment,
-    weights: weightsOrWitness,
+    weights: optional(trayWeights),
     trays: flag('trays', 'tray'),
   },
   run: ({ batch: no, humidity, words, tray, gross, at, weights }, house) => {
@@ -68,13 +69,15 @@ export default command({
     }
     const isSealed = house.pouches.ofBatch(no).length > 0;
     if (words !== undefined || humidity !== undefined) {
-      if (weights.length > 0 || (words !== undefined && humidity !== undefined))
+      if (weights !== undefined || (words !== undefined && humidity !== undefined))
         throw new Refusal(
           'one-at-a-time',
           'Weights, a hygrometer and a word: one at a time, each with its own message.',
         );
       return heard(house, batch, isSealed, humidity, words, atMs);
     }
+    if (weights === undefined)
+      throw new Refusal('missing', `I read "B${no}", but I still need the weights, such as 812 798 805 g.`);
     if (isSealed) return weighRest(house, batch, weights, tray, atMs);
     const weighed = weighedTrays(batch, weights, tray, gross === true, house.settings).map((one) => ({
       ...one,

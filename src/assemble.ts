@@ -1,6 +1,7 @@
 import type { Answerer } from '#chat/answerer.ts';
 import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
+import { questions } from '#questions/all.ts';
 import { openDrawing } from '#draw/drawing.ts';
 import { openSolver } from '#solver/solver.ts';
 import type { Db } from '#store/db.ts';
@@ -28,6 +29,7 @@ export async function assemble({ db, foods, zone, ...given }: Given): Promise<As
     stores: openStores(db, { ...defaultSettings, zone }),
     foods,
     commands: given.commands ?? (await readCommands()),
+    questions,
     workers: { picks: solver, drawing },
     admitCode: null,
     chatLink: null,

@@ -1,6 +1,8 @@
 import { address } from '#chat/address.ts';
 import type { Command } from '#chat/command.ts';
 import { openSeason } from './season.ts';
+import { questions } from '#questions/all.ts';
+import { seasonNames } from './requests/names.ts';
 
 /** A seeded source of numbers from 0 up to 1: the same seed gives the same messages. */
 export function chance(seed: number): () => number {
@@ -119,9 +121,9 @@ export function fuzz(
       before = house.dump();
     }
     const typed = message(next, real);
-    const found = address(typed, true, commands);
+    const found = address(typed, true, { commands, questions }, () => seasonNames);
     // Long sums run beside the chat and would answer a later message here.
-    if (found.is === 'request' && found.command.planned !== null) {
+    if (found.is === 'request' && found.main.command.planned !== null) {
       counts.planned++;
       continue;
     }
@@ -144,7 +146,7 @@ export function fuzz(
     if (said.includes('Something broke')) fault('broke');
     if (/\bNaN\b|\bInfinity\b|\bundefined\b|\[object /.test(said)) fault(`says ${said.slice(0, 200)}`);
     // What is taken back is no new entry of the journal.
-    const isUndo = outcome === 'answered' && found.is === 'request' && found.command.name === 'undo';
+    const isUndo = outcome === 'answered' && found.is === 'request' && found.main.command.name === 'undo';
     const after = house.dump();
     if (outcome !== 'recorded' && after !== before && !isUndo) fault('changed a record');
     before = after;

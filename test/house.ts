@@ -7,6 +7,7 @@ import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
 import type { Message, Outgoing } from '#core/talk.ts';
 import { openDrawing } from '#draw/drawing.ts';
+import { questions } from '#questions/all.ts';
 import { openSolver } from '#solver/solver.ts';
 import { openFoods } from '#store/foods.ts';
 import { foodTablePath } from './food-table.ts';
@@ -51,6 +52,7 @@ export function openTestHouse(
     stores: openStores(db, { ...defaultSettings, zone: 'UTC' }),
     foods,
     commands,
+    questions,
     workers: { picks: solver, drawing },
     admitCode: null,
     chatLink: null,

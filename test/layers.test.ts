@@ -15,9 +15,14 @@ const mayImport: Record<string, { plain: RegExp; types?: RegExp }> = {
     plain:
       /^(\.\/|#core\/|#words\/|node:(fs|module|path|worker_threads|zlib)$|(pdfkit|fontkit|subset-font|linebreak|bidi-js|uqr|vega|@resvg\/resvg-js)$)/,
   },
+  'src/talk': { plain: /^(\.\/|#core\/|#words\/|luxon$)/ },
+  'src/questions': {
+    plain: /^(\.\/|#core\/|#words\/|#foods\/|#house\/|#cards\/|#settings\/|#chat\/command\.ts$|luxon$)/,
+    types: /^#store\//,
+  },
   'src/solver': { plain: /^(\.\/|#core\/|highs$|node:worker_threads$)/ },
   'src/chat': {
-    plain: /^(\.\/|#core\/|#words\/|#house\/|node:)/,
+    plain: /^(\.\/|#core\/|#words\/|#talk\/|#house\/|node:)/,
     types: /^(#store\/|#foods\/|#solver\/|#draw\/)/,
   },
   'src/reminders': { plain: /^(\.\/|#core\/|#words\/|#house\/|#chat\/answerer\.ts$|node:timers)/ },

@@ -1,78 +1,200 @@
-import { slips } from '#words/near.ts';
-import { readScanPayload } from '#words/scan.ts';
 import type { HelpRecord } from '#house/house.ts';
+import { couldMean } from '#talk/understand.ts';
+import { isQuestion, withoutOpening } from '#talk/mood.ts';
+import type { Meaning } from '#talk/look.ts';
+import { slips } from '#words/near.ts';
+import type { Names } from '#words/parts.ts';
+import { readScanPayload } from '#words/scan.ts';
 import type { Command } from './command.ts';
-import { formsOf } from './forms.ts';
+import { fits } from './read-parts.ts';
 
-/** Which request a text makes, with the words that are left for it. */
+/** A request with its words, and what stands against carrying it out as it stands. */
+export interface Chosen {
+  readonly command: Command;
+  readonly words: string;
+  /** Why it must not be recorded without asking; null where nothing stands against it. */
+  readonly holds: string | null;
+  /** Words that nothing accounts for, as typed. */
+  readonly left: readonly string[];
+  /** What was forgiven in the request's own name, to be shown. */
+  readonly remark?: string;
+}
+
+/** Which request a text makes. */
 export type Addressed =
-  | { readonly is: 'request'; readonly command: Command; readonly words: string }
-  | { readonly is: 'unknown'; readonly typed: string; readonly near: Command | undefined }
+  | {
+      readonly is: 'request';
+      readonly main: Chosen;
+      /** What the same message tells besides. */
+      readonly also: Chosen | null;
+      /** The deed that a question may mean: offered, never done. */
+      readonly offer: Chosen | null;
+    }
+  /** Several requests account for it about as well. */
+  | { readonly is: 'several'; readonly of: readonly Chosen[] }
+  | {
+      readonly is: 'unknown';
+      readonly typed: string;
+      readonly near: Command | undefined;
+      /** What comes nearest, none of it near enough. */
+      readonly of: readonly Chosen[];
+    }
   | { readonly is: 'talk' }
   | { readonly is: 'courtesy' };
 
 /** Nobody expects an answer to these. */
 const courtesy =
-  /^(?:(?:many )?thanks?(?: you)?(?: (?:a lot|so much))?|thx|cheers|ok(?:ay)?|great|good|nice|perfect|lovely|cool|yes|no|hi|hello|hey|bye|good (?:morning|evening|night))[\s!.,\p{Extended_Pictographic}]*$/iu;
+  /^(?:(?:many )?thanks?(?: you)?(?: (?:a lot|so much|again))?|thx|ty|cheers|ok(?:ay)?|k|great|good|nice|perfect|lovely|cool|super|wow|haha|lol|yay|yes|no|nope|yep|got it|well done|good (?:job|bot|night)|you(?:['’]re| are) (?:the best|great)|bye|see you)[\s!.,\p{Extended_Pictographic}\u{fe0f}]*$/iu;
+
+/** All that a text may turn out to ask for. */
+export interface Requests {
+  readonly commands: readonly Command[];
+  readonly questions: readonly Command[];
+}
+
+/** How much less a reading has to be worth than the best for that one to need no asking. Chosen. */
+const clearlyBest = 0.6;
+/** What a text that begins with a request's own name is worth as that request. Chosen. */
+const namedScore = 3.2;
+/** A reading that is worth less is a guess. Chosen. */
+const leastScore = 2;
 
 /**
  * Finds the request in a text: '/water B4-2', 'water B4-2' or a plain sentence that means it.
  * @param addressed whether the text is meant for the bot even without a slash
+ * @param names the household's own; asked for only where a sentence has to be read
  */
-export function address(text: string, addressed: boolean, commands: readonly Command[]): Addressed {
+export function address(text: string, addressed: boolean, requests: Requests, names: () => Names): Addressed {
+  const { commands, questions } = requests;
   const trimmed = text.trim();
   const slash = /^\/\s?([\p{L}\p{N}_]+)(.*)$/su.exec(trimmed);
   if (slash) {
     const typed = slash[1]!.toLowerCase();
     const words = slash[2]!.replace(/^[\s,:;.]+/, '');
-    const command = called(typed, commands);
+    const command = called(typed, commands) ?? called(typed, questions);
     const linked = typed === 'start' ? called('pouch', commands) : undefined;
     // Behind /start stands what a link carried: a pouch's code, or nothing that was made here.
     const scanned = readScanPayload(words)?.code;
     const code = scanned ? `B${scanned.batch}-${scanned.no}` : words;
-    if (linked && /^b\d+-\d+$/i.test(code)) return { is: 'request', command: linked, words: code };
-    if (command) return { is: 'request', command, words: typed === 'start' ? '' : words };
+    if (linked && /^b\d+-\d+$/i.test(code)) return plainly(linked, code);
+    if (command?.records && isQuestion(words) && !command.asksBy?.test(words))
+      return asked(command, words, requests, names());
+    if (command) return plainly(command, typed === 'start' ? '' : words);
     return addressed
-      ? { is: 'unknown', typed: `/${slash[1]!}`, near: nearest(typed, commands) }
+      ? { is: 'unknown', typed: `/${slash[1]!}`, near: nearest(typed, commands), of: [] }
       : { is: 'talk' };
   }
   if (!addressed || trimmed === '') return { is: 'talk' };
   if (courtesy.test(trimmed)) return { is: 'courtesy' };
-  const asked = trimmed.replace(politeStart, '');
-  const first = /^([\p{L}_]+)(?![\p{L}\p{N}_]|['’-]\p{L})(.*)$/su.exec(asked);
-  const command = first && called(first[1]!.toLowerCase(), commands);
-  if (first && command) return { is: 'request', command, words: first[2]!.replace(/^[\s,:;]+/, '') };
-  const meant = commands.find((c) => c.sentence?.test(trimmed)) ?? namedIn(trimmed, commands);
-  if (meant) return { is: 'request', command: meant, words: trimmed };
-  const typed = /^[^\s,;:!?]{1,40}/u.exec(asked)?.[0] ?? trimmed.slice(0, 40);
-  return { is: 'unknown', typed, near: first ? nearest(first[1]!.toLowerCase(), commands) : undefined };
+  return bySentence(trimmed, requests, names());
 }
 
-/** 'please …', 'can you …', "I'd like to …": what follows is the request. */
-const politeStart =
-  /^(?:(?:please|pls|hi|hello|hey|ok|okay|now|so|well|and|then)[\s,!]+|(?:can|could|would|will) (?:you|we|i)(?: please)?\s+|(?:i|we)(?:['’]d| would)? (?:want|like|need|have) to\s+|let(?:['’]s| us)\s+)+/iu;
+const itAsks = 'that reads as a question';
 
-/** The one request that a sentence names anywhere: 'we ate B4-2', 'I want soup'. Two of them are none. */
-function namedIn(text: string, commands: readonly Command[]): Command | undefined {
-  const words = new Set(
-    text
-      .slice(0, 200)
-      .toLowerCase()
-      .match(/\p{L}+/gu) ?? [],
-  );
-  const named = commands.filter((c) =>
-    [c.name, ...c.alsoCalled].some((name) => formsOf(name).some((form) => words.has(form))),
-  );
-  return named.length === 1 ? named[0] : undefined;
+/** A request by its slash: its words are its own. */
+function plainly(command: Command, words: string): Addressed {
+  return { is: 'request', main: { command, words, holds: null, left: [] }, also: null, offer: null };
 }
+
+/** A request that records, put as a question: what is asked is answered, and the deed is offered. */
+function asked(command: Command, words: string, requests: Requests, names: Names): Addressed {
+  const deed: Chosen = { command, words: words.replace(/[?？]/g, ' ').trim(), holds: itAsks, left: [] };
+  const answers = readingsOf(`${command.name} ${words}`, requests, names).find(
+    (one) => !one.command.records && one.score >= leastScore,
+  );
+  return answers
+    ? { is: 'request', main: chosen(answers), also: null, offer: deed }
+    : { is: 'request', main: deed, also: null, offer: null };
+}
+
+interface Scored {
+  readonly meaning: Meaning;
+  readonly command: Command;
+  readonly score: number;
+}
+
+const chosen = ({ meaning, command }: Scored): Chosen => ({
+  command,
+  words: meaning.words,
+  holds: meaning.holds,
+  left: meaning.left,
+  ...(meaning.remark === undefined ? {} : { remark: meaning.remark }),
+});
+
+/** Every request and question that would account for a sentence, the best first. */
+function readingsOf(text: string, { commands, questions }: Requests, names: Names): Scored[] {
+  const first = /^([\p{L}_]+)(?![\p{L}\p{N}_]|['’-]\p{L})(.*)$/su.exec(withoutOpening(text));
+  const word = first?.[1]!.toLowerCase();
+  const opener = word === undefined ? undefined : (called(word, commands) ?? nearest(word, commands, 4));
+  const named: Meaning[] =
+    opener && first
+      ? [
+          {
+            means: opener.name,
+            words: first[2]!.replace(/^[\s,:;]+/, ''),
+            score: namedScore,
+            left: [],
+            holds: isQuestion(text) && opener.records ? itAsks : null,
+            ...(called(word!, commands) ? {} : { remark: `read "${first[1]!}" as ${opener.name}` }),
+          },
+        ]
+      : [];
+  return [...named, ...couldMean(text, names)]
+    .map((meaning) => {
+      const command = called(meaning.means, commands) ?? called(meaning.means, questions);
+      if (!command) throw new Error(`a reading means "${meaning.means}", which is no request`);
+      return { meaning, command, score: meaning.score + fits(command, meaning.words, names) };
+    })
+    .toSorted((a, b) => b.score - a.score);
+}
+
+function bySentence(text: string, requests: Requests, names: Names): Addressed {
+  const readings = readingsOf(text, requests, names);
+  const best = readings[0];
+  if (!best || best.score < leastScore) {
+    const typed = /^[^\s,;:!?]{1,40}/u.exec(text)?.[0] ?? text.slice(0, 40);
+    const near = nearest(typed.toLowerCase(), requests.commands);
+    return { is: 'unknown', typed, near, of: distinct(readings.map(chosen)).slice(0, 2) };
+  }
+  const rival = readings.find((one) => one.command !== best.command);
+  const isClose = rival !== undefined && rival.score >= leastScore && best.score - rival.score < clearlyBest;
+  const isFree = (one: Scored) => one.meaning.holds === null && one.meaning.left.length === 0;
+  // To be told a little besides the point costs less than to be asked; to record the wrong thing costs most.
+  if (isClose && best.command.records && !best.meaning.also && isFree(best) && isFree(rival))
+    return { is: 'several', of: [chosen(best), chosen(rival)] };
+  const second = best.meaning.also;
+  const alsoCommand = second && called(second.means, requests.commands);
+  const deed = best.command.records
+    ? undefined
+    : readings.find(
+        (one) => one.command.records && one.score >= leastScore - 0.5 && one.meaning.left.length === 0,
+      );
+  return {
+    is: 'request',
+    main: chosen(best),
+    also:
+      second && alsoCommand
+        ? { command: alsoCommand, words: second.words, holds: second.holds, left: second.left }
+        : null,
+    offer: deed && isQuestion(text) ? chosen(deed) : null,
+  };
+}
+
+const distinct = (all: readonly Chosen[]): Chosen[] =>
+  all.filter((one, i) => all.findIndex((other) => other.command === one.command) === i);
 
 /** The request of that name, or of another name that people use for it. */
 export function called<R extends HelpRecord>(name: string, requests: readonly R[]): R | undefined {
   return requests.find((c) => c.name === name || c.alsoCalled.includes(name));
 }
 
-/** The request whose name is a slip of the pen away. */
-export function nearest<R extends HelpRecord>(typed: string, requests: readonly R[]): R | undefined {
+/** The request whose name is a slip of the pen away; of at least so many letters. */
+export function nearest<R extends HelpRecord>(
+  typed: string,
+  requests: readonly R[],
+  leastLetters = 1,
+): R | undefined {
+  if (typed.length < leastLetters) return undefined;
   const most = typed.length < 7 ? 1 : 2;
   return requests
     .map((request) => ({ request, distance: slips(typed, request.name, most) }))

@@ -1,8 +1,11 @@
 import { whereItBroke } from '#core/fault.ts';
-import type { Message, Reply } from '#core/talk.ts';
-import { address } from './address.ts';
+import type { Choice, Message, Reply } from '#core/talk.ts';
+import { type Addressed, address, type Chosen } from './address.ts';
 import { admission, choosesAgain, scanned } from './admission.ts';
-import { type Carried, open, record, refused } from './carry-out.ts';
+import { type Carried, lookIn, open, record, refused } from './carry-out.ts';
+import { offer, proposal } from './propose.ts';
+import { LeftOver, namesOf } from './read-parts.ts';
+import { isNegative } from '#talk/mood.ts';
 import type { Answerer } from './answerer.ts';
 import type { Command, Planned } from './command.ts';
 import { storeTrouble } from './trouble.ts';
@@ -78,7 +81,6 @@ function press(
 
 function handle(house: Answerer, message: Message): Reacted {
   const { stores } = house;
-  const found = address(message.text, message.addressed || message.button !== null, house.commands);
   // Without a code every chat is the owner's own: the terminal.
   const scan = scanned(stores, message);
   const household =
@@ -94,6 +96,9 @@ function handle(house: Answerer, message: Message): Reacted {
     const reply = house.admitCode === null ? undefined : admission(stores, message, house.admitCode);
     return reply ? respond(reply) : { handled: {} };
   }
+  const found = address(message.text, message.addressed || message.button !== null, house, () =>
+    namesOf(lookIn(house, message, household).house),
+  );
   if (message.isEdit) {
     const before = stores.messages.heard(message);
     if (before?.text === message.text) return { handled: {} };
@@ -115,18 +120,29 @@ function handle(house: Answerer, message: Message): Reacted {
   if (found.is === 'talk') return { handled: {} };
   if (found.is === 'unknown') {
     stores.messages.remember(message, 'refused');
-    const near = found.near ? ` Did you mean /${found.near.name}?` : '';
-    const example = (found.near ?? house.commands[0])!.examples[0];
-    return respond({
-      group: `I know no request "${found.typed}".${near}\nFor example: ${example}\n/help lists them all.`,
-    });
+    return respond(notUnderstood(house, found));
   }
-  const { command, words } = found;
+  if (found.is === 'several') {
+    stores.messages.remember(message, 'refused');
+    return respond({ group: 'I can read that two ways. Which is meant?', buttons: found.of.map(asButton) });
+  }
+  const { main, also, offer: deed } = found;
+  const { command, words } = main;
+  const isPressed = message.button !== null;
   const finish = ({ reply, outcome, entry }: Carried): Reacted => {
-    if (message.button === null) stores.messages.remember(message, outcome, entry);
-    else stores.messages.settle(message, outcome);
-    return respond(reply);
+    const more = [also, deed].flatMap((one) =>
+      one === null || outcome === 'refused' ? [] : (offer(house, message, household, one) ?? []),
+    );
+    if (isPressed) stores.messages.settle(message, outcome);
+    else stores.messages.remember(message, outcome, entry);
+    const remarked =
+      main.remark === undefined ? reply : { ...reply, group: `${reply.group}\n(${main.remark})` };
+    return respond(withOffers(remarked, more, also !== null));
   };
+  if (!isPressed && command.records && (main.holds !== null || main.left.length > 0)) {
+    stores.messages.remember(message, 'refused');
+    return respond(proposal(house, message, household, main));
+  }
   try {
     if (command.planned) return begin(house, message, household, command, command.planned, words, finish);
     return finish(
@@ -137,8 +153,48 @@ function handle(house: Answerer, message: Message): Reacted {
     );
   } catch (error) {
     if (storeTrouble(error) !== undefined) throw error;
-    return finish(refused(house, command, words, message, error));
+    return finish(withoutTheRest(refused(house, command, words, message, error), error));
   }
+
+  /** Offers the request without the words that nothing took, where these change nothing. */
+  function withoutTheRest(carried: Carried, error: unknown): Carried {
+    if (!(error instanceof LeftOver) || !command.mayLeaveOut || isNegative(words)) return carried;
+    const button = offer(house, message, household!, { command, words: error.without });
+    return button ? { ...carried, reply: { ...carried.reply, buttons: [button] } } : carried;
+  }
+}
+
+/** Buttons for what a message says besides, or may mean. */
+function withOffers(reply: Reply, more: readonly Choice[], isSaid: boolean): Reply {
+  if (more.length === 0) return reply;
+  return {
+    ...reply,
+    group: isSaid ? `${reply.group}\nNot recorded yet: the rest of what you said.` : reply.group,
+    buttons: [...more, ...(reply.buttons ?? [])],
+  };
+}
+
+const asButton = ({ command, words }: Chosen): Choice => ({
+  label: `${command.summary.split(/[,:;(]/)[0]!.trim()}: ${words}`.slice(0, 60),
+  request: `/${command.name} ${words}`.trim(),
+});
+
+/** What came nearest, and where to begin. */
+function notUnderstood(
+  { commands }: Answerer,
+  { typed, near, of }: Extract<Addressed, { is: 'unknown' }>,
+): Reply {
+  if (typed.startsWith('/')) {
+    const meant = near ? ` Did you mean /${near.name}?` : '';
+    return {
+      group: `I know no request "${typed}".${meant}\nFor example: ${(near ?? commands[0])!.examples[0]}\n/help lists them all.`,
+    };
+  }
+  const help: Choice = { label: 'What I can do', request: '/firstwords' };
+  return {
+    group: `I did not understand that, and nothing is recorded.${of.length > 0 ? ' Is it one of these?' : ''}${near ? ` Did you mean /${near.name}?` : ''}`,
+    buttons: [...of.map(asButton), help],
+  };
 }
 
 /** The first step of a planned request: what it needs is read now; the rest is done when its sums are. */

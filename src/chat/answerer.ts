@@ -10,6 +10,8 @@ export interface Answerer {
   readonly stores: Stores;
   readonly foods: FoodTable;
   readonly commands: readonly Command[];
+  /** What a sentence may ask about the records; they have no slash of their own. */
+  readonly questions: readonly Command[];
   readonly workers: Workers;
   readonly admitCode: string | null;
   readonly chatLink: string | null;

@@ -2,14 +2,11 @@ import { whereItBroke } from '#core/fault.ts';
 import { Doubt, Refusal } from '#core/refusal.ts';
 import type { Message, Reply } from '#core/talk.ts';
 import type { Author } from '#store/journal.ts';
-import type { Names } from '#words/parts.ts';
-import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
+import { Ambiguous } from '#words/reading.ts';
 import { type Answerer, seenBy } from './answerer.ts';
+import { namesOf, readParts } from './read-parts.ts';
 import type { Command, Said } from './command.ts';
 import type { House } from '#house/house.ts';
-import { nameKey } from '#house/figures.ts';
-import { formsOf } from './forms.ts';
-import { tripsOpen } from '#house/trips.ts';
 import { notesOn } from '#house/verdicts.ts';
 
 export interface Carried {
@@ -30,18 +27,16 @@ export interface Opened {
 }
 
 /** Thrown to take a repeated change back and ask about it instead. */
-class Repeated extends Error {}
+export class Repeated extends Error {}
 
 const repeatMs = 60_000;
 
-/** Opens a household to one message and reads the request's parts. @throws Refusal, Ambiguous */
-export function open(
+/** A household as the person who writes sees it, and who that is for the journal. */
+export function lookIn(
   answerer: Answerer,
   message: Message,
   household: number,
-  command: Command,
-  words: string,
-): Opened {
+): Pick<Opened, 'author' | 'house'> {
   const { stores } = answerer;
   const member = stores.households.member(household, message);
   const author = {
@@ -62,6 +57,18 @@ export function open(
     },
     status: runsIt(answerer, message) ? (answerer.status ?? null) : null,
   });
+  return { author, house };
+}
+
+/** Opens a household to one message and reads the request's parts. @throws Refusal, Ambiguous */
+export function open(
+  answerer: Answerer,
+  message: Message,
+  household: number,
+  command: Command,
+  words: string,
+): Opened {
+  const { author, house } = lookIn(answerer, message, household);
   const { asked, remarks, couldNot, sure } = readParts(command, words, namesOf(house));
   return { author, house: { ...house, sure }, asked, remarks, couldNot };
 }
@@ -109,64 +116,6 @@ function quotingBack(opened: Opened, work: () => Said): Said {
     if (opened.couldNot === '' || !(error instanceof Refusal) || error instanceof Doubt) throw error;
     throw new Refusal(error.code, `${error.message} ${opened.couldNot}`);
   }
-}
-
-/**
- * Reads the parts a request takes; what is missing or left over is said with what was understood.
- * @throws Refusal, Ambiguous
- */
-export function readParts(command: Command, words: string, names: Names) {
-  const reading = new Reading(words);
-  const sure = command.doubtRepeats && reading.keyword('sure') !== undefined;
-  const asked: Record<string, unknown> = {};
-  const missing: string[] = [];
-  for (const [key, part] of Object.entries(command.takes)) {
-    asked[key] = part.read(reading, names);
-    if (asked[key] === undefined && part.needed) missing.push(part.like);
-  }
-  // The request's own name in a plain sentence is no word left over.
-  reading.takeWords(...[command.name, ...command.alsoCalled].flatMap(formsOf));
-  const left = reading.leftovers();
-  const couldNot = left.length > 0 ? couldNotPlace(left, names.meals) : '';
-  if (missing.length > 0) {
-    const understood = reading.understood();
-    const need = `${understood ? `I read ${understood}, but I` : 'I'} still need ${missing.join(' and ')}.`;
-    throw new Refusal('missing', couldNot ? `${need} ${couldNot}` : need);
-  }
-  if (left.length > 0 && command.records) throw new Refusal('leftover', `${couldNot} Nothing was recorded.`);
-  const remarks = reading.remarks.map((remark) => `(${remark})`);
-  return { asked, remarks: couldNot ? [...remarks, couldNot] : remarks, couldNot, sure };
-}
-
-/** The household's own names, each list read from the records only when a part asks for it. */
-function namesOf(house: House): Names {
-  const lists = new Map<string, readonly string[]>();
-  const once = (key: string, list: () => readonly string[]) => {
-    if (!lists.has(key)) lists.set(key, list());
-    return lists.get(key)!;
-  };
-  return {
-    get meals() {
-      return once('meals', () => house.recipes.names());
-    },
-    get otherNames() {
-      const meals = new Map(this.meals.map((name) => [nameKey(name), name]));
-      const known = [...house.learnt.aliases()].map(([words, key]) => [words, meals.get(key)] as const);
-      return new Map(known.filter((one): one is readonly [string, string] => one[1] !== undefined));
-    },
-    get eaters() {
-      return once('eaters', () => house.eaters.here().map((eater) => eater.name));
-    },
-    get trips() {
-      return once('trips', () => tripsOpen(house).map((trip) => trip.place));
-    },
-    tripDays: (place) => tripsOpen(house).find((trip) => trip.place === place),
-    get me() {
-      return house.eaters.here().find((eater) => eater.member === house.member.id)?.name ?? house.member.name;
-    },
-    nowMs: house.nowMs,
-    zone: house.settings.zone,
-  };
 }
 
 /** What a person reads when a request was not carried out. A bug is logged, never shown. */

@@ -25,18 +25,20 @@ export interface Planned {
   readonly keep: (worked: unknown, asked: unknown, house: House) => Said;
 }
 
-type Takes = Readonly<Record<string, Part<unknown>>>;
+export type Takes = Readonly<Record<string, Part<unknown>>>;
 
 /** What `takes` yields: each part's value, undefined only where the part is optional. */
 export type Asked<T extends Takes> = { readonly [K in keyof T]: T[K] extends Part<infer V> ? V : never };
 
 export interface Command extends HelpRecord {
-  /** A plain sentence that means this request. */
-  readonly sentence: RegExp | null;
   /** Records something: words that no part took are then refused, not only quoted back. */
   readonly records: boolean;
   /** Sent twice within a minute by one person it would count twice, so the second time is asked about. */
   readonly doubtRepeats: boolean;
+  /** Words that no part took may be left out, when somebody says so: what is recorded does not hang on them. */
+  readonly mayLeaveOut: boolean;
+  /** Words by which it looks and records nothing all by itself, such as '/pick why B4-2'; null for most. */
+  readonly asksBy: RegExp | null;
   readonly takes: Takes;
   readonly answer: (asked: Asked<Takes>, house: House) => Said;
   /** Set for a request that can have work done beside the chat. */
@@ -50,9 +52,10 @@ interface Definition<T extends Takes, Outcome> {
   summary: string;
   examples: readonly [string, ...string[]];
   help?: readonly string[];
-  sentence?: RegExp;
   records?: boolean;
   doubtRepeats?: boolean;
+  mayLeaveOut?: boolean;
+  asksBy?: RegExp;
   takes: T;
   /** The only step that sees the house. */
   run: (asked: Asked<T>, house: House) => Outcome;
@@ -66,9 +69,10 @@ export function command<T extends Takes, Outcome>(definition: Definition<T, Outc
   return {
     alsoCalled: [],
     help: [],
-    sentence: null,
     records: false,
     doubtRepeats: false,
+    mayLeaveOut: false,
+    asksBy: null,
     planned: null,
     ...seen,
     // The reader fills exactly the parts that `takes` declares.
@@ -98,9 +102,10 @@ export function planned<T extends Takes, Looked, Worked, Outcome>(
   return {
     alsoCalled: [],
     help: [],
-    sentence: null,
     records: false,
     doubtRepeats: false,
+    mayLeaveOut: false,
+    asksBy: null,
     ...seen,
     answer: (asked, house) => {
       if (!atOnce) throw new Error(`/${definition.name} is planned and answers later`);

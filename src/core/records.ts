@@ -1,6 +1,5 @@
 import type { Contents } from './allergens.ts';
 import type { Witness } from './dry-verdict.ts';
-import type { Finding } from './seal-check.ts';
 import type { RestEvent } from './rest.ts';
 
 /** A food that words name without counting it: behind 'with' in a line, in a heading, in the method. */
@@ -74,20 +73,12 @@ export interface Pouch {
   readonly batch: number;
   readonly no: number;
   readonly meal: string;
-  /** In it now, g: what was eaten of an opened pouch is taken off. */
   readonly dryG: number;
-  /** What went into it, g. */
-  readonly sealedG: number;
   readonly sealedAtMs: number;
-  /** Fit for shelf and trips: shown to be dry, and sound by what was found last. */
-  readonly checked: boolean;
   /** Shown to be dry when it was sealed, and nothing known now contradicts it. */
-  readonly shownDry: boolean;
+  readonly checked: boolean;
   /** Sealed as dry, perhaps with an absorber, and contradicted since. */
   readonly foundWet: boolean;
-  /** What it was found to be last; null while nobody looked. */
-  readonly found: Finding | null;
-  readonly foundAtMs: number | null;
   readonly volumeMl: number | null;
   readonly absorberMl: number | null;
   readonly absorberCount: number | null;

@@ -34,6 +34,11 @@ export function heldByCode(
   return codes.map((code) => {
     const pouch = pouchCoded(house, code);
     const found = all.find((one) => one.pouch.id === pouch.id);
+    if (!found && pouch.state !== 'stock')
+      throw new Refusal(
+        'gone',
+        `B${code.batch}-${code.no} was ${pouch.state === 'used' ? 'eaten' : 'thrown away'} already.`,
+      );
     if (!found)
       throw new Refusal(
         'not-kept',

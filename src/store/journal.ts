@@ -12,7 +12,6 @@ export const recordTables = [
   'witness',
   'rest',
   'pouch',
-  'finding',
   'learnt_food',
   'learnt_measure',
   'meal_alias',

@@ -47,6 +47,11 @@ function continuation(reading: Reading, from: number, last: PouchCode) {
   const dots = next(reading, from, new Set(['.', ...spans]));
   const spanned = dots && dots.passed.length > 0 ? dots : undefined;
   if (spanned) {
+    if (spanned.token.is === 'pouch' && spanned.token.batch !== last.batch)
+      throw new Refusal(
+        'bad-range',
+        `B${last.batch}-${last.no} to B${spanned.token.batch}-${spanned.token.no} goes over two batches; name the pouches of each.`,
+      );
     const end = lastOf(spanned.token, last);
     if (end !== undefined) {
       if (end <= last.no || end - last.no > 500) {

@@ -113,13 +113,15 @@ function withMonth(reading: Reading, index: number): Written[] {
 function figures(reading: Reading, index: number): Written[] {
   const token = reading.at(index);
   if (token?.is !== 'number') return [];
+  // '4.7.-6.7.': the dash joins two days, it is no minus.
+  const isDashed = token.typed.startsWith('-');
   const m = /^(\d{1,2})([/.])(\d{1,2})(?:\2(\d{4}|\d{2})|\2(?!\d))?(?![\d/])/.exec(
-    reading.text.slice(token.from, token.from + 16),
+    reading.text.slice(token.from + (isDashed ? 1 : 0), token.from + 17),
   );
   if (!m || (m[2] === '.' && !m[0].endsWith('.') && m[4] === undefined)) return [];
   const [a, b] = [Number(m[1]), Number(m[3])];
   const year = m[4] === undefined ? undefined : m[4].length === 2 ? 2000 + Number(m[4]) : Number(m[4]);
-  const end = token.from + m[0].length;
+  const end = token.from + (isDashed ? 1 : 0) + m[0].length;
   let to = index;
   while (reading.all[to + 1] && reading.all[to + 1]!.from < end) to += 1;
   const readings = [

@@ -11,6 +11,10 @@ export interface Names {
   /** What the household calls its meals besides: 'curry' → 'Red lentil curry'. */
   readonly otherNames: ReadonlyMap<string, string>;
   readonly eaters: readonly string[];
+  /** Batches of a meal, the latest first; those of which nothing is sealed, or all. */
+  readonly batchesOf: (meal: string, drying: boolean) => readonly number[];
+  /** Pouches of a meal that are free in stock, the oldest best-by first. */
+  readonly pouchesOf: (meal: string) => readonly { readonly batch: number; readonly no: number }[];
   /** Places of the trips that are not over, the next to start first. */
   readonly trips: readonly string[];
   /** A trip's first and last day, ISO. */

@@ -4,3 +4,4 @@ export * from './codes.ts';
 export * from './weights.ts';
 export * from './counts.ts';
 export * from './lengths.ts';
+export * from './named.ts';

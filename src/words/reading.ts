@@ -167,6 +167,14 @@ export class Reading {
     return taken.slice(0, 8).join(' ');
   }
 
+  /** The text without what `leftovers` gives back. */
+  withoutLeftovers(): string {
+    const left = [...this.left()].map((i) => this.all[i]!);
+    return this.rewritten(left.map(({ from, to }) => ({ from, to, into: '' })))
+      .replace(/\s+/g, ' ')
+      .trim();
+  }
+
   /** What no part took, as typed, neighbours together; fillers and marks alone do not count. */
   leftovers(): string[] {
     const groups: Token[][] = [];

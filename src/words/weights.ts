@@ -122,9 +122,28 @@ export const pouchGroups = part<PouchGroup[]>(
       }
       groups.push({ count, eachDryG: each.value });
     }
+    if (groups.length === 0) groups.push(...inBareGrams(reading));
     return groups.length > 0 ? groups : undefined;
   },
 );
+
+/** '8 pouches of 120', '6 x 60': where only grams make sense a bare number is grams, said so. */
+function inBareGrams(reading: Reading): PouchGroup[] {
+  for (const index of reading.left()) {
+    const token = reading.all[index]!;
+    if (token.is !== 'number' || token.value < 5) continue;
+    let at = index - 1;
+    while (isBetween(reading.at(at))) at -= 1;
+    const count = reading.at(at);
+    if (at === index - 1 || count?.is !== 'number' || !Number.isInteger(count.value) || count.value > 500)
+      continue;
+    reading.settleNumbers([at, index]);
+    reading.take(...Array.from({ length: index - at + 1 }, (_, k) => at + k));
+    reading.remarks.push(`${token.typed} taken as ${token.typed} g`);
+    return [{ count: count.value, eachDryG: token.value }];
+  }
+  return [];
+}
 
 function isBetween(token: Token | undefined): boolean {
   if (token === undefined) return false;

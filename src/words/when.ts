@@ -28,9 +28,12 @@ function dayNamed(reading: Reading, now: DateTime): DateTime | undefined {
   return written.onOrBefore(now);
 }
 
+/** A clock time without a day that lies further back than this is not taken for yesterday's, h. Chosen. */
+const longestBackHours = 12;
+
 /**
- * A moment that has passed: 'at 14:30', 'yesterday 18:00', '2 h ago', '2026-05-03 09:00'. A clock time later than
- * now, without a day, is yesterday's.
+ * A moment that has passed: 'at 14:30', 'yesterday 18:00', '2 h ago', '2026-05-03 09:00'. A clock time without a
+ * day that would still come is yesterday's, when that is less than half a day ago.
  * @throws Refusal 'in-the-future' and 'no-such-day'
  */
 export const pastMoment = optional(
@@ -53,7 +56,16 @@ export const pastMoment = optional(
       if (clock.is === 'clock')
         at = at.set({ hour: clock.hour, minute: clock.minute, second: 0, millisecond: 0 });
       reading.take(clockIndex);
-      if (!day && at > now) at = at.minus({ days: 1 });
+      // Late last night is past; an hour that is still to come today asks for its day.
+      if (!day && at > now) {
+        const yesterday = at.minus({ days: 1 });
+        if (now.diff(yesterday, 'hours').hours > longestBackHours)
+          throw new Refusal(
+            'in-the-future',
+            `${at.toFormat('HH:mm')} is still to come today. If yesterday is meant, say so: yesterday ${at.toFormat('HH:mm')}.`,
+          );
+        at = yesterday;
+      }
     }
     if (at.toMillis() > nowMs) {
       throw new Refusal('in-the-future', `${sayMoment(at.toMillis(), zone)} has not come yet.`);

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { readParts } from '#chat/carry-out.ts';
+import { readParts } from '#chat/read-parts.ts';
 import { readCommands } from '#chat/registry.ts';
 import { avoidanceOf, avoidedWords } from '#core/avoidance.ts';
 import { verdictFor } from '#core/verdict.ts';
@@ -14,6 +14,8 @@ const names: Names = {
   otherNames: new Map(),
   eaters: ['Ana', 'Noa'],
   trips: [],
+  batchesOf: () => [],
+  pouchesOf: () => [],
   tripDays: () => undefined,
   me: 'Ana',
   nowMs: 0,

@@ -1,27 +1,16 @@
 import { expect, test } from 'vitest';
 import { address } from '#chat/address.ts';
-import { readParts } from '#chat/carry-out.ts';
+import { readParts } from '#chat/read-parts.ts';
+import { questions } from '#questions/all.ts';
 import { readCommands } from '#chat/registry.ts';
-import type { Names } from '#words/parts.ts';
 import { openSeason } from '../season.ts';
-import { at, type RequestCase } from './case.ts';
+import type { RequestCase } from './case.ts';
+import { seasonNames as names } from './names.ts';
 import { eating } from './eating.ts';
 import { kitchen } from './kitchen.ts';
 import { people } from './people.ts';
 
 const commands = await readCommands();
-
-/** The season's names, as the household knows them. */
-const names: Names = {
-  meals: ['Barley soup', 'Lentil pot', 'Rice and beans'],
-  otherNames: new Map(),
-  eaters: ['Ana', 'Ben', 'Noa', 'Rosa'],
-  trips: ['Heron Lake'],
-  tripDays: () => ({ startsOn: '2027-06-12', endsOn: '2027-06-14' }),
-  me: 'Ana',
-  nowMs: at('2027-04-03T14:00'),
-  zone: 'UTC',
-};
 
 /** Without what is not there, and figures to nine places: factors of units are exact, sums of them nearly so. */
 const plainly = (value: unknown): unknown =>
@@ -39,10 +28,10 @@ test('there are at least 200 requests', () => {
 const rows = all.map(([typed, name, parts, remarks]) => ({ typed, name, parts, remarks }));
 
 test.each(rows)('reads $typed', ({ typed, name, parts, remarks }) => {
-  const found = address(typed, true, commands);
-  expect(found.is === 'request' && found.command.name).toBe(name);
+  const found = address(typed, true, { commands, questions }, () => names);
+  expect(found.is === 'request' && found.main.command.name).toBe(name);
   if (found.is !== 'request') return;
-  const read = readParts(found.command, found.words, names);
+  const read = readParts(found.main.command, found.main.words, names);
   expect(plainly(read.asked)).toEqual(plainly(parts));
   if (remarks) expect(read.remarks.join('\n')).toMatch(remarks);
   else expect(read.remarks).toEqual([]);

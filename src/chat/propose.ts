@@ -1,0 +1,100 @@
+import { Refusal } from '#core/refusal.ts';
+import type { Choice, Message, Reply } from '#core/talk.ts';
+import { Ambiguous } from '#words/reading.ts';
+import type { Chosen } from './address.ts';
+import type { Answerer } from './answerer.ts';
+import { open, record, Repeated } from './carry-out.ts';
+
+/** Thrown to take back what was carried out only to see what it would record. */
+class Rehearsed extends Error {
+  readonly did: string;
+
+  constructor(did: string) {
+    super('rehearsed');
+    this.did = did;
+  }
+}
+
+type Request = Pick<Chosen, 'command' | 'words'>;
+
+/**
+ * What a request would record, in the words of the journal: it is carried out and taken back at once.
+ * @returns undefined for a request whose sums are long, or that records nothing
+ * @throws Refusal, Ambiguous as the request itself
+ */
+function rehearse(
+  answerer: Answerer,
+  message: Message,
+  household: number,
+  { command, words }: Request,
+): string | undefined {
+  if (command.planned) return undefined;
+  try {
+    answerer.stores.together(() => {
+      const opened = open(answerer, message, household, command, words);
+      const { reply } = record(answerer, message, command, opened, () =>
+        command.answer(opened.asked, opened.house),
+      );
+      throw new Rehearsed(reply.did ?? '');
+    });
+  } catch (error) {
+    if (error instanceof Rehearsed) return error.did === '' ? undefined : error.did;
+    throw error;
+  }
+  return undefined;
+}
+
+const longestLabel = 60;
+
+function buttonFor({ command, words }: Request, did: string | undefined): Choice {
+  const label = did === undefined ? `/${command.name} ${words}`.trim() : `Record: ${did}`;
+  return {
+    label: label.length > longestLabel ? `${label.slice(0, longestLabel - 1)}…` : label,
+    request: `/${command.name} ${words}`.trim(),
+  };
+}
+
+/** A button that records what was asked about or is said besides; none where it could not be recorded. */
+export function offer(
+  answerer: Answerer,
+  message: Message,
+  household: number,
+  one: Request,
+): Choice | undefined {
+  try {
+    const did = rehearse(answerer, message, household, one);
+    return did === undefined ? undefined : buttonFor(one, did);
+  } catch (error) {
+    if (error instanceof Refusal || error instanceof Ambiguous || error instanceof Repeated) return undefined;
+    throw error;
+  }
+}
+
+/** Why nothing was recorded, what it would be, and the one tap that records it. */
+export function proposal(answerer: Answerer, message: Message, household: number, one: Chosen): Reply {
+  const { holds, left, command } = one;
+  const notUnderstood =
+    left.length === 0 ? '' : `I did not understand ${left.map((words) => `"${words}"`).join(' and ')}.`;
+  const why = [holds === null ? '' : `${holds[0]!.toUpperCase()}${holds.slice(1)}.`, notUnderstood]
+    .filter((line) => line !== '')
+    .join(' ');
+  let did: string | undefined;
+  try {
+    did = rehearse(answerer, message, household, one);
+  } catch (error) {
+    if (error instanceof Ambiguous)
+      return {
+        group: `${error.question} ${why}`.trim(),
+        buttons: error.options.map(({ label, request }) => ({
+          label,
+          request: `/${command.name} ${request}`,
+        })),
+      };
+    if (!(error instanceof Refusal)) throw error;
+    return { group: `Nothing is recorded. ${why} ${error.message}`.replace(/ +/g, ' ') };
+  }
+  return {
+    group: `Nothing is recorded yet. ${why}${did === undefined ? '' : `\nIf it is meant: ${did}.`}`,
+    buttons: [buttonFor(one, did)],
+  };
+}

@@ -1,0 +1,101 @@
+import { Refusal } from '#core/refusal.ts';
+import { freeStock, nameKey } from '#house/figures.ts';
+import type { House } from '#house/house.ts';
+import { tripsOpen } from '#house/trips.ts';
+import type { Names } from '#words/parts.ts';
+import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
+import type { Command } from './command.ts';
+import { formsOf } from './forms.ts';
+import { ownEater } from '#house/self.ts';
+
+/** A refusal for words that no part took, with the words that were. */
+export class LeftOver extends Refusal {
+  readonly without: string;
+
+  constructor(sentence: string, without: string) {
+    super('leftover', sentence);
+    this.without = without;
+  }
+}
+
+/**
+ * Reads the parts a request takes; what is missing or left over is said with what was understood.
+ * @throws Refusal, Ambiguous
+ */
+export function readParts(command: Command, words: string, names: Names) {
+  const reading = new Reading(words);
+  const sure = command.doubtRepeats && reading.keyword('sure') !== undefined;
+  const asked: Record<string, unknown> = {};
+  const missing: string[] = [];
+  for (const [key, part] of Object.entries(command.takes)) {
+    asked[key] = part.read(reading, names);
+    if (asked[key] === undefined && part.needed) missing.push(part.like);
+  }
+  // The request's own name in a plain sentence is no word left over.
+  reading.takeWords(...[command.name, ...command.alsoCalled].flatMap(formsOf));
+  const left = reading.leftovers();
+  const couldNot = left.length > 0 ? couldNotPlace(left, names.meals) : '';
+  if (missing.length > 0) {
+    const understood = reading.understood();
+    const need = `${understood ? `I read ${understood}, but I` : 'I'} still need ${missing.join(' and ')}.`;
+    throw new Refusal('missing', couldNot ? `${need} ${couldNot}` : need);
+  }
+  if (left.length > 0 && command.records)
+    throw new LeftOver(`${couldNot} Nothing was recorded.`, reading.withoutLeftovers());
+  const remarks = reading.remarks.map((remark) => `(${remark})`);
+  return { asked, remarks: couldNot ? [...remarks, couldNot] : remarks, couldNot, sure };
+}
+
+/** What a request's own parts make of words: how far they speak for it. Chosen. */
+const fit = { whole: 0.5, toChoose: 0.3, refused: -0.2, leftOver: -0.6, missing: -2.5 };
+
+/** Whether a request can take these words, as a figure to add to what else speaks for it. */
+export function fits(command: Command, words: string, names: Names): number {
+  try {
+    readParts(command, words, names);
+    return fit.whole;
+  } catch (error) {
+    if (error instanceof Ambiguous) return fit.toChoose;
+    if (!(error instanceof Refusal)) throw error;
+    return error.code === 'missing' ? fit.missing : error.code === 'leftover' ? fit.leftOver : fit.refused;
+  }
+}
+
+/** The household's own names, each list read from the records only when a part asks for it. */
+export function namesOf(house: House): Names {
+  const lists = new Map<string, readonly string[]>();
+  const once = (key: string, list: () => readonly string[]) => {
+    if (!lists.has(key)) lists.set(key, list());
+    return lists.get(key)!;
+  };
+  return {
+    get meals() {
+      return once('meals', () => house.recipes.names());
+    },
+    get otherNames() {
+      const meals = new Map(this.meals.map((name) => [nameKey(name), name]));
+      const known = [...house.learnt.aliases()].map(([words, key]) => [words, meals.get(key)] as const);
+      return new Map(known.filter((one): one is readonly [string, string] => one[1] !== undefined));
+    },
+    get eaters() {
+      return once('eaters', () => house.eaters.here().map((eater) => eater.name));
+    },
+    batchesOf: (meal, drying) =>
+      house.batches
+        .latest(100)
+        .filter(
+          (batch) => batch.recipe.name === meal && (!drying || house.pouches.ofBatch(batch.no).length === 0),
+        )
+        .map((batch) => batch.no),
+    pouchesOf: (meal) => freeStock(house, meal),
+    get trips() {
+      return once('trips', () => tripsOpen(house).map((trip) => trip.place));
+    },
+    tripDays: (place) => tripsOpen(house).find((trip) => trip.place === place),
+    get me() {
+      return ownEater(house)?.name ?? house.member.name;
+    },
+    nowMs: house.nowMs,
+    zone: house.settings.zone,
+  };
+}

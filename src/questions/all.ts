@@ -1,0 +1,15 @@
+import type { Command } from '#chat/command.ts';
+import { nutrition } from './nutrition.ts';
+import * as other from './other.ts';
+import * as people from './people.ts';
+import * as pouches from './pouches.ts';
+import * as stock from './stock.ts';
+import * as trips from './trips.ts';
+
+/** Every question about the records that a sentence may ask. */
+export const questions: readonly Command[] = [
+  stock.howMany, stock.keeps, pouches.whatOf, pouches.howHeavy, pouches.isDry, pouches.absorber, nutrition,
+  people.mayEat, people.whatFor, people.holds, people.eaterOfName, people.whoAvoids,
+  trips.dinner, trips.packed, trips.packWeight, trips.fuelNeed, trips.tripOf,
+  other.soak, other.coldWater, other.settingOf, other.worry, other.undoable, other.cost, other.firstWords,
+]; // prettier-ignore

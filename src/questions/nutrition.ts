@@ -1,0 +1,53 @@
+import { pouchFacts } from '#core/meal.ts';
+import {
+  batchNumbered,
+  driedFacts,
+  factsOfRecipe,
+  nameKey,
+  pouchCoded,
+  recipeNamed,
+} from '#house/figures.ts';
+import { flag } from '#words/parts.ts';
+import { sayList, sayNumber } from '#words/say.ts';
+import { aboutParts, mealAbout } from './about.ts';
+import { question } from './question.ts';
+
+/** Sodium in table salt, mg in a gram: 22.98976928 / (22.98976928 + 35.45). @source iupac-weights */
+const sodiumMgPerSaltG = 393.4;
+
+export const nutrition = question({
+  name: 'nutrition',
+  asked: ['how much salt is in the soup?', 'how many calories has B2-1?'],
+  takes: { sodium: flag('sodium'), energy: flag('energy'), all: flag('all'), ...aboutParts },
+  answer: ({ sodium, energy, all, ...asked }, house) => {
+    const name = mealAbout(house, asked);
+    const [code] = asked.codes ?? [];
+    const pouch = code && pouchCoded(house, code);
+    const recipe = pouch
+      ? batchNumbered(house, pouch.batch).recipe
+      : (house.recipes.find(nameKey(name)) ?? recipeNamed(house, name));
+    const facts = factsOfRecipe(house, recipe);
+    const { totals } = facts;
+    const open = [...facts.uncounted, ...facts.unresolved].map((line) => line.typed);
+    const least = open.length > 0 || totals.unknown.length > 0 ? 'at least ' : '';
+    const own = pouch && pouchFacts(pouch.dryG, driedFacts(house, batchNumbered(house, pouch.batch)));
+    const what = pouch ? `B${pouch.batch}-${pouch.no}, ${name}` : `${name}, a serving`;
+    const lines: string[] = [];
+    if (sodium || all) {
+      const mg = own?.sodiumMg ?? totals.sodiumMg / recipe.servings;
+      lines.push(
+        `${what}: ${least}${Math.round(mg)} mg sodium, as in ${sayNumber(Math.round((mg / sodiumMgPerSaltG) * 10) / 10)} g of salt.`,
+      );
+    }
+    if (energy || all)
+      lines.push(`${what}: ${least}${Math.round(own?.kcal ?? totals.kcal / recipe.servings)} kcal.`);
+    if (all) {
+      const g = (value: number) => `${Math.round(value / recipe.servings)} g`;
+      lines.push(
+        `A serving: ${g(totals.proteinG)} protein, ${g(totals.fatG)} fat, ${g(totals.carbohydrateG)} carbohydrate.`,
+      );
+    }
+    if (open.length > 0) lines.push(`Not counted: ${sayList(open.map((line) => `"${line}"`))}.`);
+    return lines.join('\n');
+  },
+});

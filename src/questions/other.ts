@@ -1,0 +1,176 @@
+import { boilingPointC } from '#core/boiling.ts';
+import { houseSettings } from '#settings/house-settings.ts';
+import { tripsAhead } from '#house/trips.ts';
+import { batchNumbered, freeStock } from '#house/figures.ts';
+import { soakMinutes } from '#core/soak.ts';
+import { rawCaution } from '#words/phrases.ts';
+import { altitudeM, optional, part, restOfText } from '#words/parts.ts';
+import { sayCodes, sayCount, sayList } from '#words/say.ts';
+import type { Choice } from '#core/talk.ts';
+import { aboutParts, pouchesAbout } from './about.ts';
+import { question } from './question.ts';
+
+export const soak = question({
+  name: 'soak',
+  asked: ['how long do I let the curry stand at 3000 m?'],
+  takes: { altitude: optional(altitudeM), ...aboutParts },
+  answer: ({ altitude, codes, batch }, house) => {
+    const metres = altitude ?? house.settings.altitudeM;
+    const no = codes?.[0]?.batch ?? batch;
+    const isRaw = no !== undefined && batchNumbered(house, no).isRaw;
+    const boilC = boilingPointC(metres);
+    return [
+      ...(isRaw ? [rawCaution] : []),
+      `${soakMinutes(boilC)} min, stirred and closed, at ${Math.round(metres)} m, where water boils at ${boilC.toFixed(1)} °C (common practice; thick pieces take longer).`,
+    ].join('\n');
+  },
+});
+
+export const coldWater = question({
+  name: 'coldwater',
+  asked: ['can we use cold water for the soup?'],
+  takes: { altitude: optional(altitudeM), ...aboutParts },
+  answer: ({ codes, batch, meal }, house) => {
+    const no =
+      codes?.[0]?.batch ?? batch ?? house.batches.latest(100).find((one) => one.recipe.name === meal)?.no;
+    if (no !== undefined && batchNumbered(house, no).isRaw) return `No: it was dried RAW. ${rawCaution}`;
+    return [
+      'The same amount of water; my soaking times are for boiling water. Cold takes far longer, an hour or more for pieces (common practice, no source).',
+      'Only with water that is fit to drink, and eat it at once: cold water kills nothing, and wet food is fresh food.',
+      ...(codes || batch !== undefined || meal ? [`How much: ask for the water, then use that.`] : []),
+    ].join('\n');
+  },
+});
+
+export const settingOf = question({
+  name: 'settingof',
+  asked: ['what is our altitude?', 'which absorbers do we have?'],
+  takes: { name: optional(restOfText('a setting')) },
+  answer: ({ name }, house) => {
+    const word = name?.toLowerCase() ?? '';
+    const found = houseSettings.find(({ words }) =>
+      words.some((one) => one === word || one === word.replace(/s$/, '') || `${one}s` === word),
+    );
+    if (!found) return { group: houseSettings.map((setting) => setting.say(house.settings)).join('\n') };
+    return {
+      group: `${found.say(house.settings)}.`,
+      buttons: [{ label: 'All settings', request: '/house' }],
+    };
+  },
+});
+
+const worryKinds = ['swollen', 'smells', 'stood', 'loose'] as const;
+const advice: Record<(typeof worryKinds)[number], readonly string[]> = {
+  swollen: [
+    'Do not open it and do not taste. Swollen at home: throw it out closed (gas may come from germs; botulism cannot be smelled).',
+    'Swollen on a mountain only: air grows on the way up. Judge it again at home height; if it is tight there, throw it out.',
+  ],
+  smells: [
+    'Throw it out, and do not taste to find out. Mould, slime or a wrong smell: the whole pouch goes.',
+  ],
+  stood: [
+    'Rehydrated food is fresh food: eat within 2 hours (1 hour above 32 °C), else throw it out. Boiling it again does not make it safe.',
+  ],
+  loose: [
+    'A pouch that lost its vacuum has drawn air. Dry, crisp and found within days: dry it on, seal it anew with a new absorber, or eat it soon.',
+    'Soft, damp or long loose: throw it out.',
+  ],
+};
+
+export const worry = question({
+  name: 'worry',
+  asked: ['B3-4 is puffy, what do I do?', 'it stood for four hours, can we eat it?'],
+  takes: {
+    kind: part<(typeof worryKinds)[number]>('what is wrong', (reading) => {
+      const index = [...reading.left()].find((i) =>
+        worryKinds.some((kind) => kind === reading.all[i]!.plain),
+      );
+      if (index === undefined) return undefined;
+      reading.take(index);
+      return worryKinds.find((kind) => kind === reading.all[index]!.plain);
+    }),
+    ...aboutParts,
+  },
+  answer: ({ kind, ...asked }, house) => {
+    const pouches = asked.codes ? pouchesAbout(house, asked).filter((pouch) => pouch.state === 'stock') : [];
+    const codes = sayCodes(pouches);
+    const buttons: Choice[] =
+      pouches.length === 0
+        ? []
+        : [
+            { label: `Throw out ${codes}`, request: `/discard ${codes} ${kind}` },
+            { label: 'Its card', request: `/pouch B${pouches[0]!.batch}-${pouches[0]!.no}` },
+          ];
+    return {
+      group: [...advice[kind], 'Common practice; in doubt, throw it out. Nothing is recorded.'].join('\n'),
+      ...(buttons.length === 0 ? {} : { buttons }),
+    };
+  },
+});
+
+export const undoable = question({
+  name: 'undoable',
+  asked: ['can I undo?'],
+  takes: {},
+  answer: (_, house) => {
+    const last = house.journal.latest(50).find((entry) => entry.undoneBy === null);
+    return last
+      ? {
+          group: `The last thing recorded is: ${last.did}, by ${last.by}. Nothing is taken back yet.`,
+          buttons: [{ label: 'Take it back', request: '/undo' }],
+        }
+      : 'Nothing is recorded that could be taken back.';
+  },
+});
+
+export const cost = question({
+  name: 'cost',
+  asked: ['what does a pouch cost?'],
+  takes: {},
+  answer: () => 'I keep no prices, so I cannot say what it costs.',
+});
+
+export const firstWords = question({
+  name: 'firstwords',
+  asked: ['what can you do?', 'hi'],
+  takes: {},
+  answer: (_, house) => {
+    const drying = house.batches.latest(20).filter((one) => house.pouches.ofBatch(one.no).length === 0);
+    const stock = freeStock(house);
+    const [trip] = tripsAhead(house);
+    const recipes = house.recipes.names();
+    const lines = ['I keep the numbers of your freeze-dried trip meals, from the pot to the last spoon.'];
+    const buttons: Choice[] = [];
+    if (recipes.length === 0) {
+      lines.push(
+        'Begin with a recipe: paste it here, its name first, an ingredient a line. Then load the dryer, weigh, seal.',
+      );
+      buttons.push(
+        { label: 'How a recipe is typed', request: '/help recipe' },
+        { label: 'Settings of the house', request: '/house' },
+      );
+    }
+    if (drying.length > 0) {
+      lines.push(
+        `In the dryer: ${sayList(drying.slice(0, 3).map((one) => `B${one.no} ${one.recipe.name}`))}. Tell me its weights, tray by tray.`,
+      );
+      buttons.push({ label: `How far is B${drying[0]!.no}`, request: `/pouch B${drying[0]!.no}` });
+    }
+    if (stock.length > 0) {
+      const first = stock[0]!;
+      lines.push(
+        `${sayCount(stock.length, 'pouch is', 'pouches are')} in stock. Ask: how much water for B${first.batch}-${first.no}?`,
+      );
+      buttons.push(
+        { label: 'What is in stock', request: '/stock' },
+        { label: `Water for B${first.batch}-${first.no}`, request: `/water B${first.batch}-${first.no}` },
+      );
+    }
+    if (trip) {
+      lines.push(`Next trip: ${trip.place}.`);
+      buttons.push({ label: `Food for ${trip.place}`, request: `/pick "${trip.place}"` });
+    }
+    lines.push('Questions change nothing; /undo takes the last thing back; /help lists all.');
+    return { group: lines.join('\n'), buttons: buttons.slice(0, 4) };
+  },
+});

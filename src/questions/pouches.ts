@@ -1,0 +1,218 @@
+import { steadinessOf } from '#core/meal.ts';
+import { loadHours } from '#house/cooking.ts';
+import { dryOf } from '#house/dryness.ts';
+import { batchNumbered, factsOfBatch } from '#house/figures.ts';
+import { flag, massG, optional } from '#words/parts.ts';
+import { sayCodes, sayCount, sayDay, sayG, sayList, sayMoment, sayNumber } from '#words/say.ts';
+import { aboutParts, batchAbout, pouchesAbout } from './about.ts';
+import { question } from './question.ts';
+import type { House } from '#house/house.ts';
+import type { Pouch } from '#core/records.ts';
+
+const deeds = {
+  sealed: 'sealed',
+  loaded: 'loaded',
+  weighed: 'weighed',
+  used: 'used',
+  discarded: 'discarded',
+} as const;
+const did = (word: keyof typeof deeds) => flag(word);
+
+/** The last that the journal knows of a pouch or batch that is about such a deed. */
+function entryOf(house: House, codes: readonly string[], verb: string | undefined) {
+  return house.journal
+    .latest(2000)
+    .filter((entry) => entry.undoneBy === null)
+    .find(
+      ({ did: text }) =>
+        codes.some((code) => mentions(text, code)) && (verb === undefined || text.includes(verb)),
+    );
+}
+
+/** Whether an entry names a code, alone or within a row such as 'B1-2 to B1-5'. */
+function mentions(text: string, code: string): boolean {
+  const [batch, no] = code.slice(1).split('-');
+  if (no === undefined) return new RegExp(`\\bB${batch}(?![\\d])`).test(text);
+  for (const m of text.matchAll(/\bB(\d+)-(\d+)(?: to (?:B\d+-)?(\d+))?/g)) {
+    if (m[1] !== batch) continue;
+    if (Number(no) >= Number(m[2]) && Number(no) <= Number(m[3] ?? m[2])) return true;
+  }
+  return false;
+}
+
+const stateLine = (house: House, pouch: Pouch): string => {
+  const code = `B${pouch.batch}-${pouch.no}`;
+  if (pouch.state !== 'stock') {
+    const by = entryOf(house, [code], pouch.state);
+    return `${code}, ${pouch.meal}: ${pouch.state} ${sayDay(pouch.goneAtMs!, house.settings.zone)}${pouch.goneWhy ? `, ${pouch.goneWhy}` : ''}${by ? `, recorded by ${by.by}` : ''}.`;
+  }
+  const held = house.trips.held(null).find((one) => one.pouch === pouch.id);
+  const trip = held && house.trips.all().find((one) => one.id === held.trip);
+  return `${code}, ${pouch.meal}: ${trip ? `kept for ${trip.place}${held.packed ? ', packed' : ''}` : 'in stock'}, not used.`;
+};
+
+export const whatOf = question({
+  name: 'whatof',
+  asked: ['what happened to B3-2?', 'did we eat B1-3?', 'who sealed B3?', 'when was B1 loaded?'],
+  takes: {
+    who: flag('who'),
+    when: flag('when'),
+    sealed: did('sealed'),
+    loaded: did('loaded'),
+    weighed: did('weighed'),
+    used: did('used'),
+    discarded: did('discarded'),
+    ...aboutParts,
+  },
+  answer: ({ who, when, ...asked }, house) => {
+    const verb = (Object.keys(deeds) as (keyof typeof deeds)[]).find((word) => asked[word]);
+    const pouches = asked.codes ? pouchesAbout(house, asked) : [];
+    const isOfBatch = pouches.length === 0 || verb === 'loaded' || verb === 'weighed';
+    const codes = isOfBatch
+      ? [`B${batchAbout(house, asked)}`]
+      : pouches.map((pouch) => `B${pouch.batch}-${pouch.no}`);
+    if (pouches.length > 0 && !who && !when) {
+      const missing =
+        verb === undefined || (verb !== 'used' && verb !== 'discarded')
+          ? []
+          : pouches.filter((pouch) => pouch.state === 'stock');
+      return {
+        group: pouches.map((pouch) => stateLine(house, pouch)).join('\n'),
+        buttons: [
+          ...(missing.length > 0 && missing.length === pouches.length
+            ? [
+                {
+                  label:
+                    verb === 'used'
+                      ? `Record ${sayCodes(missing)} as eaten`
+                      : `Record ${sayCodes(missing)} as thrown away`,
+                  request: `/${verb === 'used' ? 'use' : 'discard'} ${sayCodes(missing)}`,
+                },
+              ]
+            : []),
+          { label: 'The whole card', request: `/pouch ${codes[0]}` },
+        ],
+      };
+    }
+    const entry = entryOf(house, codes, verb);
+    const { zone } = house.settings;
+    const batch = batchNumbered(house, batchAbout(house, asked));
+    if (entry)
+      return {
+        group: `${entry.by}, ${sayMoment(entry.atMs, zone)}: ${entry.did}.`,
+        buttons: [{ label: 'The whole card', request: `/pouch ${codes[0]}` }],
+      };
+    if (isOfBatch && !who) {
+      const sealed = house.pouches.ofBatch(batch.no)[0];
+      const gone = house.pouches.ofBatch(batch.no).filter((pouch) => pouch.state !== 'stock');
+      if (verb === 'used' || verb === 'discarded')
+        return gone.length === 0
+          ? `No pouch of B${batch.no} was ${verb} yet.`
+          : gone.map((pouch) => stateLine(house, pouch)).join('\n');
+      return `B${batch.no}, ${batch.recipe.name}: loaded ${sayMoment(batch.loadedAtMs, zone)}${sealed ? `, sealed ${sayMoment(sealed.sealedAtMs, zone)}` : ', nothing sealed yet'}.`;
+    }
+    const [first] = pouches;
+    return first
+      ? stateLine(house, first)
+      : `Nothing is recorded of that for ${sayList(codes)}. /log shows what was.`;
+  },
+});
+
+export const howHeavy = question({
+  name: 'howheavy',
+  asked: ['how heavy is B3-4?', 'how much does B5 weigh?'],
+  takes: aboutParts,
+  answer: (asked, house) => {
+    const g = (value: number) => sayG(value, house.settings.units);
+    if (asked.codes) {
+      const pouches = pouchesAbout(house, asked);
+      const sum = pouches.reduce((all, pouch) => all + pouch.dryG, 0);
+      const gone = pouches.filter((pouch) => pouch.state !== 'stock');
+      return `${pouches.map((pouch) => `B${pouch.batch}-${pouch.no}: ${g(pouch.dryG)} dry ${pouch.meal}`).join('; ')}${pouches.length > 1 ? `; together ${g(sum)}` : ''}. The pouch itself is not in it.${gone.length > 0 ? ` ${sayCodes(gone)} left the stock.` : ''}`;
+    }
+    if (asked.batch === undefined && asked.meal !== undefined) {
+      const stock = house.pouches.inStockOf(asked.meal);
+      if (stock.length > 0)
+        return `${asked.meal}: ${[...new Set(stock.map((pouch) => g(pouch.dryG)))].join(', ')} dry a pouch; ${g(stock.reduce((sum, pouch) => sum + pouch.dryG, 0))} in ${sayCount(stock.length, 'pouch', 'pouches')}.`;
+    }
+    const batch = batchNumbered(house, batchAbout(house, asked));
+    const facts = factsOfBatch(house, batch);
+    return facts.dryG === null
+      ? `B${batch.no}, ${batch.recipe.name}: ${g(facts.wetG)} as loaded, not weighed since.${facts.expectedDryG === null ? '' : ` Expected dry: about ${g(facts.expectedDryG)}.`}`
+      : `B${batch.no}, ${batch.recipe.name}: ${g(facts.dryG)} at ${sayMoment(facts.lastWeighedAtMs!, house.settings.zone)}; ${g(facts.wetG)} as loaded.`;
+  },
+});
+
+export const isDry = question({
+  name: 'isdry',
+  asked: ['is B6 dry?', 'can I seal B5?', 'when will it be ready?'],
+  takes: aboutParts,
+  answer: (asked, house) => {
+    const drying = house.batches.latest(50).filter((one) => house.pouches.ofBatch(one.no).length === 0);
+    const named = asked.codes ?? asked.batch ?? asked.meal;
+    const meant =
+      named === undefined
+        ? drying
+        : drying.filter(
+            (one) =>
+              (asked.batch === undefined || one.no === asked.batch) &&
+              (asked.meal === undefined || one.recipe.name === asked.meal),
+          );
+    const batches = meant.length > 0 ? meant.slice(0, 4) : [batchNumbered(house, batchAbout(house, asked))];
+    const lines: string[] = [];
+    const buttons: { label: string; request: string }[] = [];
+    for (const batch of batches) {
+      const facts = factsOfBatch(house, batch);
+      const verdict = dryOf(house, batch, facts);
+      const steady = steadinessOf(batch, house.settings);
+      const g = (value: number) => sayG(value, house.settings.units);
+      const hours = sayNumber(Math.round((house.nowMs - batch.loadedAtMs) / 3_600_000));
+      const head = `B${batch.no}, ${batch.recipe.name}:`;
+      const weight =
+        facts.dryG === null
+          ? 'not weighed since loading'
+          : `${g(facts.dryG)}${facts.expectedDryG === null ? '' : `, about ${g(facts.expectedDryG)} expected when dry`}`;
+      const sealed = house.pouches.ofBatch(batch.no);
+      if (sealed.length > 0) lines.push(`${head} sealed already, ${sayCodes(sealed)}.`);
+      else if (verdict.is === 'dry') {
+        lines.push(
+          `${head} yes, steady: ${weight}. Open the thickest piece before sealing; weigh again if hours have passed since.`,
+        );
+        buttons.push({ label: `Card of B${batch.no}`, request: `/pouch B${batch.no}` });
+      } else {
+        const { hours: usual, recorded } = loadHours(house);
+        const why =
+          verdict.because === 'wet by balance'
+            ? 'by the recipe too much of it is still water'
+            : verdict.because === 'damp jar'
+              ? 'the jar was too damp'
+              : steady.is === 'not yet' && steady.why === 'one weighing'
+                ? 'it takes two weighings that agree'
+                : 'its weight is not steady';
+        lines.push(
+          `${head} not shown to be dry, ${why}; ${weight}. In the dryer for ${hours} h; ${recorded >= 3 ? `your loads take about ${sayNumber(Math.round(usual))} h` : 'a load takes about a day (common practice)'}.`,
+        );
+      }
+    }
+    return { group: lines.join('\n'), ...(buttons.length === 0 ? {} : { buttons }) };
+  },
+});
+
+export const absorber = question({
+  name: 'absorber',
+  asked: ['which absorber does B5-1 have?', 'what absorber for 60 g?'],
+  takes: { g: optional(massG('a weight')), ...aboutParts },
+  answer: ({ g, ...asked }, house) => {
+    const [pouch] = asked.codes ? pouchesAbout(house, asked) : [];
+    if (pouch)
+      return pouch.absorberMl === null
+        ? `B${pouch.batch}-${pouch.no} has no absorber on record.`
+        : `B${pouch.batch}-${pouch.no}: ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml.`;
+    const { absorbersMl, pouch: size } = house.settings;
+    const own =
+      absorbersMl.length === 0
+        ? 'You have not told me your absorbers: /house absorbers 100 300 500 ml'
+        : `You have absorbers of ${sayList(absorbersMl.map(sayNumber))} ml.`;
+    return `${own} ${size === null ? 'The pouch is not told yet: /house pouch 20 x 30 cm.' : `For ${g === undefined ? 'a pouch' : sayG(g)} the size is reckoned when you seal, from the food's bulk and the pouch: /seal says it.`}`;
+  },
+});

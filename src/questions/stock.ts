@@ -1,0 +1,99 @@
+import { DateTime } from 'luxon';
+import { freeStock } from '#house/figures.ts';
+import { optional, restOfText } from '#words/parts.ts';
+import { Reading } from '#words/reading.ts';
+import { takeName } from '#words/names.ts';
+import { sayCodes, sayCount, sayList, sayMonth } from '#words/say.ts';
+import { pouchFacts } from '#core/meal.ts';
+import { batchSeen } from '#house/figures.ts';
+import type { House } from '#house/house.ts';
+import { sayNumber } from '#words/say.ts';
+import { aboutParts, pouchesAbout } from './about.ts';
+import { question } from './question.ts';
+
+const servingsIn = (house: House, pouches: readonly { batch: number; dryG: number }[]): number =>
+  pouches.reduce((sum, pouch) => {
+    const { facts } = batchSeen(house, pouch.batch);
+    return facts.dryG === null ? sum : sum + pouchFacts(pouch.dryG, { ...facts, dryG: facts.dryG }).servings;
+  }, 0);
+
+export const howMany = question({
+  name: 'howmany',
+  asked: ['how many curries are left?', 'what do we have?'],
+  takes: { what: optional(restOfText('a meal')) },
+  answer: ({ what }, house) => {
+    const typed = what?.replaceAll('"', '') ?? '';
+    const meals = house.recipes.names();
+    const batch = /^B(\d+)$/i.exec(typed)?.[1];
+    const meal =
+      typed === '' || batch
+        ? undefined
+        : (takeName(new Reading(`"${typed}"`), meals, 'meal') ?? takeName(new Reading(typed), meals, 'meal'));
+    if (typed !== '' && meal === undefined && batch === undefined) {
+      const there = [...new Set(freeStock(house).map((pouch) => pouch.meal))];
+      return `No ${typed}: it is no meal of yours. ${there.length > 0 ? `In stock: ${sayList(there)}.` : 'Nothing is in stock.'}`;
+    }
+    const all = batch
+      ? house.pouches.ofBatch(Number(batch)).filter((pouch) => pouch.state === 'stock')
+      : freeStock(house, meal);
+    if (all.length === 0)
+      return meal === undefined ? 'Nothing is free in stock.' : `No ${meal} is left in stock.`;
+    if (meal !== undefined || batch !== undefined) {
+      const name = meal ?? all[0]!.meal;
+      const first = all
+        .map((pouch) => pouch.bestByOn)
+        .filter((day) => day !== null)
+        .toSorted()[0];
+      return {
+        group: `${sayCount(all.length, 'pouch', 'pouches')} of ${name}: ${sayCodes(all)}, ${sayNumber(servingsIn(house, all))} servings.${first ? ` The first is best by ${sayMonth(first)}.` : ''}`,
+        buttons: [{ label: 'Show all stock', request: '/stock' }],
+      };
+    }
+    const byMeal = new Map<string, number>();
+    for (const pouch of all) byMeal.set(pouch.meal, (byMeal.get(pouch.meal) ?? 0) + 1);
+    return {
+      group: `${sayCount(all.length, 'pouch', 'pouches')}, ${sayNumber(servingsIn(house, all))} servings: ${sayList([...byMeal].map(([name, count]) => `${count} ${name}`))}.`,
+      buttons: [{ label: 'With codes', request: '/stock' }],
+    };
+  },
+});
+
+export const keeps = question({
+  name: 'keeps',
+  asked: ['how long does the chili keep?', 'what goes off first?', 'is B2-1 still good?'],
+  takes: aboutParts,
+  answer: (asked, house) => {
+    const named = asked.codes ?? asked.batch ?? asked.meal;
+    const all = named === undefined ? house.pouches.inStock() : pouchesAbout(house, asked);
+    const here = all.filter((pouch) => pouch.state === 'stock');
+    const [gone] = all;
+    if (here.length === 0 && asked.codes && gone)
+      return `B${gone.batch}-${gone.no} is not in stock any more: it was ${gone.state}.`;
+    if (here.length === 0)
+      return named === undefined ? 'Nothing is in stock.' : 'No pouch of it is in stock.';
+    const dated = here
+      .filter((pouch) => pouch.bestByOn !== null)
+      .toSorted((a, b) => (a.bestByOn! < b.bestByOn! ? -1 : 1));
+    const undated = here.filter((pouch) => pouch.bestByOn === null);
+    const lines: string[] = [];
+    const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
+    const groups = new Map<string, typeof dated>();
+    for (const pouch of dated)
+      groups.set(`${pouch.meal} ${pouch.bestByOn}`, [
+        ...(groups.get(`${pouch.meal} ${pouch.bestByOn}`) ?? []),
+        pouch,
+      ]);
+    for (const group of [...groups.values()].slice(0, named === undefined ? 4 : 6)) {
+      const { meal, bestByOn } = group[0]!;
+      lines.push(
+        `${meal}, ${sayCodes(group)}: best by ${sayMonth(bestByOn!)}${bestByOn! < today ? ', which is past' : ''}.`,
+      );
+    }
+    if (dated.length > 0)
+      lines.push(
+        'A planning date. A pouch that is loose, swollen or smells off is thrown away whatever its date.',
+      );
+    if (undated.length > 0) lines.push(`${sayCodes(undated)}: unchecked, so no date; keep frozen or dry on.`);
+    return { group: lines.join('\n') };
+  },
+});

@@ -1,0 +1,161 @@
+import { fold } from '#words/near.ts';
+import { type Names, pouchCodes } from '#words/parts.ts';
+import { Reading } from '#words/reading.ts';
+import { slotMealNamed } from '#words/trip-parts.ts';
+import { harmless, openers } from './grammar.ts';
+import { type Said, takeApart } from './pieces.ts';
+
+/** A reading of a message: the request or question it may be, and that one's words. */
+export interface Meaning {
+  readonly means: string;
+  /** What the request takes, written as it is typed behind its slash. */
+  readonly words: string;
+  /** How much speaks for it; the highest wins. */
+  readonly score: number;
+  /** Words that nothing accounts for, as typed. */
+  readonly left: readonly string[];
+  /** Why it must not be carried out as it stands; null where nothing stands against it. */
+  readonly holds: string | null;
+  /** What was forgiven, to be shown: 'read "wegh" as weigh'. */
+  readonly remark?: string;
+  /** Something else that the same message says. */
+  readonly also?: Meaning;
+}
+
+/** Looks at a message for those who read it: which ideas, figures and names it holds, and what would be left. */
+export class Look {
+  readonly said: Said;
+  readonly names: Names;
+  /** The whole message in small letters, folded. */
+  readonly folded: string;
+  private readonly used = new Set<number>();
+
+  constructor(typed: string, names: Names) {
+    this.said = takeApart(typed, names);
+    this.names = names;
+    this.folded = ` ${fold(this.said.text)} `;
+  }
+
+  /** Whether one of these words was said, in any form; each that is there counts as accounted for by `mark`. */
+  has(...lemmas: readonly string[]): boolean {
+    return this.said.lemmas.some((lemma) => lemmas.includes(lemma));
+  }
+
+  /** Whether this was said, as a pattern over the folded message. */
+  says(pattern: RegExp): boolean {
+    return pattern.test(this.folded);
+  }
+
+  /** The tokens whose words are one of these, in any form. */
+  at(...lemmas: readonly string[]): number[] {
+    return this.said.lemmas.flatMap((lemma, i) => (lemmas.includes(lemma) ? [i] : []));
+  }
+
+  /** The pouches named, ranges written out; as they are typed behind a request. */
+  codes(): string {
+    const reading = new Reading(this.said.text, this.said.all);
+    try {
+      const codes = pouchCodes.read(reading, this.names) ?? [];
+      return codes.map(({ batch, no }) => `B${batch}-${no}`).join(' ');
+    } catch {
+      // A range that cannot be is refused by the request itself.
+      return this.said.codes.map(({ code }) => `B${code.batch}-${code.no}`).join(' to ');
+    }
+  }
+
+  /** Which tokens a row of codes spans: the codes and the words that join them. */
+  codeTokens(): number[] {
+    const reading = new Reading(this.said.text, this.said.all);
+    try {
+      pouchCodes.read(reading, this.names);
+    } catch {
+      return this.said.codes.map(({ at }) => at);
+    }
+    const left = new Set(reading.left());
+    return this.said.all.flatMap((_, i) => (left.has(i) ? [] : [i]));
+  }
+
+  /** A meal, quoted, where just one is meant. */
+  meal(): string | undefined {
+    const [first] = this.said.meals;
+    return first && first.names.length === 1 ? quoted(first.names[0]) : undefined;
+  }
+
+  /** The words that name a meal as typed, for the request to ask which is meant. */
+  mealTyped(): string | undefined {
+    const [first] = this.said.meals;
+    if (!first) return undefined;
+    return first.names.length === 1 ? quoted(first.names[0]) : this.textOf(first.at);
+  }
+
+  trip(): string | undefined {
+    const [first] = this.said.trips;
+    return first ? quoted(first.names[0]) : undefined;
+  }
+
+  person(): string | undefined {
+    const other = this.said.people.find(({ names: [name] }) => name !== this.names.me) ?? this.said.people[0];
+    return other?.names[0];
+  }
+
+  /** Breakfast, lunch, dinner, snack, where one is said. */
+  slotMeal(): { readonly meal: string; readonly at: number } | undefined {
+    for (const [i, token] of this.said.all.entries()) {
+      if (token.is !== 'word') continue;
+      const meal = slotMealNamed(token.plain) ?? timesOfDay[token.plain];
+      if (meal !== undefined) return { meal, at: i };
+    }
+    return undefined;
+  }
+
+  textOf(at: readonly number[]): string {
+    return at.map((i) => this.said.all[i]!.typed).join(' ');
+  }
+
+  /** The message without these tokens, as typed otherwise. */
+  without(drop: ReadonlySet<number>): string {
+    const { all, text } = this.said;
+    let out = '';
+    let last = -1;
+    all.forEach((token, i) => {
+      if (drop.has(i)) return;
+      const glued = last >= 0 && all[last]!.to === token.from;
+      out += `${out === '' || glued ? '' : ' '}${text.slice(token.from, token.to)}`;
+      last = i;
+    });
+    return out.trim();
+  }
+
+  /** What is left of the message when these tokens, all that binds a sentence, and harmless words are taken off. */
+  leftBy(explained: Iterable<number>): string[] {
+    const gone = new Set(explained);
+    const groups: number[][] = [];
+    this.said.all.forEach((token, i) => {
+      const isBound =
+        gone.has(i) ||
+        token.is === 'mark' ||
+        token.is === 'clock' ||
+        token.is === 'date' ||
+        (token.is === 'word' && (harmless.has(token.plain) || openers.has(token.plain))) ||
+        this.used.has(i);
+      if (isBound) return;
+      if (groups.at(-1)?.at(-1) === i - 1) groups.at(-1)!.push(i);
+      else groups.push([i]);
+    });
+    return groups.map((group) =>
+      this.said.text.slice(this.said.all[group[0]!]!.from, this.said.all[group.at(-1)!]!.to),
+    );
+  }
+}
+
+const timesOfDay: Readonly<Record<string, string>> = {
+  eve: 'dinner',
+  evening: 'dinner',
+  tonight: 'dinner',
+  night: 'dinner',
+  morning: 'breakfast',
+  noon: 'lunch',
+  midday: 'lunch',
+};
+
+export const quoted = (name: string): string => `"${name.replaceAll('"', "'")}"`;

@@ -1,0 +1,199 @@
+import { isFiller } from '#words/fillers.ts';
+import { fold, forgiven, slips, stem } from '#words/near.ts';
+import type { Names, PouchCode } from '#words/parts.ts';
+import { type Token, tokens } from '#words/tokens.ts';
+import { lemma } from './lemma.ts';
+import { articles, openers, pronouns, questionWords } from './grammar.ts';
+import { type Mood, moodOf } from './mood.ts';
+
+/** One name of the household that a message speaks of; several where the words fit several. */
+export interface Mentioned {
+  readonly names: readonly [string, ...string[]];
+  /** Indexes of its tokens. */
+  readonly at: readonly number[];
+  /** Every word of the name was said. */
+  readonly whole: boolean;
+}
+
+/** A message taken apart, before anybody asks what it wants. */
+export interface Said {
+  readonly text: string;
+  readonly all: readonly Token[];
+  /** The form under which each token is looked up. */
+  readonly lemmas: readonly string[];
+  readonly mood: Mood;
+  readonly codes: readonly { readonly code: PouchCode; readonly at: number }[];
+  readonly batches: readonly { readonly batch: number; readonly at: number }[];
+  readonly meals: readonly Mentioned[];
+  readonly people: readonly Mentioned[];
+  readonly trips: readonly Mentioned[];
+}
+
+const small: Readonly<Record<string, string>> = Object.fromEntries(
+  'one two three four five six seven eight nine ten eleven twelve'
+    .split(' ')
+    .map((word, i) => [word, String(i + 1)]),
+);
+const count = `\\d{1,5}|${Object.keys(small).join('|')}`;
+const asFigures = (word: string) => small[word.toLowerCase()] ?? word;
+
+/**
+ * Codes as they are spoken or slipped: 'batch five', 'batch 5', 'pouch 2 of B4', 'b3 1' at the end.
+ * @returns the text with such codes written as codes
+ */
+export function withCodes(text: string): string {
+  return text
+    .replace(
+      new RegExp(`\\b(?:batch|load) (?:no\\.? ?|number |#)?(${count})\\b(?! ?(?:g|kg|trays?|x)\\b)`, 'giu'),
+      (_, n: string) => `B${asFigures(n)}`,
+    )
+    .replace(
+      new RegExp(`\\b(?:pouch|bag) (?:no\\.? ?|number |#)?(${count}) (?:of|from) B(\\d+)\\b`, 'giu'),
+      (_, n: string, b: string) => `B${b}-${asFigures(n)}`,
+    )
+    .replace(
+      new RegExp(`\\bB(\\d{1,5}) (?:pouch|bag) (?:no\\.? ?|number |#)?(${count})\\b`, 'giu'),
+      (_, b: string, n: string) => `B${b}-${asFigures(n)}`,
+    )
+    .replace(/\bB(\d{1,5})[ ./_](\d{1,2})(?=\s*[?!.]*\s*$)/giu, 'B$1-$2');
+}
+
+/** Words that stand between the words of one name. */
+const links = new Set(['and', 'n', '&', 'of', 'the', 'with', 'in', "'", '-', '’']);
+
+/** Names whose words stand in a message, each with its tokens; words may be slipped or shortened. */
+export function mentionsOf(
+  all: readonly Token[],
+  names: readonly string[],
+  taken: ReadonlySet<number>,
+): Mentioned[] {
+  const parsed = names
+    .map((name) => ({ name, words: fold(name).split(' ').filter(Boolean).map(stem) }))
+    .filter(({ words }) => words.length > 0);
+  const fits = all.map((token, i) => {
+    if (taken.has(i)) return new Map<string, number>();
+    const said =
+      token.is === 'quoted'
+        ? fold(token.inside)
+        : token.is === 'word' || token.is === 'number'
+          ? fold(token.plain)
+          : '';
+    const found = new Map<string, number>();
+    if (said === '' || (token.is === 'word' && (isFiller(token.plain) || links.has(token.plain))))
+      return found;
+    for (const { name, words } of parsed) {
+      if (token.is === 'quoted') {
+        if (fold(name) === said) found.set(name, 0);
+        continue;
+      }
+      const distance = Math.min(...words.map((word) => wordDistance(said, word)));
+      if (Number.isFinite(distance)) found.set(name, distance);
+    }
+    return found;
+  });
+  const out: Mentioned[] = [];
+  for (let i = 0; i < all.length; i++) {
+    if (fits[i]!.size === 0) continue;
+    let group = new Map(fits[i]);
+    const at = [i];
+    for (let j = i + 1; j < all.length; j++) {
+      if (links.has(all[j]!.plain) && fits[j]!.size === 0) continue;
+      const both = new Map(
+        [...group].filter(([name]) => fits[j]!.has(name)).map(([name, d]) => [name, d + fits[j]!.get(name)!]),
+      );
+      if (both.size === 0 || isSameWordAgain(all, at, j)) break;
+      group = both;
+      at.push(j);
+    }
+    const best = bestOf(group, all, at, parsed);
+    if (best) out.push({ ...best, at });
+    i = at.at(-1)!;
+  }
+  return out;
+}
+
+/** 'soup soup' are two mentions. */
+const isSameWordAgain = (all: readonly Token[], at: readonly number[], j: number): boolean =>
+  at.some((i) => stem(all[i]!.plain) === stem(all[j]!.plain));
+
+function wordDistance(said: string, word: string): number {
+  const typed = stem(said);
+  if (typed === word) return 0;
+  // Some plurals lose more than an s: 'curries', 'chilies'.
+  if (lemma(said) === word) return 0;
+  if (typed.length >= 3 && word.startsWith(typed) && word.length - typed.length >= 2) return 0.5;
+  const most = Math.min(forgiven(typed), forgiven(word));
+  const distance = slips(typed, word, most);
+  return distance > 0 && distance <= most && typed[0] === word[0] ? distance : Number.POSITIVE_INFINITY;
+}
+
+function bestOf(
+  group: ReadonlyMap<string, number>,
+  all: readonly Token[],
+  at: readonly number[],
+  parsed: readonly { readonly name: string; readonly words: readonly string[] }[],
+): Pick<Mentioned, 'names' | 'whole'> | undefined {
+  const least = Math.min(...group.values());
+  const near = [...group].filter(([, distance]) => distance === least).map(([name]) => name);
+  const said = at.map((i) => stem(all[i]!.plain));
+  // A single word that is only like a name, and short, is no name.
+  if (least >= 1 && at.length === 1 && said[0]!.length < 5) return undefined;
+  const wholeOnes = near.filter((name) => parsed.find((one) => one.name === name)!.words.length <= at.length);
+  const names = wholeOnes.length > 0 ? wholeOnes : near;
+  const [first, ...others] = names;
+  return first === undefined ? undefined : { names: [first, ...others], whole: wholeOnes.length > 0 };
+}
+
+const selves = new Set(['i', 'me', 'myself', "i'm", 'im', "i've", 'ive', "i'd", 'id', "i'll", 'mine', 'my']);
+
+/** Takes a message apart. Nothing is decided, and nothing refused. */
+export function takeApart(typed: string, names: Names): Said {
+  const text = withCodes(typed);
+  const all = tokens(text);
+  const lemmas = all.map((token) => (token.is === 'word' ? lemma(token.plain) : token.plain));
+  const none = new Set<number>();
+  const trips = mentionsOf(all, names.trips, none).filter(
+    ({ whole, at }) => whole || at.length > 1 || all.length < 8,
+  );
+  const ofTrips = new Set(trips.filter(({ whole }) => whole).flatMap(({ at }) => at));
+  const meals = mentionsOf(all, [...names.meals, ...names.otherNames.keys()], ofTrips).map((one) => ({
+    ...one,
+    names: one.names.map((name) => names.otherNames.get(name) ?? name) as [string, ...string[]],
+  }));
+  const ofMeals = new Set(meals.filter(({ whole }) => whole).flatMap(({ at }) => at));
+  const others = names.eaters.filter((name) => name !== names.me);
+  const named = mentionsOf(all, [names.me, ...others], new Set([...ofTrips, ...ofMeals])).filter(
+    ({ at, whole }) => whole && !isCommonWord(all, at),
+  );
+  const me = all.flatMap((token, i): Mentioned[] =>
+    token.is === 'word' && selves.has(token.plain) ? [{ names: [names.me], at: [i], whole: true }] : [],
+  );
+  const people = [...named, ...me].toSorted((a, b) => a.at[0]! - b.at[0]!);
+  const spoken = new Set([...trips, ...meals, ...named].flatMap(({ at }) => at));
+  return {
+    text,
+    all,
+    lemmas,
+    mood: moodOf(text, all, (i) => spoken.has(i) || all[i]?.is === 'pouch' || all[i]?.is === 'batch'),
+    codes: all.flatMap((token, at) =>
+      token.is === 'pouch' ? [{ code: { batch: token.batch, no: token.no }, at }] : [],
+    ),
+    batches: all.flatMap((token, at) => (token.is === 'batch' ? [{ batch: token.batch, at }] : [])),
+    meals,
+    people,
+    trips,
+  };
+}
+
+/** Somebody may be called Will or May: a word that a sentence needs anyway is no person unless it is written as one. */
+function isCommonWord(all: readonly Token[], at: readonly number[]): boolean {
+  const [only] = at;
+  const token = all[only!]!;
+  const isNeeded =
+    openers.has(token.plain) ||
+    pronouns.has(token.plain) ||
+    articles.has(token.plain) ||
+    questionWords.has(token.plain) ||
+    isFiller(token.plain);
+  return at.length === 1 && isNeeded && !/^\p{Lu}/u.test(token.typed);
+}

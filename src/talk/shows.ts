@@ -1,0 +1,277 @@
+import { idea, type Reader } from './deeds.ts';
+import { holdOf } from './deeds.ts';
+import type { Look, Meaning } from './look.ts';
+
+const shown = (means: string, words: string, score: number): Meaning => ({
+  means,
+  words: words.trim(),
+  score,
+  left: [],
+  holds: null,
+});
+
+/** A batch or pouches or a meal, as a request that shows something takes them. */
+function thing(look: Look): string {
+  const codes = look.codes();
+  if (codes !== '') return codes;
+  const [batch] = look.said.batches;
+  return batch ? `B${batch.batch}` : (look.mealTyped() ?? '');
+}
+
+const volumeOrMass = (look: Look, kind: 'mass' | 'volume' | 'length') =>
+  look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === kind)?.typed;
+
+/** How many people, as typed: 'for 3', 'for three people', 'for the two of us'. */
+function peopleText(look: Look): string {
+  const { all } = look.said;
+  for (const [i, token] of all.entries()) {
+    if (token.is !== 'number' || !Number.isInteger(token.value)) continue;
+    const after = all[i + 1]?.plain ?? '';
+    const before = all[i - 1]?.plain ?? '';
+    const isCount =
+      /^(?:people|persons?|of|servings?|portions?|eaters|hungry|adults?|kids|children)$/.test(after) ||
+      (/^(?:for|serves|feeds)$/.test(before) &&
+        !/^(?:pouch|pouches|tray|trays|bags?|days?|nights?|g)$/.test(after));
+    if (isCount) return ` for ${token.value}`;
+  }
+  return '';
+}
+
+/** 'How much water for the oats', 'water B2-1 but we are at 2400 m', 'how long do I let the curry stand'. */
+export const water: Reader = (look) => {
+  const what = thing(look);
+  const isWater = look.has('water', 'pour', 'rehydrate', 'hydrate');
+  const isSoak = look.has('soak', 'steep') || look.says(/ (?:stand|sit|wait|rest) /);
+  if (!isWater && !isSoak) return undefined;
+  if (look.has('salt', 'recipe', 'need') && look.says(/ (?:ml|cup|l) more /)) return undefined;
+  const isMuch = look.says(/ how (?:much|many|long)| (?:cups?|ml|mugs?) of water | water (?:for|to) /);
+  if (what === '' && !isMuch) return undefined;
+  const altitude = volumeOrMass(look, 'length');
+  const dry = volumeOrMass(look, 'mass');
+  const pouches =
+    /\b(\d+|one|two|three|four|five|six|seven|eight)\s+(?:[\p{L}-]+\s+){0,3}(?:pouch(?:es)?|bags?|packs?)\b/iu.exec(
+      look.said.text,
+    )?.[1];
+  const many = pouches === undefined || look.codes() !== '' ? '' : ` ${pouches} pouches`;
+  const isCold = look.says(/ (?:cold|lukewarm|stream|tap|unboiled|not boiling|without boiling) /) && isWater;
+  return shown(
+    isCold ? 'coldwater' : isSoak && !isWater ? 'soak' : 'water',
+    `${dry === undefined ? '' : `${dry} `}${what}${many}${many === '' ? peopleText(look) : ''}${altitude === undefined ? '' : ` at ${altitude}`}`,
+    2 + (what === '' ? 0 : 2) + (isMuch ? 1 : 0) + (isCold ? 1 : 0),
+  );
+};
+
+/** 'Double the curry', 'chili for 10 people', 'how many servings does 1 kg of mince make'. */
+export const scaling: Reader = (look) => {
+  const meal = look.mealTyped();
+  if (meal === undefined || look.said.codes.length + look.said.batches.length > 0) return undefined;
+  const { text } = look.said;
+  const times = look.has('double', 'twice')
+    ? 'x2'
+    : look.has('triple')
+      ? 'x3'
+      : look.says(/ half (?:the|of the|as much|a) /) && !look.says(/ (?:eat|ate|eaten) /)
+        ? 'x0.5'
+        : undefined;
+  const sodium =
+    /(?:under|below|at most|max(?:imum)?|up to|no more than|less than|sodium|salt)\D{0,25}(\d+(?:[.,]\d+)?)\s*mg|(\d+(?:[.,]\d+)?)\s*mg\D{0,12}(?:sodium|salt)/iu.exec(
+      text,
+    );
+  const pouches = /(\d+)\s+(?:pouches|bags)\s+(?:of|with|at|x)\s+(\d+(?:[.,]\d+)?)\s*(?:g|grams?)?\b/iu.exec(
+    text,
+  );
+  const trays = /(\d+)\s+trays?\b/iu.exec(text);
+  const mass = volumeOrMass(look, 'mass');
+  const atHand =
+    /(?:with|from|using|have|does|is there|make (?:with|from)|got)\s+(?:only\s+|just\s+)?(\d+(?:[.,]\d+)?\s*(?:kg|g|lbs?|pounds?|oz)\b(?:\s+of)?\s+[\p{L} ]+?)(?=\s+(?:make|for|do|give|get|of the|in the|can|left|the)\b|[?.,!]|$)/iu.exec(
+      text,
+    );
+  const people = peopleText(look);
+  const wants = look.has(
+    'scale',
+    'cook',
+    'make',
+    'double',
+    'triple',
+    'recipe',
+    'enlarge',
+    'keep',
+    'need',
+    'serving',
+  );
+  if (times !== undefined && !look.has('eat', 'use')) return shown('scale', `${meal} ${times}`, 5);
+  if (sodium && (look.has('keep', 'scale', 'make', 'salt', 'sodium') || wants))
+    return shown('scale', `${meal} sodium ${sodium[1] ?? sodium[2]} mg`, 5);
+  if (pouches && !look.has('seal'))
+    return shown('scale', `${meal} to ${pouches[1]} pouches of ${pouches[2]} g`, wants ? 5 : 2);
+  if (trays && wants) return shown('scale', `${meal} to ${trays[1]} trays`, 4);
+  if (atHand && mass !== undefined && (wants || look.says(/ how (?:many|much) /)))
+    return shown('scale', `${meal} with ${atHand[1]!.replace(/\s+of\s+/iu, ' ')}`, 5);
+  if (people !== '' && wants && !look.has('water', 'eat', 'want', 'pouch'))
+    return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, 3.5);
+  return undefined;
+};
+
+/** 'Labels for B5', 'stickers for the oats'. */
+export const labels: Reader = (look) => {
+  if (!look.has(...idea('label')) && !(look.has('print') && thing(look) !== '')) return undefined;
+  if (look.says(/ (?:what|which|where|how) (?:is|do|does|are) /) && !look.has('print')) return undefined;
+  const everything = look.says(/ (?:everything|all|every) /) && thing(look) === '';
+  const single = look.says(/ single /) ? ' single' : '';
+  return shown(
+    'label',
+    everything ? 'all' : `${thing(look)}${single}`,
+    thing(look) === '' && !everything ? 2 : 4,
+  );
+};
+
+/** 'Drying chart of B6', 'the sodium chart for Heron Lake'. */
+export const charts: Reader = (look) => {
+  if (!look.has(...idea('chart')) && !look.says(/ (?:drying )?picture of /)) return undefined;
+  const what = look.trip() ?? (look.has('stock', 'cupboard', 'shelf') ? 'stock' : thing(look));
+  return shown('chart', what, 4);
+};
+
+/** 'Choose the food for Heron Lake', 'plan the meals', 'keep the plan'. */
+export const picks: Reader = (look) => {
+  const verbs = look.has('pick', 'choose', 'select', 'suggest', 'propose');
+  const plans = look.says(/ (?:plan|menu)(?:s)? /) && !look.says(/ (?:planning date|plan to) /);
+  const isKeep =
+    look.says(/ keep (?:it|that|this|the (?:plan|picks|menu|pouches)|these|those)/) ||
+    look.says(/ (?:plan|picks) (?:is|are|looks?) (?:good|fine|great)(?:,)? keep /);
+  if (isKeep)
+    return {
+      means: 'pick',
+      words: `${look.trip() ?? ''} keep`.trim(),
+      score: 4,
+      left: [],
+      holds: holdOf(look),
+    };
+  if (!verbs && !plans) return undefined;
+  const why = look.says(/ why /) && look.codes() !== '' ? ` why ${look.codes()}` : '';
+  const food = look.has('food', 'meal', 'pouch', 'menu', 'dinner', 'eat', 'plan');
+  const unknownPlace =
+    look.trip() === undefined
+      ? (/\bfor\s+((?:\p{Lu}[\p{L}'’-]*)(?:\s+\p{Lu}[\p{L}'’-]*)*)/u.exec(look.said.text)?.[1] ?? '')
+      : '';
+  return shown(
+    'pick',
+    `${look.trip() ?? unknownPlace}${why}`,
+    (verbs ? 3 : 2) + (food ? 1 : 0) + (look.trip() ? 1 : 0) + (why ? 3 : 0),
+  );
+};
+
+/** 'Send me all our data as a spreadsheet'. */
+export const exporting: Reader = (look) => {
+  const data =
+    look.has('export', 'spreadsheet', 'excel', 'csv', 'json', 'download') ||
+    look.says(/ (?:all )?(?:our|my|the) (?:data|records) /) ||
+    look.says(/ back ?up /);
+  return data ? shown('export', '', 4) : undefined;
+};
+
+/** 'Show me the stock', 'list the pouches'. */
+export const stock: Reader = (look) =>
+  look.has('show', 'list', 'see', 'give', 'print') &&
+  look.says(/ (?:stock|cupboard|inventory|pouches|shelf|cellar|pantry) /) &&
+  look.said.codes.length === 0
+    ? shown('stock', look.mealTyped() ?? '', 4)
+    : undefined;
+
+/** 'What did we do yesterday', 'show the history'. */
+export const logs: Reader = (look) => {
+  if (
+    look.says(
+      / (?:show|see|the|your|our) (?:log|history|journal) | ^log | what (?:was|did (?:we|i|you|they)) (?:recorded?|do|done|change|changed|enter|note)(?: |$)| who (?:did|recorded|changed|entered) (?:what|that|this|it) | (?:last|latest|recent) (?:entries|entry|changes|records|things? recorded) /,
+    )
+  )
+    return shown('log', '', 3.5);
+  return undefined;
+};
+
+/** 'What can you do', 'how do I record a pouch', 'help'. */
+export const helping: Reader = (look) => {
+  if (
+    look.says(
+      /^ (?:help|start|menu|commands?|requests?|hi|hello|hey|hallo|good (?:morning|evening|afternoon))(?: me| please| bot)? $/,
+    )
+  )
+    return shown('firstwords', '', 5);
+  if (
+    /^[\s?？!]+$/.test(look.said.text) ||
+    look.says(
+      / what can (?:you|i|we) (?:do|say|ask|type)| what do you do | how do (?:we|i) (?:begin|start|use (?:you|this|the bot))| what (?:is|are) (?:this|you) (?:for )?$| how does (?:this|it) work| getting started | where do (?:we|i) start /,
+    )
+  )
+    return shown('firstwords', '', 5);
+  const how =
+    / how (?:do|can|should|would|to) (?:i |we |you |one )?(?:(record|seal|weigh|load|rate|print|plan|pack|undo|take back|correct|fix|add|delete|remove|cook|scale|enter|change|set|tell|note|mark|log|save|throw|discard|use|label|make|start|cancel|rename|export))/.exec(
+      look.folded,
+    );
+  if (!how) return look.says(/ help (?:with|on|for|me) /) ? shown('help', helpTopic(look), 3) : undefined;
+  if (look.codes() !== '' && !/^(?:undo|correct|fix|take back)$/.test(how[1] ?? '')) return undefined;
+  return shown('help', helpTopic(look), 4);
+};
+
+function helpTopic(look: Look): string {
+  const topics: readonly (readonly [RegExp, string])[] = [
+    [/ (?:seal|pouch|bag)/, 'seal'],
+    [/ (?:weigh)/, 'weigh'],
+    [/ (?:recipe|ingredient|dish)/, 'recipe'],
+    [/ (?:undo|take back|correct|fix|mistake|wrong)/, 'undo'],
+    [/ (?:load|batch|dryer|drying|tray)/, 'batch'],
+    [/ (?:label|sticker)/, 'label'],
+    [/ (?:trip|camp|hike)/, 'trip'],
+    [/ (?:rate|rating)/, 'rate'],
+    [/ (?:pack)/, 'pack'],
+    [/ (?:eater|person|allerg|child|somebody|someone|kid)/, 'eater'],
+    [/ (?:wish|want)/, 'want'],
+    [/ (?:throw|discard)/, 'discard'],
+    [/ (?:used|eaten|eat)/, 'use'],
+    [/ (?:altitude|setting|dryer|absorber|unit)/, 'house'],
+    [/ (?:cup|mug|tin|measure|word)/, 'our'],
+    [/ (?:scale|double|more servings)/, 'scale'],
+    [/ (?:fuel|gas|stove)/, 'fuel'],
+    [/ (?:water|rehydrate)/, 'water'],
+    [/ (?:stock|left)/, 'stock'],
+    [/ (?:pick|choose|menu|plan)/, 'pick'],
+    [/ (?:export|data)/, 'export'],
+    [/ (?:chart|graph)/, 'chart'],
+    [/ cook/, 'cook'],
+  ];
+  return topics.find(([pattern]) => pattern.test(look.folded))?.[1] ?? '';
+}
+
+/** 'Weighed the canister: 230 g, now 185 g after 2.5 l'. */
+export const fuel: Reader = (look) => {
+  if (!look.has('fuel', 'gas', 'canister', 'cartridge', 'stove', 'burner', 'propane', 'butane'))
+    return undefined;
+  const quantities = look.said.all.filter((token) => token.is === 'quantity');
+  const masses = quantities.filter((token) => token.is === 'quantity' && token.unit.kind === 'mass');
+  const volumes = quantities.filter((token) => token.is === 'quantity' && token.unit.kind === 'volume');
+  if (masses.length === 2 && volumes.length === 1)
+    return {
+      means: 'fuel',
+      words: `${masses.map((one) => one.typed).join(' ')} ${volumes[0]!.typed}`,
+      score: 5,
+      left: look.leftBy([
+        ...look.at('fuel', 'gas', 'canister', 'cartridge', 'stove', 'burner', 'boil', 'weigh', 'water'),
+        ...look.said.all.flatMap((t, i) => (t.is === 'quantity' ? [i] : [])),
+      ]),
+      holds: holdOf(look),
+    };
+  return shown('fuelneed', look.trip() ?? '', look.said.mood.asks ? 4 : 2);
+};
+
+/** 'What do we have to cook for Heron Lake'. */
+export const cooking: Reader = (look) => {
+  if (!look.has('cook', 'prepare', 'make', 'dry')) return undefined;
+  if (look.said.codes.length + look.said.batches.length > 0) return undefined;
+  if (
+    look.says(
+      / (?:still|need|have|must|should) (?:\w+ )?(?:to )?(?:cook|prepare|make|dry) | to cook | (?:cook|cooking) (?:for|before|list|plan) | start cooking | what (?:to|should (?:we|i)) (?:cook|make|dry) /,
+    )
+  )
+    return shown('cook', look.trip() ?? '', 4 + (look.trip() ? 1 : 0));
+  return undefined;
+};

@@ -1,0 +1,82 @@
+import * as asks from './asks.ts';
+import * as deeds from './deeds.ts';
+import type { Reader } from './deeds.ts';
+import { Look, type Meaning } from './look.ts';
+import * as shows from './shows.ts';
+import * as tellings from './tellings.ts';
+import type { Names } from '#words/parts.ts';
+
+/** Every way to read a message; their order says nothing. */
+const readers: readonly Reader[] = [
+  deeds.eating, deeds.throwing, deeds.sealing, deeds.weighing, deeds.loading, deeds.rating, deeds.packing, deeds.comingBack, deeds.takingBack, deeds.wishing,
+  tellings.setting, tellings.reminding, tellings.eater, tellings.teaching, tellings.trip, tellings.recipe,
+  shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs, shows.helping, shows.fuel, shows.cooking,
+  asks.howMany, asks.howHeavy, asks.dryness, asks.sealable, asks.mayEat, asks.nutrients, asks.ingredients, asks.keeping, asks.history, asks.eaters, asks.tripAsks, asks.settingAsks, asks.worries, asks.should, asks.cards, asks.undoAsks,
+]; // prettier-ignore
+
+/** Deeds that one message may tell one after the other. */
+const tellable = new Set(['use', 'discard', 'seal', 'weigh', 'rate', 'pack', 'eater', 'house', 'want']);
+
+/**
+ * Reads a whole message before any request is chosen: its pieces, how it is said, and every request or question that
+ * would account for it, the best first.
+ * @param text as typed, without a slash
+ * @param names the household's own
+ */
+export function couldMean(text: string, names: Names): Meaning[] {
+  const look = new Look(text, names);
+  const found = readingsOf(look);
+  if (look.said.mood.asks) return found;
+  const [best] = found;
+  const clauses = best === undefined || tellable.has(best.means) ? inClauses(text, names) : undefined;
+  return clauses ? [clauses, ...found] : found.map((one) => withRating(one, found));
+}
+
+function readingsOf(look: Look): Meaning[] {
+  const { asks } = look.said.mood;
+  return readers
+    .flatMap((read) => read(look) ?? [])
+    .map((one) => ({
+      ...one,
+      // In a question a question is meant, where one accounts for it; words left over speak against a reading.
+      score: one.score - (asks && one.holds !== null ? 1.5 : 0) - Math.min(1, 0.3 * one.left.length),
+    }))
+    .toSorted((a, b) => b.score - a.score);
+}
+
+/** The deed and the rating that one message tells of the same pouch: 'we ate B1-2, needed 40 ml more'. */
+function withRating(deed: Meaning, found: readonly Meaning[]): Meaning {
+  if (deed.means !== 'use' && deed.means !== 'discard') return deed;
+  const rating = found.find(({ means }) => means === 'rate');
+  if (rating === undefined) return deed;
+  return { ...deed, also: rating, score: Math.max(deed.score, rating.score) + 0.7, left: rating.left };
+}
+
+/** Where one saying may end and the next begin. */
+const borders =
+  /[;\n]+|\.(?=\s|$)|,\s*(?:and\s+|then\s+)?|\s+(?:and|then|but)\s+|\s+(?=(?:threw|ate|binned|tossed|sealed|weighed|chucked|used|discarded|opened)\b)/iu;
+
+/** Two sayings in one message, each with a deed and a thing of its own: 'ate B1-2, threw away B1-3'. */
+function inClauses(text: string, names: Names): Meaning | undefined {
+  const clauses = text
+    .split(borders)
+    .map((clause) => clause.trim())
+    .filter((clause) => clause !== '');
+  if (clauses.length < 2 || clauses.length > 6 || text.length > 300) return undefined;
+  const deeds = clauses.flatMap((clause) => {
+    const look = new Look(clause, names);
+    const [best] = readingsOf(look);
+    const isOwn =
+      best !== undefined &&
+      best.score >= ownScore &&
+      tellable.has(best.means) &&
+      (look.said.codes.length > 0 || best.means === 'house' || best.means === 'eater');
+    return isOwn ? [best] : [];
+  });
+  const [first, second] = deeds;
+  if (!first || !second || deeds.length !== clauses.length || first.means === second.means) return undefined;
+  return { ...first, also: second, score: Math.max(first.score, second.score) + 1 };
+}
+
+/** What a clause has to be worth to be a saying of its own. Chosen. */
+const ownScore = 3.5;
