@@ -3,6 +3,12 @@ import { factsOfBatch, recipeNamed } from '#house/figures.ts';
 import { rawCaution } from '#words/phrases.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import type { BatchFacts } from '#core/meal.ts';
+import { hasRice, rawBeside } from '#core/cautions.ts';
+import type { Recipe } from '#core/records.ts';
+import { cautionLines } from '#house/caution-lines.ts';
+import { dryOf } from '#house/dryness.ts';
+import type { House } from '#house/house.ts';
+import { besideCaution, coolingCaution } from '#words/cautions.ts';
 import { netWeights } from '#core/weighing.ts';
 import { depthMm, loads } from '#core/scaling.ts';
 import type { Settings } from '#core/settings.ts';
@@ -63,9 +69,17 @@ export default command({
       rest: [],
       ...batch,
     });
-    return { no, name: recipe.name, batch, facts, settings: house.settings, meal: mealOfBatch(house, no) };
+    return {
+      no,
+      name: recipe.name,
+      batch,
+      facts,
+      cautions: loadCautions(house, recipe, no, batch),
+      settings: house.settings,
+      meal: mealOfBatch(house, no),
+    };
   },
-  say: ({ no, name, batch, facts, settings, meal }) => {
+  say: ({ no, name, batch, facts, cautions, settings, meal }) => {
     const g = (value: number) => sayG(value, settings.units);
     const lines = [
       `B${no}: ${name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, ${g(facts.wetG)} on ${batch.trays.length === 1 ? '1 tray' : `${batch.trays.length} trays`}.`,
@@ -98,10 +112,35 @@ export default command({
         `Too low by ${sayList(facts.recipe.unresolved.map((l) => `"${l.typed}"`))}, which I could not read.`,
       );
     }
+    lines.push(...cautions);
     if (batch.isRaw) lines.push(rawCaution);
     return { group: lines.join('\n'), did: `loaded B${no}, ${name}`, meals: [meal] };
   },
 });
+
+/** What to heed at this load: each once, in the answer that needs it. */
+function loadCautions(
+  house: House,
+  recipe: Recipe,
+  no: number,
+  { isRaw, loadedAtMs }: { readonly isRaw: boolean; readonly loadedAtMs: number },
+): string[] {
+  const lines = cautionLines(recipe, house.foods);
+  // Of rice at its meal's first load, of the rest at the house's first.
+  const isFirst = hasRice(lines) ? house.batches.ofMeal(recipe.id).length === 1 : no === 1;
+  const others = house.batches.latest(10).map((batch) => ({
+    no: batch.no,
+    isRaw: batch.isRaw,
+    loadedAtMs: batch.loadedAtMs,
+    isDone:
+      house.pouches.ofBatch(batch.no).length > 0 ||
+      (batch.weighings.length > 0 && dryOf(house, batch).is === 'dry'),
+  }));
+  return [
+    ...(isFirst && !isRaw ? [coolingCaution(lines)] : []),
+    ...besideCaution(isRaw, rawBeside({ no, isRaw, loadedAtMs, isDone: false }, others)),
+  ];
+}
 
 function dryerLines(
   facts: BatchFacts,

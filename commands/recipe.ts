@@ -12,6 +12,8 @@ import {
   settleMention,
   settleTold,
 } from '#house/recipe-questions.ts';
+import { cautionLines } from '#house/caution-lines.ts';
+import { garlicCaution } from '#words/cautions.ts';
 import { mealOfRecipe } from '#house/verdicts.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -133,6 +135,7 @@ function record(house: House, read: RecipeText) {
   const buttons = nextQuestion(recipe, results);
   const remarks: string[] = [];
   if (before) remarks.push('It replaces the recipe of that name; batches cooked from the older one keep it.');
+  else remarks.push(...garlicCaution(cautionLines(recipe, house.foods)));
   remarks.push(...read.remarks.map((remark) => `(${remark})`));
   if (read.method !== '') remarks.push('The method is kept with it and was not counted.');
   remarks.push(...mentionLines(recipe));

@@ -15,6 +15,7 @@ import { absorberLine, bestByLine } from '#house/sealing.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import { dryAbout } from '#house/weighing.ts';
 import { dryPhrase, stalePhrase, vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
+import { firstAbsorberCaution } from '#words/cautions.ts';
 import { localDays } from '#words/local-days.ts';
 import { batchNamed, flag, flatSizeMm, measure, optional, part, pouchGroups } from '#words/parts.ts';
 import { rawCaution, uncheckedCaution } from '#words/phrases.ts';
@@ -86,6 +87,9 @@ export default command({
       }),
       figures: pouchFacts(group.eachDryG, facts, correctionOf(house, batch.recipe.name).correction),
     }));
+    const isFirstAbsorber =
+      plans.some(({ plan }) => plan.absorber !== null) &&
+      house.pouches.inStock().every(({ absorberMl }) => absorberMl === null);
     const numbers = house.pouches.seal(
       batch.id,
       plans.flatMap(({ group, plan }) =>
@@ -111,10 +115,24 @@ export default command({
       numbers,
       sealedOn: localDays(settings.zone).dayOf(sealedAtMs),
       leftG,
+      isFirstAbsorber,
       settings,
     };
   },
-  say: ({ no, meal, shown, isRaw, isDry, vouched, plans, numbers, sealedOn, leftG, settings }) => {
+  say: ({
+    no,
+    meal,
+    shown,
+    isRaw,
+    isDry,
+    vouched,
+    plans,
+    numbers,
+    sealedOn,
+    leftG,
+    isFirstAbsorber,
+    settings,
+  }) => {
     const g = (value: number) => sayG(value, settings.units);
     const marks = [
       ...(isDry ? [] : ['UNCHECKED']),
@@ -136,6 +154,7 @@ export default command({
       leftG <= settings.scaleG ? `Nothing of B${no} is left.` : `${g(leftG)} of B${no} are left unsealed.`,
     );
     if (vouched) lines.push(vouchedPhrase(vouched, settings));
+    if (isFirstAbsorber) lines.push(firstAbsorberCaution);
     if (!isDry) lines.push(uncheckedCaution);
     if (isRaw) lines.push(rawCaution);
     const all = sayCodes(numbers.map((n) => ({ batch: no, no: n })));

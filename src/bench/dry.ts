@@ -68,6 +68,8 @@ export interface Rule {
   /** Whether the balance has its say too. */
   readonly balance: boolean;
   readonly trayByTray: boolean;
+  /** How long people wait from weighing to weighing, h; never less than the rule asks. */
+  readonly everyHours?: number;
 }
 
 export interface Run {
@@ -109,7 +111,8 @@ export function simulate(loads: number, kinetics: Kinetics, rule: Rule, seed: nu
         const solidsG = drawn.trays.reduce((sum, tray) => sum + tray.solidsG, 0);
         moisture = waterG / (waterG + solidsG);
       }
-      hours += steady.is !== 'steady' && 'neededGapHours' in steady ? steady.neededGapHours : 2;
+      const asked = steady.is !== 'steady' && 'neededGapHours' in steady ? steady.neededGapHours : 2;
+      hours += Math.max(asked, rule.everyHours ?? 2);
     }
     if (moisture === undefined) never += 1;
     else moistures.push(moisture);

@@ -4,6 +4,8 @@ import type { Recipe, RecipeLine } from '#core/records.ts';
 import type { Settings } from '#core/settings.ts';
 import type { FoodTable } from '#foods/food.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
+import { cautionLines } from '#house/caution-lines.ts';
+import { dryingCautions } from '#words/cautions.ts';
 import { containsLines } from '#words/phrases.ts';
 
 /** One line: what was typed, the food found, grams and water, and what was assumed. */
@@ -32,7 +34,7 @@ export function recipeCard(
     ...recipe.lines.map((line, i) => lineCard(line, i + 1, foods, settings)),
     ...servingLines(recipe, facts, settings),
     ...containsLines(facts),
-    ...dryingCautions(recipe, facts, foods),
+    ...dryingCautions(cautionLines(recipe, foods), facts.totals),
   ];
 }
 
@@ -57,37 +59,5 @@ export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Setti
   }
   const missing = [...new Set(totals.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food))];
   if (missing.length > 0) lines.push(`The food table has no sodium for ${sayList(missing)}.`);
-  return lines;
-}
-
-const rawAnimal = /\braw\b/i;
-const animalGroups = /beef|pork|lamb|veal|poultry|finfish|shellfish|sausage/i;
-const cutUp =
-  /\b(?:chop|dice|cube|slice|mince|ground|grate|shred|strip|crumble|piece|chunk|crush|puree|mash|flake|fine|small|bite|julienne|canned|tin|flour|powder)/i;
-
-/** What to heed before this meal goes on the trays. */
-function dryingCautions(recipe: Recipe, { totals }: RecipeFacts, foods: FoodTable): string[] {
-  const lines: string[] = [];
-  const fat = totals.solidsG > 0 ? totals.fatG / totals.solidsG : 0;
-  if (fat >= 0.2) {
-    lines.push(
-      `${Math.round(fat * 100)} % of the dry food is fat: fat does not dry, and goes rancid. It keeps for a shorter time; leave oil and butter out and add them at camp.`,
-    );
-  }
-  const raw = recipe.lines.filter((line) => {
-    const food = line.ndb === null ? undefined : foods.byNdb(line.ndb);
-    return food && rawAnimal.test(food.name) && (animalGroups.test(food.group) || /^egg/i.test(food.name));
-  });
-  if (raw.length > 0) {
-    lines.push(
-      `Cook the ${sayList(raw.map((line) => line.called))} through before drying: freeze-drying kills no germs.`,
-    );
-  }
-  const thick = raw.filter((line) => !cutUp.test(line.typed) && !/egg/i.test(line.called));
-  if (thick.length > 0) {
-    lines.push(
-      `Cut the ${sayList(thick.map((line) => line.called))} to bite-size pieces; thick ones stay wet inside (common practice).`,
-    );
-  }
   return lines;
 }

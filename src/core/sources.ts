@@ -17,7 +17,11 @@ export const sources = {
   'fda-bad-bugs-1992':
     'U.S. FDA, Bad Bug Book (1992): least water activity for growth, as read in a collection of excerpts',
   'fda-daily-values': 'U.S. FDA, Daily Values of the 2016 Nutrition Facts rule; Sodium in Your Diet',
+  'foods-2021-302': 'Bacillus cereus in rice, Foods 10 (2021) 302, as named in a list of readings',
   'iapws-if97': 'IAPWS R7-97(2012), Industrial Formulation 1997 for water and steam, region 4',
+  'illinois-meat-safety': 'University of Illinois Extension, Meat Safety: holding',
+  'iowa-answerline-2021':
+    'Iowa State University Extension, AnswerLine: freeze drying as a home preservation option (2021)',
   'irri-moisture': 'IRRI Rice Knowledge Bank, Moisture content calculations',
   'iupac-weights': 'IUPAC standard atomic weights of sodium and chlorine; from memory',
   'labuza-q10':
