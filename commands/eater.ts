@@ -1,6 +1,6 @@
 import { command } from '#chat/command.ts';
 import { understoodLines } from '#cards/eater-card.ts';
-import { avoidedFood, larder } from '#foods/avoided.ts';
+import { larder, standsForMore } from '#foods/avoided.ts';
 import { brokenAnywhere } from '#house/broken.ts';
 import { nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
@@ -11,6 +11,7 @@ import { Refusal } from '#core/refusal.ts';
 import type { NewEater } from '#store/eaters.ts';
 import { aboutPerson, numberBeside } from '#words/eater-parts.ts';
 import { flag, optional, part, quantities } from '#words/parts.ts';
+import { sure } from '#words/sure.ts';
 import { activity, ageYears, kind, sex } from '#words/person-parts.ts';
 import { sayList } from '#words/say.ts';
 
@@ -38,13 +39,7 @@ export default command({
   records: true,
   asksBy: /./su,
   takes: {
-    sure: optional(
-      part<true>('sure', (reading) => {
-        const isSure = reading.keyword('sure') !== undefined;
-        reading.takeWords('sure');
-        return isSure || undefined;
-      }),
-    ),
+    sure,
     portion: numberBeside('a portion such as portion 0.6', 0.1, 4, 'portion', 'portions', 'eats'),
     sodiumMg: numberBeside('a sodium limit such as sodium 1500', 100, 10_000, 'sodium'),
     energyKcal: numberBeside('an energy need such as 2200 kcal', 200, 10_000, 'energy', 'kcal', 'calories'),
@@ -86,7 +81,7 @@ export default command({
         `"${name}" is no name that I can keep; I may have missed a word of the request.`,
       );
     }
-    const { lifting = '', sure, asks: _, who: __, gone, ...told } = asked;
+    const { lifting = '', sure: isSure, asks: _, who: __, gone, ...told } = asked;
     const changes = known === undefined || Object.values(told).some((value) => value !== undefined);
     mayChange(house, name, told);
     if (gone) {
@@ -109,7 +104,7 @@ export default command({
     });
     const narrowed = (told.exact ?? []).filter((words) => isNarrowing(known, words));
     const barred = [...lifted.filter((words) => known?.never.includes(words)), ...narrowed];
-    liftedByTap(house, name, barred, sure === true, lifting);
+    liftedByTap(house, name, barred, isSure === true, lifting);
     const eater = changed(house, known, name, told, lifted);
     if (changes) {
       if (known) house.eaters.change(known.id, eater);
@@ -131,7 +126,7 @@ export default command({
           'Nobody is recorded as an eater yet.\nFor example: /eater Noa child 7 no peanuts, no milk portion 0.6',
       };
     if (another !== undefined) return { group: eaters.map((eater) => understoodLines(eater)[0]!).join('\n') };
-    const wide = one.never.filter((words) => !one.exact.includes(words) && avoidedFood(words)?.isWide);
+    const wide = one.never.filter((words) => !one.exact.includes(words) && standsForMore(words));
     return {
       group: [...understoodLines(one), ...lines].join('\n'),
       ...(did === undefined ? {} : { did }),

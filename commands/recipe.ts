@@ -3,6 +3,7 @@ import type { House } from '#house/house.ts';
 import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
 import { recipeCard, servingLines } from '#cards/recipe-card.ts';
 import { type RecipeText, asRecord, readRecipeText, resolver } from '#house/recipe-text.ts';
+import { packetQuestions, withPackets } from '#house/packets.ts';
 import { keepPot } from '#house/pot.ts';
 import {
   mealTyped,
@@ -99,7 +100,7 @@ function shown(
     lines: [heading, ...card, ...(more.remarks ?? [])],
     meal: mealOfRecipe(recipe, facts),
     did: more.did,
-    buttons: more.buttons ?? [],
+    buttons: more.buttons?.length ? more.buttons : packetQuestions(house, recipe),
   };
 }
 
@@ -120,7 +121,7 @@ function record(house: House, read: RecipeText) {
   }
   const resolve = resolver(house);
   const results = read.lines.map(resolve);
-  const lines = results.map(asRecord);
+  const lines = results.map(asRecord).map(withPackets(house));
   const negative = lines.find((line) => line.grams !== null && !(line.grams >= 0 && line.grams <= 200_000));
   if (negative)
     throw new Refusal('absurd-line', `"${negative.typed}" cannot be: I read ${sayG(negative.grams!)}.`);
@@ -228,7 +229,7 @@ function mend(house: House, names: Names, nameTyped: string, position: number, t
   const result = resolver(house)(typed);
   if (result.is === 'heading')
     throw new Refusal('no-ingredient', `"${typed}" is no ingredient that I can read.`);
-  const line = asRecord(result);
+  const line = withPackets(house)(asRecord(result));
   if (old) house.recipes.mendLine(recipe.id, position, line);
   else house.recipes.addLine(recipe.id, position, line);
   settleTold(house, recipe, result);

@@ -64,6 +64,10 @@ export const kinds = [
 
 export type Kind = (typeof kinds)[number];
 
+/** Diets; 'halal' and 'kosher' only as far as ingredients can tell, or a packet says. */
+export const diets = ['vegetarian', 'vegan', 'pescatarian', 'gluten-free', 'halal', 'kosher'] as const;
+export type Diet = (typeof diets)[number];
+
 /** What is known of one food. `null` in place of this record means: nothing is known. */
 export interface Contents {
   /** Certainly in it. */
@@ -78,6 +82,8 @@ export interface Contents {
    * sausage. Empty for a plain food; not there in records older than this field.
    */
   readonly hides?: readonly Kind[] | undefined;
+  /** Diets that its packet says it suits, read by somebody. */
+  readonly claims?: readonly Diet[] | undefined;
 }
 
 /** Kinds that no label must declare. */

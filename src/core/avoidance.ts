@@ -1,7 +1,4 @@
-import { type Allergen, type Kind, nuts } from './allergens.ts';
-
-/** Diets; 'halal' and 'kosher' only as far as ingredients can tell (see `dietKinds` and `dietFears`). */
-export type Diet = 'vegetarian' | 'vegan' | 'pescatarian' | 'gluten-free' | 'halal' | 'kosher';
+import { type Allergen, type Diet, type Kind, nuts } from './allergens.ts';
 
 /** What somebody must not eat, as far as the records can tell. */
 export type Avoidance =

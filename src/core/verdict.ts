@@ -1,12 +1,13 @@
 import {
   type Allergen,
   type Contents,
+  type Diet,
   hiddenIn,
   type Kind,
   mayHoldAnything,
   undeclaredKinds,
 } from './allergens.ts';
-import { type Avoidance, type AvoidedFood, type Diet, gluten, plainWord } from './avoidance.ts';
+import { type Avoidance, type AvoidedFood, gluten, plainWord } from './avoidance.ts';
 
 export interface Because {
   /** What is avoided and found, or feared: 'milk', 'pork', 'coriander'. */
@@ -39,6 +40,11 @@ const dietKinds: Readonly<Record<Diet, readonly Kind[]>> = {
 const dietFears: Readonly<Partial<Record<Diet, readonly Kind[]>>> = {
   halal: [...flesh],
   kosher: [...flesh, 'fish', 'alcohol'],
+};
+
+const stricter: Readonly<Partial<Record<Diet, readonly Diet[]>>> = {
+  pescatarian: ['vegetarian', 'vegan'],
+  vegetarian: ['vegan'],
 };
 
 interface Looked {
@@ -102,11 +108,15 @@ function lookedForDiet(diet: Diet, contents: Contents): Looked {
   const fears = (dietFears[diet] ?? []).filter((kind) => !wanted.includes(kind));
   const tags: readonly Allergen[] = diet === 'gluten-free' ? gluten : [];
   const isMade = dietFears[diet] !== undefined && hiddenIn(contents).length > 0;
+  const found = [
+    ...contents.contains.filter((tag) => tags.includes(tag)),
+    ...contents.kinds.filter((kind) => wanted.includes(kind)),
+  ];
+  // What a packet says it suits settles the small print, and nothing that is certain. A vegan food is vegetarian.
+  if ([diet, ...(stricter[diet] ?? [])].some((one) => contents.claims?.includes(one)))
+    return { found, feared: [] };
   return {
-    found: [
-      ...contents.contains.filter((tag) => tags.includes(tag)),
-      ...contents.kinds.filter((kind) => wanted.includes(kind)),
-    ],
+    found,
     feared: [
       ...contents.check.filter((tag) => tags.includes(tag)),
       ...contents.checkKinds.filter((kind) => wanted.includes(kind)),

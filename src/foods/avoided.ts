@@ -152,6 +152,12 @@ function isOf(family: readonly string[], name: readonly string[], food: KitchenF
 export const avoidanceNamed = (words: string, isExact = false): Avoidance | undefined =>
   avoidanceOf(words) ?? avoidedFood(words, isExact);
 
+/** Whether a plain food keeps more away than itself: 'no butter' keeps all milk away. */
+export const standsForMore = (words: string): boolean => {
+  const found = avoidanceNamed(words);
+  return found?.is === 'food' && found.isWide;
+};
+
 /** A food of which only the name is known: found by it, feared in every mixture. */
 export const foodByName = (word: string): AvoidedFood => ({
   is: 'food',

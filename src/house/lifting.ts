@@ -1,7 +1,7 @@
 import { plainWord } from '#core/avoidance.ts';
 import type { Eater } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { avoidanceNamed, avoidedFood } from '#foods/avoided.ts';
+import { avoidanceNamed, standsForMore } from '#foods/avoided.ts';
 import { Ambiguous } from '#words/reading.ts';
 import { sayList } from '#words/say.ts';
 import type { House } from './house.ts';
@@ -25,10 +25,7 @@ export const keptAs = (eater: Eater | undefined, words: string): string | undefi
 
 /** Whether the narrow reading of a food lets more pass than the wide one that holds now. */
 export const isNarrowing = (eater: Eater | undefined, words: string): boolean =>
-  eater !== undefined &&
-  eater.never.includes(words) &&
-  !eater.exact.includes(words) &&
-  avoidedFood(words)?.isWide === true;
+  eater !== undefined && eater.never.includes(words) && !eater.exact.includes(words) && standsForMore(words);
 
 /**
  * What must never be served is lifted by a tap of a grown-up, never by what is typed: a slip of the pen, a child at

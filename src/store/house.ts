@@ -7,6 +7,7 @@ import { openJournal } from './journal.ts';
 import { learntStore } from './learnt.ts';
 import { messageStore } from './messages.ts';
 import type { Db } from './db.ts';
+import { packetStore } from './packets.ts';
 import { pouchStore } from './pouches.ts';
 import { ratingStore } from './ratings.ts';
 import { recipeStore } from './recipes.ts';
@@ -21,6 +22,7 @@ export function openStores(db: Db, defaults: Settings) {
   const batches = batchStore(db);
   const pouches = pouchStore(db);
   const learnt = learntStore(db);
+  const packets = packetStore(db);
   const eaters = eaterStore(db);
   const trips = tripStore(db);
   const ratings = ratingStore(db);
@@ -53,6 +55,7 @@ export function openStores(db: Db, defaults: Settings) {
         batches: batches(household, own.byId),
         pouches: pouches(household),
         learnt: learnt(household),
+        packets: packets(household),
         eaters: eaters(household),
         trips: trips(household),
         ratings: ratings(household),

@@ -15,6 +15,7 @@ export const recordTables = [
   'learnt_food',
   'learnt_measure',
   'meal_alias',
+  'packet',
   'eater',
   'eater_food',
   'trip',

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { allergens, type Contents, kinds } from '#core/allergens.ts';
+import { allergens, type Contents, diets, kinds } from '#core/allergens.ts';
 import type { NamedFood, Recipe, RecipeLine } from '#core/records.ts';
 import type { Db } from './db.ts';
 
@@ -9,6 +9,7 @@ const ContentsShape: z.ZodType<Contents> = z.object({
   kinds: z.array(z.enum(kinds)),
   checkKinds: z.array(z.enum(kinds)),
   hides: z.array(z.enum(kinds)).optional(),
+  claims: z.array(z.enum(diets)).optional(),
 });
 const Remarks = z.array(z.string());
 const Named = z.array(z.object({ called: z.string(), contents: ContentsShape }));
