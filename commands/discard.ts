@@ -1,23 +1,37 @@
 import { command } from '#chat/command.ts';
+import { endRest, noPouch } from '#house/eaten.ts';
 import { goneWords, remainingLines, takeOut } from '#house/leave.ts';
-import { optional, pouchesNamed, restOfText } from '#words/parts.ts';
+import { batchAlone, codesOrBatch, theRest } from '#words/eaten-parts.ts';
+import { optional, restOfText } from '#words/parts.ts';
 
 export default command({
   name: 'discard',
   alsoCalled: ['discarded', 'bin'],
-  usage: '/discard <pouches> [reason]',
+  usage: '/discard <pouches> [reason] · /discard <batch> rest [reason]',
   summary: 'pouches thrown away, and why',
-  examples: ['/discard B4-3 seal failed'],
+  examples: ['/discard B4-3 seal failed', '/discard B4 rest smelled off'],
   records: true,
   mayLeaveOut: true,
-  takes: { codes: pouchesNamed, why: optional(restOfText('a reason')) },
-  run: ({ codes, why }, house) => ({ ...takeOut(house, codes, 'discarded', why ?? null), why }),
-  say: ({ why, ...left }) => ({
-    group: [
-      `Discarded: ${goneWords(left)}${why ? `, because: ${why}` : ''}.`,
-      'A pouch that swelled, leaked or smells off: out with it unopened, and no tasting.',
-      ...remainingLines(left),
-    ].join('\n'),
-    did: `discarded ${goneWords(left)}${why ? `: ${why}` : ''}`,
-  }),
+  takes: {
+    codes: codesOrBatch,
+    batch: batchAlone,
+    rest: theRest,
+    why: optional(restOfText('a reason')),
+  },
+  run: ({ codes, batch, rest, why }, house) => {
+    if (batch === undefined) return { ...takeOut(house, codes, 'discarded', why ?? null), why };
+    if (rest === undefined) throw noPouch(batch);
+    return endRest(house, batch, 'discarded', undefined, why ?? null);
+  },
+  say: (left) =>
+    'group' in left
+      ? left
+      : {
+          group: [
+            `Discarded: ${goneWords(left)}${left.why ? `, because: ${left.why}` : ''}.`,
+            'A pouch that swelled, leaked or smells off: out with it unopened, and no tasting.',
+            ...remainingLines(left),
+          ].join('\n'),
+          did: `discarded ${goneWords(left)}${left.why ? `: ${left.why}` : ''}`,
+        },
 });

@@ -11,6 +11,7 @@ import {
 } from '#words/phrases.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import { vouchedFor } from '#house/dryness.ts';
+import { foundLines } from '#words/found-words.ts';
 import { vouchedPhrase } from '#words/dry-phrases.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { percentDailyValue } from '#core/nutrition.ts';
@@ -53,7 +54,7 @@ function cardOf(house: House, code: PouchCode) {
     batch,
     facts,
     figures: pouchFacts(pouch.dryG, facts, correctionOf(house, pouch.meal).correction),
-    vouched: pouch.checked ? vouchedFor(batch, facts) : null,
+    vouched: pouch.shownDry ? vouchedFor(batch, facts) : null,
     settings: house.settings,
     meal: mealOfBatch(house, pouch.batch),
   };
@@ -79,7 +80,8 @@ function cardLines({ pouch, batch, facts, figures, vouched, settings }: ReturnTy
     `${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
     ...containsLines(facts.recipe),
     state,
-    ...(pouch.foundWet ? [foundWetCaution] : pouch.checked ? [] : [uncheckedCaution]),
+    ...(pouch.foundWet ? [foundWetCaution] : pouch.shownDry ? [] : [uncheckedCaution]),
+    ...foundLines(pouch, zone),
     ...(vouched ? [vouchedPhrase(vouched, settings)] : []),
   ];
   return lines.join('\n');

@@ -8,7 +8,7 @@ import { freshness, goneG } from '#core/rest.ts';
 import { leftToSealG } from '#core/sealing.ts';
 import { sealingPlan } from '#core/sealing-plan.ts';
 import { correctionOf } from '#house/corrections.ts';
-import { dryOf, partlySealed } from '#house/dryness.ts';
+import { dryOf, partlySealed, sealedOf } from '#house/dryness.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { absorberLine, bestByLine } from '#house/sealing.ts';
@@ -65,7 +65,7 @@ export default command({
         `B${no} is not shown to be dry. ${dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings).join('\n')}\nA damp pouch without oxygen is where botulism grows, so I name no absorber and no best-by for it. Dry it on and weigh again, or seal it as "unchecked" and keep it frozen.`,
       );
     }
-    const sealed = house.pouches.ofBatch(no).map((pouch) => pouch.dryG);
+    const sealed = sealedOf(house, no).map((pouch) => pouch.dryG);
     const goneBeforeG = goneG(batch.rest);
     const asked = groups.flatMap(({ count, eachDryG }) => Array.from({ length: count }, () => eachDryG));
     const leftG = leftToSealG(

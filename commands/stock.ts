@@ -136,7 +136,11 @@ function shelfLine(
   units: Settings['units'],
 ): string {
   const { batch, numbers, leastG, mostG, verdict, marks } = shelf;
-  const date = shelf.checked ? `best by ${sayMonth(shelf.bestByOn!)}` : 'keep frozen';
+  const date = shelf.checked
+    ? `best by ${sayMonth(shelf.bestByOn!)}`
+    : shelf.shownDry
+      ? 'not for the shelf'
+      : 'keep frozen';
   const weight = leastG === mostG ? sayG(leastG, units) : `${sayG(leastG, units)} to ${sayG(mostG, units)}`;
   const unsure = verdict.is === 'unknown' ? ` Unknown because of ${becauseWords(verdict.because)}.` : '';
   const codes = sayCodes(numbers.map((no) => ({ batch, no })));

@@ -1,20 +1,30 @@
 import { command } from '#chat/command.ts';
+import { eatPart, endRest, noPouch } from '#house/eaten.ts';
 import { goneWords, remainingLines, takeOut } from '#house/leave.ts';
-import { pouchesNamed } from '#words/parts.ts';
+import { batchAlone, codesOrBatch, eatenPart, theRest } from '#words/eaten-parts.ts';
 
 export default command({
   name: 'use',
   alsoCalled: ['used', 'eat', 'ate', 'opened'],
-  usage: '/use <pouches>',
-  summary: 'pouches that were opened and eaten',
-  examples: ['/use B4-2 B4-3', '/use B4-1 to B4-6'],
+  usage: '/use <pouches> · /use <pouch> half · /use <batch> rest',
+  summary: 'pouches that were opened and eaten, whole or in part',
+  examples: ['/use B4-2 B4-3', '/use B4-1 to B4-6', '/use B4-2 half', '/use B4 rest'],
+  help: ['"rest" is what was never sealed; with a weight (/use B4 30 g) a part of it.'],
   records: true,
   mayLeaveOut: true,
-  takes: { codes: pouchesNamed },
-  run: ({ codes }, house) => takeOut(house, codes, 'used', null),
-  say: (left) => ({
-    group: [`Used: ${goneWords(left)}.`, ...remainingLines(left)].join('\n'),
-    did: `used ${goneWords(left)}`,
-    meals: left.meals,
-  }),
+  takes: { codes: codesOrBatch, batch: batchAlone, much: eatenPart, rest: theRest },
+  run: ({ codes, batch, much, rest }, house) => {
+    if (batch === undefined)
+      return (much && eatPart(house, codes, much)) ?? takeOut(house, codes, 'used', null);
+    if (rest === undefined && much === undefined) throw noPouch(batch);
+    return endRest(house, batch, 'used', much, null);
+  },
+  say: (left) =>
+    'group' in left
+      ? left
+      : {
+          group: [`Used: ${goneWords(left)}.`, ...remainingLines(left)].join('\n'),
+          did: `used ${goneWords(left)}`,
+          meals: left.meals,
+        },
 });

@@ -11,9 +11,9 @@ import type { House } from '#house/house.ts';
 import { dryAbout, questionWeighing, secondWitness, weighedTrays } from '#house/weighing.ts';
 import { recordJar, recordWord } from '#house/witness.ts';
 import { type DryAbout, dryPhrase, stalePhrase } from '#words/dry-phrases.ts';
-import { batchNamed, flag, optional, trayWeights } from '#words/parts.ts';
+import { batchNamed, flag } from '#words/parts.ts';
 import { sayG, sayNumber } from '#words/say.ts';
-import { humidityPercent, oneTray, vouchWords } from '#words/weigh-parts.ts';
+import { humidityPercent, oneTray, vouchWords, weightsOrWitness } from '#words/weigh-parts.ts';
 import { pastMoment } from '#words/when.ts';
 
 /** What was recorded of a batch, and how it stands by that. */
@@ -55,7 +55,7 @@ export default command({
     tray: oneTray,
     gross: flag('gross'),
     at: pastMoment,
-    weights: optional(trayWeights),
+    weights: weightsOrWitness,
     trays: flag('trays', 'tray'),
   },
   run: ({ batch: no, humidity, words, tray, gross, at, weights }, house) => {
@@ -69,15 +69,13 @@ export default command({
     }
     const isSealed = house.pouches.ofBatch(no).length > 0;
     if (words !== undefined || humidity !== undefined) {
-      if (weights !== undefined || (words !== undefined && humidity !== undefined))
+      if (weights.length > 0 || (words !== undefined && humidity !== undefined))
         throw new Refusal(
           'one-at-a-time',
           'Weights, a hygrometer and a word: one at a time, each with its own message.',
         );
       return heard(house, batch, isSealed, humidity, words, atMs);
     }
-    if (weights === undefined)
-      throw new Refusal('missing', `I read "B${no}", but I still need the weights, such as 812 798 805 g.`);
     if (isSealed) return weighRest(house, batch, weights, tray, atMs);
     const weighed = weighedTrays(batch, weights, tray, gross === true, house.settings).map((one) => ({
       ...one,

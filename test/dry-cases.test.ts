@@ -184,7 +184,7 @@ describe('a line put right after sealing', () => {
     expect(card).toContain('UNCHECKED: sealed as dry, but by its recipe as it stands now it was not.');
     expect(card).not.toMatch(wetSigns);
     expect(card).not.toContain('absorber 2 x');
-    expect(await house.ask('/pack')).toMatch(/UNCHECKED, not shown to be dry; not for a trip/);
+    expect(await house.ask('/pack')).toMatch(/B1-\d.*: UNCHECKED; not for a trip/);
     expect(await house.ask('/pick')).toContain('nothing is in stock');
     house.say('/undo');
     expect(house.say('/pouch B1-1')).toContain('Best by Mar 2030');

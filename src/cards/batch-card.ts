@@ -4,7 +4,7 @@ import type { House } from '#house/house.ts';
 import { batchNumbered, factsOfBatch } from '#house/figures.ts';
 import { containsLines, rawCaution } from '#words/phrases.ts';
 import { dryPhrase } from '#words/dry-phrases.ts';
-import { dryOf } from '#house/dryness.ts';
+import { dryOf, sealedOf } from '#house/dryness.ts';
 import { dryAbout } from '#house/weighing.ts';
 import { restG } from '#core/rest.ts';
 
@@ -15,7 +15,7 @@ export function batchCard(house: House, no: number): string[] {
   const { settings } = house;
   const g = (value: number) => sayG(value, settings.units);
   const pouches = house.pouches.ofBatch(no);
-  const sealedG = pouches.reduce((sum, pouch) => sum + pouch.dryG, 0);
+  const sealedG = pouches.reduce((sum, pouch) => sum + pouch.sealedG, 0);
   const dry =
     facts.dryG === null
       ? `not weighed dry yet${facts.expectedDryG === null ? '' : `, expected about ${g(facts.expectedDryG)}`}`
@@ -28,7 +28,7 @@ export function batchCard(house: House, no: number): string[] {
       ? ['Nothing of it is sealed yet.']
       : [`Sealed: ${sayCodes(pouches)}, ${g(sealedG)}.`]),
     ...(pouches.length > 0 && facts.dryG !== null
-      ? [`Unsealed: ${g(restG({ dryG: facts.dryG, sealed: pouches, rest: batch.rest }))}.`]
+      ? [`Unsealed: ${g(restG({ dryG: facts.dryG, sealed: sealedOf(house, no), rest: batch.rest }))}.`]
       : []),
     ...containsLines(facts.recipe),
     ...(batch.isRaw ? [rawCaution] : []),

@@ -9,6 +9,8 @@ import { vouchedFor } from '#house/dryness.ts';
 import { vouchedMark } from '#words/dry-phrases.ts';
 import { correctionOf } from '#house/corrections.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
+import { unsound } from '#core/seal-check.ts';
+import { foundMark } from '#words/found-words.ts';
 import { soakMinutes } from '#core/soak.ts';
 import { containsLines, rawMark } from '#words/phrases.ts';
 import { becauseWords, mealOfBatch, type MealShown, verdictOn } from '#house/verdicts.ts';
@@ -44,6 +46,7 @@ function labelOf(
   const figures = pouchFacts(pouch.dryG, facts, correction);
   const code = `B${pouch.batch}-${pouch.no}`;
   const water = sayWater(figures.waterMl, settings);
+  const found = unsound(pouch.found);
   const soak = soakMinutes(boilingPointC(settings.altitudeM));
   return {
     code,
@@ -57,8 +60,9 @@ function labelOf(
     sealed: sayDay(pouch.sealedAtMs, settings.zone),
     bestBy: pouch.bestByOn === null ? null : sayMonth(pouch.bestByOn),
     cautions: [
-      ...(pouch.checked ? [] : ['UNCHECKED: not shown to be dry, keep frozen']),
-      ...(pouch.checked && vouched ? [`Dry against its recipe: ${vouchedMark(vouched)}`] : []),
+      ...(pouch.shownDry ? [] : ['UNCHECKED: not shown to be dry, keep frozen']),
+      ...(found === null ? [] : [`${foundMark[found]}: not for the shelf`]),
+      ...(pouch.shownDry && vouched ? [`Dry against its recipe: ${vouchedMark(vouched)}`] : []),
       ...(isRaw ? [rawMark] : []),
     ],
     contents,

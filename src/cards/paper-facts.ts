@@ -97,7 +97,7 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
       ...([...batches.values()].some(({ isRaw }) => isRaw) ? [rawCaution] : []),
       boilingPhrase(altitudeOf(trip, house)),
       ...brokenPromises(house, trip),
-      ...(kept.some(({ pouch }) => !pouch.checked) ? [uncheckedCaution] : []),
+      ...(kept.some(({ pouch }) => !pouch.shownDry) ? [uncheckedCaution] : []),
       burnCaution,
       '"Clear" speaks of the recorded ingredients alone, not of traces or small print.',
     ],

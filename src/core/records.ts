@@ -1,5 +1,6 @@
 import type { Contents } from './allergens.ts';
 import type { Witness } from './dry-verdict.ts';
+import type { Finding } from './seal-check.ts';
 import type { RestEvent } from './rest.ts';
 
 /** A food that words name without counting it: behind 'with' in a line, in a heading, in the method. */
@@ -73,12 +74,20 @@ export interface Pouch {
   readonly batch: number;
   readonly no: number;
   readonly meal: string;
+  /** In it now, g: what was eaten of an opened pouch is taken off. */
   readonly dryG: number;
+  /** What went into it, g. */
+  readonly sealedG: number;
   readonly sealedAtMs: number;
-  /** Shown to be dry when it was sealed, and nothing known now contradicts it. */
+  /** Fit for shelf and trips: shown to be dry, and sound by what was found last. */
   readonly checked: boolean;
+  /** Shown to be dry when it was sealed, and nothing known now contradicts it. */
+  readonly shownDry: boolean;
   /** Sealed as dry, perhaps with an absorber, and contradicted since. */
   readonly foundWet: boolean;
+  /** What it was found to be last; null while nobody looked. */
+  readonly found: Finding | null;
+  readonly foundAtMs: number | null;
   readonly volumeMl: number | null;
   readonly absorberMl: number | null;
   readonly absorberCount: number | null;

@@ -1,5 +1,6 @@
 import type { Pouch, Trip } from '#core/records.ts';
 import { sayCodes, sayList } from '#words/say.ts';
+import { marksOf } from './marks.ts';
 import type { House } from './house.ts';
 import { saySlot, tripsAhead } from './trips.ts';
 import { becauseWords, mayBeNear, mealOfBatch, verdictOn } from './verdicts.ts';
@@ -36,7 +37,10 @@ export function brokenPromises(house: House, trip: Trip): string[] {
     }
   }
   const damp = stock.filter((pouch) => !pouch.checked && held.some((h) => h.pouch === pouch.id));
-  if (damp.length > 0) lines.push(`${sayCodes(damp)}: UNCHECKED, not shown to be dry; not for a trip.`);
+  if (damp.length > 0)
+    lines.push(
+      `${sayCodes(damp)}: ${[...new Set(damp.flatMap((pouch) => marksOf(house, pouch)))].join(', ')}; not for a trip.`,
+    );
   for (const { codes, says } of unfit.values()) lines.push(`${sayCodes(codes)}, ${says}`);
   for (const slot of trip.slots) {
     const fed = new Set(held.filter((h) => h.slot === slot.id).flatMap((h) => h.eaters));

@@ -24,9 +24,14 @@ export function vouchedFor(batch: Batch, facts: BatchFacts): Vouched | null {
   return said.is === 'dry' ? said.vouched : null;
 }
 
+/** What went into the pouches of a batch, eaten or not. */
+export function sealedOf(house: House, no: number): PartlySealed['sealed'] {
+  return house.pouches.ofBatch(no).map(({ sealedG, sealedAtMs }) => ({ dryG: sealedG, sealedAtMs }));
+}
+
 /** A batch with what is sealed of it, for the sums about its rest. */
 export function partlySealed(house: House, batch: Batch, dryG: number): PartlySealed {
-  return { dryG, sealed: house.pouches.ofBatch(batch.no), rest: batch.rest };
+  return { dryG, sealed: sealedOf(house, batch.no), rest: batch.rest };
 }
 
 /**
@@ -48,17 +53,19 @@ export function pouchesShownDry(house: House, changes: () => number): PouchStore
     known.set(no, refused);
     return refused;
   };
-  const seen = (pouch: Pouch): Pouch =>
-    pouch.checked && isRefused(pouch.batch)
-      ? {
-          ...pouch,
-          checked: false,
-          foundWet: true,
-          absorberMl: null,
-          absorberCount: null,
-          bestByOn: null,
-        }
-      : pouch;
+  const seen = (pouch: Pouch): Pouch => {
+    if (pouch.shownDry && isRefused(pouch.batch))
+      return {
+        ...pouch,
+        checked: false,
+        shownDry: false,
+        foundWet: true,
+        absorberMl: null,
+        absorberCount: null,
+        bestByOn: null,
+      };
+    return pouch.checked ? pouch : { ...pouch, bestByOn: null };
+  };
   // Unchecked pouches come before all, as they do where they are read.
   const uncheckedFirst = <T extends { readonly checked: boolean }>(all: readonly T[]): T[] => [
     ...all.filter((one) => !one.checked),
@@ -75,11 +82,11 @@ export function pouchesShownDry(house: House, changes: () => number): PouchStore
     inStockOf: (meal) => uncheckedFirst(pouches.inStockOf(meal).map(seen)),
     shelves: () =>
       uncheckedFirst(
-        pouches
-          .shelves()
-          .map((shelf) =>
-            shelf.checked && isRefused(shelf.batch) ? { ...shelf, checked: false, bestByOn: null } : shelf,
-          ),
+        pouches.shelves().map((shelf) => {
+          if (shelf.shownDry && isRefused(shelf.batch))
+            return { ...shelf, checked: false, shownDry: false, bestByOn: null };
+          return shelf.checked ? shelf : { ...shelf, bestByOn: null };
+        }),
       ),
   };
 }

@@ -2,6 +2,8 @@ import { pouchWaterMl } from '#core/balance.ts';
 import { type BatchFacts, expectedMlPerDryG, pouchFacts } from '#core/meal.ts';
 import type { Batch, Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
+import { unsound } from '#core/seal-check.ts';
+import { foundLines } from '#words/found-words.ts';
 import { sayCodes, sayG, sayNumber } from '#words/say.ts';
 import type { House } from './house.ts';
 import { correctionOf, learntWords } from './corrections.ts';
@@ -34,14 +36,15 @@ function becauseOf(house: House, batch: Batch, facts: BatchFacts & { dryG: numbe
   return [balance, ...learntWords(correctionOf(house, batch.recipe.name))].join(' ');
 }
 
-function cautionsOf(pouches: readonly Pouch[]): string[] {
-  const unchecked = pouches.filter((pouch) => !pouch.checked && pouch.state === 'stock');
+function cautionsOf(pouches: readonly Pouch[], zone = 'UTC'): string[] {
+  const unchecked = pouches.filter((pouch) => !pouch.shownDry && pouch.state === 'stock');
   return [
     ...(unchecked.length > 0
       ? [
           `${sayCodes(unchecked)}: unchecked, not shown to be dry when sealed. Eat only if it was kept frozen.`,
         ]
       : []),
+    ...pouches.flatMap((p) => (unsound(p.found) === null ? [] : foundLines(p, zone))),
     ...pouches
       .filter((p) => p.state !== 'stock')
       .map((p) => `B${p.batch}-${p.no} is recorded as ${p.state}.`),
@@ -60,7 +63,7 @@ export function forPouches(house: House, pouches: readonly Pouch[]) {
       isRaw: batches.some(({ no, isRaw }) => no === pouch.batch && isRaw),
     })),
     why: batches.map((batch) => becauseOf(house, batch, facts.get(batch.no)!)),
-    cautions: cautionsOf(pouches),
+    cautions: cautionsOf(pouches, house.settings.zone),
     meals: batches.map((batch) => mealOfBatch(house, batch.no)),
   };
 }

@@ -1,7 +1,7 @@
 import { groupBy } from '#core/groups.ts';
 import { type Reminder, type Watched, remindersOf } from '#core/reminders.ts';
 import { shortages } from '#core/picks/why.ts';
-import type { Trip } from '#core/records.ts';
+import type { Pouch, Trip } from '#core/records.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
 import { localDays } from '#words/local-days.ts';
 import { sayCodes, sayCount, sayMoment, sayMonth, sayNumber } from '#words/say.ts';
@@ -175,7 +175,11 @@ function sayReminders(
   for (const { kind, about } of due) {
     if (kind === 'weigh')
       lines.push(...(about.startsWith('dry ') ? sayUnsealed(house, about) : sayWeigh(house, about, nowMs)));
-    if (kind === 'seal') lines.push(...saySealCheck(house, about));
+    if (kind === 'seal') {
+      const pouches = toCheck(house, about);
+      lines.push(...saySealCheck(house, pouches));
+      buttons.push(...sealButtons(pouches));
+    }
     if (kind === 'best-by') lines.push(...sayBestBy(house));
     const short =
       kind === 'trip' && trips.find(({ trip }) => about === `trip ${trip.id} on ${trip.startsOn}`);
@@ -221,16 +225,35 @@ function sayUnsealed(house: House, about: string): string[] {
   ];
 }
 
-function saySealCheck(house: House, about: string): string[] {
+/** Whose seals are to be looked at; empty when nobody need look any more. */
+function toCheck(house: House, about: string): Pouch[] {
   const [, batchId, , atMs] = about.split(' ').map(Number);
-  const pouches = house.pouches
+  return house.pouches
     .inStock()
-    .filter((pouch) => pouch.sealedAtMs === atMs && house.batches.find(pouch.batch)?.id === batchId);
+    .filter(
+      ({ batch, sealedAtMs, found, foundAtMs }) =>
+        (found === null ? sealedAtMs === atMs : found === 'resealed' && foundAtMs === atMs) &&
+        house.batches.find(batch)?.id === batchId,
+    );
+}
+
+function saySealCheck(house: House, pouches: readonly Pouch[]): string[] {
   const first = pouches[0];
   if (!first) return [];
-  const hours = Math.round((house.nowMs - first.sealedAtMs) / 3_600_000);
+  const hours = Math.round((house.nowMs - (first.foundAtMs ?? first.sealedAtMs)) / 3_600_000);
   return [
-    `${sayCodes(pouches)}, ${first.meal}: check the seals, ${hours} h after sealing. A pouch that lost its air stays drawn in; one that is loose again leaks. Eat its food soon, or dry it on and seal it anew (common practice). /discard B${first.batch}-${first.no} seal failed`,
+    `${sayCodes(pouches)}, ${first.meal}: check the seals, ${hours} h after sealing. A pouch that lost its air stays drawn in; one that is loose again leaks (common practice).`,
+  ];
+}
+
+function sealButtons(pouches: readonly Pouch[]): Choice[] {
+  if (pouches.length === 0) return [];
+  const codes = sayCodes(pouches);
+  return [
+    { label: `${codes}: all drawn in`, request: `/found ${codes} tight` },
+    pouches.length === 1
+      ? { label: `${codes} is loose`, request: `/found ${codes} loose` }
+      : { label: `${codes}: some are loose`, request: `/found ${codes} some loose` },
   ];
 }
 

@@ -12,6 +12,7 @@ export const recordTables = [
   'witness',
   'rest',
   'pouch',
+  'finding',
   'learnt_food',
   'learnt_measure',
   'meal_alias',

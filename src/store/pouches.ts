@@ -1,7 +1,8 @@
 import type { Pouch } from '#core/records.ts';
+import { type Finding, unsound } from '#core/seal-check.ts';
 import type { Db } from './db.ts';
 
-type PouchRow = Omit<Pouch, 'checked' | 'foundWet'> & { checked: 0 | 1 };
+type PouchRow = Omit<Pouch, 'checked' | 'shownDry' | 'foundWet'> & { checked: 0 | 1 };
 
 export type NewPouch = Pick<
   Pouch,
@@ -15,6 +16,8 @@ export interface Shelf {
   readonly meal: string;
   readonly bestByOn: string | null;
   readonly checked: boolean;
+  readonly shownDry: boolean;
+  readonly found: Finding | null;
   /** Pouch numbers, in order. */
   readonly numbers: readonly number[];
   readonly dryG: number;
@@ -24,7 +27,12 @@ export interface Shelf {
 
 /** Sealed pouches: in stock, eaten or discarded; none is ever deleted. */
 export function pouchStore(db: Db) {
-  const select = `SELECT pouch.id, batch.no AS batch, pouch.no, recipe.name AS meal, dry_g AS dryG, sealed_at_ms AS sealedAtMs,
+  const eatenG = `coalesce((SELECT sum(net_g) FROM finding WHERE finding.pouch = pouch.id AND what = 'opened'), 0)`;
+  const last = (column: string) =>
+    `(SELECT ${column} FROM finding WHERE finding.pouch = pouch.id ORDER BY at_ms DESC, finding.id DESC LIMIT 1)`;
+  const lastUnsound = `nullif(nullif(${last('what')}, 'tight'), 'resealed')`;
+  const select = `SELECT pouch.id, batch.no AS batch, pouch.no, recipe.name AS meal, dry_g - ${eatenG} AS dryG, dry_g AS sealedG,
+      ${last('what')} AS found, ${last('at_ms')} AS foundAtMs, sealed_at_ms AS sealedAtMs,
       checked, volume_ml AS volumeMl, absorber_ml AS absorberMl, absorber_count AS absorberCount,
       best_by_on AS bestByOn, state, gone_at_ms AS goneAtMs, gone_why AS goneWhy
     FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe`;
@@ -40,11 +48,12 @@ export function pouchStore(db: Db) {
   );
   const shelves = db.prepare(
     `SELECT batch.no AS batch, batch.recipe, recipe.name AS meal, best_by_on AS bestByOn, checked, group_concat(pouch.no) AS numbers,
-       sum(dry_g) AS dryG, min(dry_g) AS leastG, max(dry_g) AS mostG
+       ${lastUnsound} AS found, sum(dry_g - ${eatenG}) AS dryG, min(dry_g - ${eatenG}) AS leastG,
+       max(dry_g - ${eatenG}) AS mostG
      FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe
      WHERE pouch.household = :household AND state = 'stock'
        AND NOT EXISTS (SELECT 1 FROM promise WHERE promise.pouch = pouch.id AND came IS NULL)
-     GROUP BY pouch.batch, best_by_on, checked ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no`,
+     GROUP BY pouch.batch, best_by_on, checked, ${lastUnsound} ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no`,
   );
   const recipesInStock = db
     .prepare(
@@ -58,12 +67,16 @@ export function pouchStore(db: Db) {
      VALUES (:household, :batch, :no, :dryG, :sealedAtMs, :checked, :volumeMl, :absorberMl, :absorberCount, :bestByOn,
        (SELECT max(id) FROM weighing WHERE batch = :batch))`,
   );
+  const note = db.prepare(
+    `INSERT INTO finding (household, pouch, at_ms, what, net_g) VALUES (:household, :id, :atMs, :what, :netG)`,
+  );
   const leave = db.prepare(
     `UPDATE pouch SET state = :state, gone_at_ms = :atMs, gone_why = :why WHERE household = :household AND id = :id`,
   );
   const asPouch = (row: PouchRow): Pouch => ({
     ...row,
-    checked: row.checked === 1,
+    checked: row.checked === 1 && unsound(row.found) === null,
+    shownDry: row.checked === 1,
     foundWet: false,
   });
 
@@ -80,13 +93,14 @@ export function pouchStore(db: Db) {
     /** What is free, batch by batch, oldest best-by first; unchecked pouches before all. */
     shelves: (): Shelf[] =>
       (
-        shelves.all({ household }) as (Omit<Shelf, 'checked' | 'numbers'> & {
+        shelves.all({ household }) as (Omit<Shelf, 'checked' | 'shownDry' | 'numbers'> & {
           checked: 0 | 1;
           numbers: string;
         })[]
       ).map(({ checked, numbers, ...shelf }) => ({
         ...shelf,
-        checked: checked === 1,
+        checked: checked === 1 && unsound(shelf.found) === null,
+        shownDry: checked === 1,
         numbers: numbers
           .split(',')
           .map(Number)
@@ -102,6 +116,9 @@ export function pouchStore(db: Db) {
         return first + i;
       });
     },
+    /** Notes what a pouch was found to be; g weighed when resealed, eaten when opened. */
+    note: (id: number, what: Finding, atMs: number, netG: number | null = null): void =>
+      void note.run({ household, id, what, atMs, netG }),
     leave: (id: number, state: 'used' | 'discarded', why: string | null, atMs: number): void =>
       void leave.run({ household, id, state, why, atMs }),
   });

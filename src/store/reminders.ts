@@ -40,8 +40,12 @@ export function reminderStore(db: Db) {
     )
     .pluck();
   const sealed = db.prepare(
-    `SELECT batch, sealed_at_ms AS atMs FROM pouch WHERE household = ? AND state = 'stock' AND sealed_at_ms > ?
-     GROUP BY batch, sealed_at_ms ORDER BY sealed_at_ms`,
+    `SELECT batch, sealed_at_ms AS atMs FROM pouch WHERE household = :household AND state = 'stock' AND sealed_at_ms > :afterMs
+       AND NOT EXISTS (SELECT 1 FROM finding WHERE finding.pouch = pouch.id)
+     UNION SELECT batch, at_ms FROM finding JOIN pouch ON pouch.id = finding.pouch
+       WHERE finding.household = :household AND at_ms > :afterMs AND what = 'resealed' AND state = 'stock'
+         AND NOT EXISTS (SELECT 1 FROM finding AS later WHERE later.pouch = pouch.id AND later.id > finding.id)
+     ORDER BY 2, 1`,
   );
   const firstBestBy = db
     .prepare(`SELECT min(best_by_on) FROM pouch WHERE household = ? AND state = 'stock'`)
@@ -77,7 +81,7 @@ export function reminderStore(db: Db) {
       drying: (nowMs: number): number[] => drying.all(household, nowMs - 60 * dayMs) as number[],
       /** Pouches sealed in the last weeks and still in stock, by batch (its row) and moment. */
       sealed: (nowMs: number): { batch: number; atMs: number }[] =>
-        sealed.all(household, nowMs - 20 * dayMs) as { batch: number; atMs: number }[],
+        sealed.all({ household, afterMs: nowMs - 20 * dayMs }) as { batch: number; atMs: number }[],
       firstBestByOn: (): string | null => firstBestBy.get(household) as string | null,
       /** Trips that start behind one day and not behind another, planned before a moment. */
       tripsBetween: (after: string, upTo: string, madeBeforeMs: number): number[] =>

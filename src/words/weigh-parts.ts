@@ -1,5 +1,6 @@
 import { Refusal } from '#core/refusal.ts';
 import { optional, part } from './part.ts';
+import { trayWeights } from './weights.ts';
 
 /** 'tray 2': the number behind the word. */
 export const oneTray = optional(
@@ -15,6 +16,7 @@ export const oneTray = optional(
   }),
 );
 
+const vouchers = ['vouch', 'vouches'];
 const jarWords = ['humidity', 'hygrometer', 'rh', 'jar'];
 
 /** 'humidity 24 %', 'hygrometer shows 24 %', '24 % rh'. */
@@ -35,10 +37,16 @@ export const humidityPercent = optional(
   }),
 );
 
+/** Weights as ever; none where a hygrometer or a word is told instead. */
+export const weightsOrWitness = part<number[]>(trayWeights.like, (reading, names) => {
+  const isWitness = reading.all.some(({ plain }) => [...jarWords, ...vouchers].includes(plain));
+  return trayWeights.read(reading, names) ?? (isWitness ? [] : undefined);
+});
+
 /** 'vouch six pieces opened, crisp inside': everything behind the word. No slip is forgiven: 'pouch' is near. */
 export const vouchWords = optional(
   part<string>("a grown-up's word, such as vouch six pieces opened, crisp inside", (reading) => {
-    const index = [...reading.left()].find((i) => ['vouch', 'vouches'].includes(reading.all[i]!.plain));
+    const index = [...reading.left()].find((i) => vouchers.includes(reading.all[i]!.plain));
     if (index === undefined) return undefined;
     reading.take(index);
     return reading.rest();

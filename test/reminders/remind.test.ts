@@ -189,3 +189,37 @@ test('the clock set back posts nothing twice', async () => {
   house.at(10);
   expect(await posted()).toEqual([]);
 });
+
+test('a seal check has an outcome: all drawn in, or some are loose', async () => {
+  const house = openSeason();
+  const posted = reminding(house);
+  house.say('/found B4-6 tight');
+  await posted();
+  house.at('2027-04-05 14:00');
+  const answers = await posted();
+  const check = answers.find(({ reply }) => reply.group.includes('check the seals'))!;
+  expect(check.reply.group).toContain('B4-1 to B4-5, Lentil pot: check the seals, 49 h after sealing.');
+  expect(check.reply.buttons).toContainEqual({
+    label: 'B4-1 to B4-5: all drawn in',
+    request: '/found B4-1 to B4-5 tight',
+  });
+  expect(check.reply.buttons).toContainEqual({
+    label: 'B4-1 to B4-5: some are loose',
+    request: '/found B4-1 to B4-5 some loose',
+  });
+});
+
+test('what was looked at before two days have passed is not asked about, and sealed anew it is asked again', async () => {
+  const house = openSeason();
+  const posted = reminding(house);
+  await posted();
+  house.say('/found B4-1 to B4-6 tight');
+  house.say('/found B4-2 loose');
+  house.say('/found B4-2 resealed 95 g');
+  const sealed = house.nowText();
+  house.at(47);
+  expect(texts(await posted()).join()).not.toContain('B4-');
+  house.at(1);
+  expect(texts(await posted()).join()).toContain(`B4-2, Lentil pot: check the seals, 48 h after sealing`);
+  expect(sealed).toBe('2027-04-03 14:00');
+});
