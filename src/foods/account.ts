@@ -1,4 +1,4 @@
-import type { Contents } from '#core/allergens.ts';
+import { type Contents, mayHoldAnything } from '#core/allergens.ts';
 import { isWithin, nothing, oneOf, perhaps, together, widened } from '#core/contents.ts';
 import { closedWords, isFigure } from './manner.ts';
 import type { Naming } from './namings.ts';
@@ -139,10 +139,13 @@ function namedBy(
   const isShared = spans.some((one) => one !== span && one.from < span.from && span.from < one.to);
   const known = oneOf(span.namings.map(({ contents }) => contents));
   const isDish = span.namings.every(({ entries }) => entries.length === 0);
+  const covers = [...isCounted].some((at) => span.from <= at && at < span.to);
   const others = neighbours(tokens, span, isDish);
-  const isBeside = others.some(
-    (at) => isCounted.has(at) || spans.some((one) => one !== span && one.from <= at && at < one.to),
-  );
+  const isBeside =
+    covers ||
+    others.some(
+      (at) => isCounted.has(at) || spans.some((one) => one !== span && one.from <= at && at < one.to),
+    );
   return {
     called: span.namings.map(({ called }) => called).join(' or '),
     contents: isPerhaps || isShared ? perhaps(known) : known,
@@ -173,6 +176,9 @@ function classed(
   negated: ReadonlySet<number>,
   measures: ReadonlySet<string>,
 ): Account {
+  // 'Sauce' is a word that is known, and says nothing of what is in it.
+  const isAnything = (at: number) =>
+    named.some(({ span, one }) => span.from <= at && at < span.to && mayHoldAnything(one.contents));
   const isNamed = (at: number) => named.some(({ span }) => span.from <= at && at < span.to);
   const words = tokens.map(({ word, breaks }, at): { word: string; is: WordClass | Break } => {
     if (breaks !== null) return { word, is: breaks };
@@ -187,8 +193,10 @@ function classed(
   return {
     words,
     named: named.map(({ one }) => one),
-    unknown: words.flatMap(({ word, is }) =>
-      is === 'not understood' || ((is === 'named' || is === 'counted') && isDoubtful(word)) ? [word] : [],
+    unknown: words.flatMap(({ word, is }, at) =>
+      is === 'not understood' || isAnything(at) || ((is === 'named' || is === 'counted') && isDoubtful(word))
+        ? [word]
+        : [],
     ),
   };
 }

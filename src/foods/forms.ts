@@ -28,7 +28,8 @@ export function partOf(line: ReadLine): { line: ReadLine; as: 'fruit' | null } {
     /^(?:lemon|lime|orange|grapefruit)$/.test(bare) &&
     line.amounts[0]?.unit == null &&
     line.amounts.length === 1 &&
-    !/\b(?:slice|wedge|zest(?:ed)?|segment|peel|cut|halve|quarter)/i.test(after)
+    !/\b(?:slice|wedge|segment|peel|cut|halve|quarter)/i.test(after) &&
+    (/\bjuiced?\b/i.test(after) || !/\bzest/i.test(after))
   ) {
     if (/\bjuiced?\b/i.test(after) || line.brackets.some((text) => /^juiced?\b/i.test(text)))
       return { line: { ...line, words: `${bare} juice` }, as: 'fruit' };

@@ -1,23 +1,24 @@
-import { account, type Account, contentsOfLine, ownContents } from './account.ts';
+import { account, type Account, contentsOfLine, type Named, ownContents } from './account.ts';
 import { amountOf, isTwoFoods, short } from './amount-of.ts';
 import { type Choice, foodChoices, withoutWords } from './choices.ts';
-import { isWithin, nothing, together, widened } from '#core/contents.ts';
+import { isWithin, nothing, perhaps, together, widened } from '#core/contents.ts';
 import { findFood, type Found, learntNamings, sureFrom } from './find.ts';
 import type { FoodTable } from './food.ts';
 import { joined, partOf, readings, withTaughtUnits } from './forms.ts';
-import type { KitchenFood } from './kitchen.ts';
+import { byName, type KitchenFood } from './kitchen.ts';
 import { blank, type LineResult } from './line-result.ts';
+import { namings } from './namings.ts';
 import { type ReadLine, readLine } from './read.ts';
 import { tokensOf } from './tokens.ts';
 import type { Learnt } from './weigh.ts';
-import { foldedWords } from './words.ts';
+import { foldedWords, foldName } from './words.ts';
 
 export type { Named } from './account.ts';
 export type { Choice } from './choices.ts';
 export type { LineResult } from './line-result.ts';
 export { sureFrom } from './find.ts';
 export { readLine } from './read.ts';
-export { foldName } from './words.ts';
+export { foldName };
 export type { Learnt } from './weigh.ts';
 
 export const nothingLearnt: Learnt = { foods: new Map(), measures: [] };
@@ -30,6 +31,8 @@ interface Counted {
   /** The kitchen's row; null where the food is asked for, or known by the table alone. */
   readonly entry: KitchenFood | null;
   readonly amountText: string;
+  /** The line without its amount. */
+  readonly words: string;
 }
 
 /**
@@ -88,7 +91,10 @@ function accounted(counted: Counted, table: FoodTable, learnt: Learnt, mayAsk: b
       ...(isOfTable ? counted.matched : []),
     ]),
   };
-  const sheet = account(tokens, result.food === null || isOfTable ? [] : counted.matched, own);
+  const sheet = tinned(
+    counted,
+    account(tokens, result.food === null || isOfTable ? [] : counted.matched, own),
+  );
   const unknown =
     result.typed.length > longestRead ? [...sheet.unknown, 'the end of the line'] : [...sheet.unknown];
   const whole = { ...sheet, unknown };
@@ -96,7 +102,7 @@ function accounted(counted: Counted, table: FoodTable, learnt: Learnt, mayAsk: b
   const dish = sheet.named.find(
     (one) => one.isDish && one.isSure && one.isBeside && !isWithin(one.contents, result.contents ?? nothing),
   );
-  if (dish) return asking(askedAsDish(result, dish.called), { ...account(tokens, [], own), unknown });
+  if (dish) return asking(askedAsDish(counted, dish), { ...account(tokens, [], own), unknown });
   const contents =
     result.contents === null ? asking(result, whole).contents : contentsOfLine(result.contents, whole);
   const all = {
@@ -117,6 +123,23 @@ function accounted(counted: Counted, table: FoodTable, learnt: Learnt, mayAsk: b
   };
 }
 
+/** A tin of what nobody tins by itself ('1 can steak') is a dish: what else is in it, the line does not say. */
+function tinned({ entry, amountText }: Counted, sheet: Account): Account {
+  const isFlesh = entry?.contents.kinds.some((kind) => kind === 'meat' || kind === 'fish');
+  if (!entry || !isFlesh || !/\b(?:tins?|cans?)\b/i.test(amountText)) return sheet;
+  const rows = byName.get(foldName(entry.called)) ?? [entry];
+  const isTinned = rows.some(
+    ({ state, weights }) =>
+      state === 'canned' ||
+      state === 'drained' ||
+      weights.some(({ unit }) => unit === 'tin' || unit === 'jar'),
+  );
+  const dish = namings.get('stew');
+  if (isTinned || !dish) return sheet;
+  const one = { called: 'tinned dish', contents: perhaps(dish.contents), isSure: false, isDish: true, isBeside: false, isKind: false }; // prettier-ignore
+  return { ...sheet, named: [...sheet.named, one] };
+}
+
 const isSettled = (result: LineResult) =>
   (result.is === 'weighed' || result.is === 'uncounted') && result.question === null;
 
@@ -135,13 +158,15 @@ function asking(result: LineResult, { named, unknown }: Account): LineResult {
   };
 }
 
-const askedAsDish = (result: LineResult, dish: string): LineResult => ({
+const askedAsDish = ({ result, words }: Counted, dish: Named): LineResult => ({
   ...result,
   is: 'asked',
   wanted: 'food',
   food: null,
-  called: short(result.typed),
-  question: `"${dish}" is a dish: give its ingredients a line each, or say which food is meant.`,
+  called: short(words),
+  question: dish.isKind
+    ? `Which food is "${short(words)}"?`
+    : `"${dish.called}" is a dish: give its ingredients a line each, or say which food is meant.`,
   choices: [],
   confidence: 0,
 });
@@ -151,6 +176,7 @@ function namedRemarks({ remarks, contents }: LineResult, { named }: Account): st
   const others = named.filter(
     (one) =>
       !remarks.some((remark) => remark.includes(one.called)) &&
+      !/ or /.test(one.called) &&
       !(one.isBeside && isWithin(one.contents, contents ?? nothing)),
   );
   const names = [...new Set(others.map(({ called, isSure }) => (isSure ? called : `perhaps ${called}`)))];
@@ -169,6 +195,7 @@ function resolveAs(
   const found = line.words === '' && line.brackets.length === 0 ? [] : findFood(line, table, learnt);
   const top = found[0];
   const { amountText } = line;
+  const words = base.called;
   const isSecondAmount =
     / (?:and|plus|&|\+) +(?:[\d½¼¾⅓⅔]|one |two |an? )/i.test(line.words) && !/ or /i.test(line.words);
   const isSure = top !== undefined && top.confidence >= sureFrom;
@@ -179,18 +206,20 @@ function resolveAs(
       matched: [],
       entry: null,
       amountText,
+      words,
     };
   }
   if (!isSure) {
     const resolves = (typed: string) => isSettled(resolve(readLine(typed), table, learnt, false));
     const choices = mayAsk ? foodChoices(found, line, table, resolves) : [];
-    return { result: askFood(base, line, top, choices), matched: [], entry: null, amountText };
+    return { result: askFood(base, line, top, choices), matched: [], entry: null, amountText, words };
   }
   return {
     result: amountOf(base, line, top, { learnt, as, typed: read.typed }),
     matched: top.matched,
     entry: top.scale.entry,
     amountText,
+    words,
   };
 }
 

@@ -82,6 +82,7 @@ moistened moist dampened drizzling trickle glug swirl dollop dollops blob knobs 
 broken breaking crumbled snapped shattered bashed smash smashed smashing mashing mashed ricing sieving straining draining pressing slicing-thin tearing ripping picking stripping plucking cored scooped scooping hollowed hollow slit slits scoring pricking pierced piercing skewered threaded
 discarding saving leaving left leave including includes excluded attached stick-on weighs-about totalling totaling total-weight equivalent equals equal approximate average medium-size standard-size regular-size
 dusted greased lined warmed reheated boiled browned charred flambeed flamed deglazed reduced skimmed strained brushed drizzled sprinkled scattered spooned piped spread layered stacked arranged mounded wrapped tossed turned flipped
+could can will would should shall must zest zests garnished
 peppery zingy tangy tart sweet sweeter sour bitter sharp pungent aromatic fragrant spicy savory savoury salty fruity earthy herbaceous grassy floral rich bold robust intense subtle delicate
 clean-shaven peeled unpeeled half-peeled scrubbed unscrubbed washed unwashed rinsed unrinsed stoned unstoned pitted unpitted seeded unseeded deseeded seedless unshelled skinned
 `);

@@ -73,17 +73,18 @@ export function gramsPerMl(scale: Scale, ml: number, said: ReadonlySet<string>):
   if (volumes.length === 0) return undefined;
   const missing = (known: Known) => known.how.filter((word) => !said.has(word)).length;
   const hits = (known: Known) => known.how.length - missing(known);
+  const far = (known: Known) => Math.abs(Math.log(mlOf(known.unit)! / ml));
   const fits = volumes.toSorted(
     (a, b) =>
       missing(a) - missing(b) ||
       hits(b) - hits(a) ||
       Number(a.isTable) - Number(b.isTable) ||
-      Math.abs(Math.log(mlOf(a.unit)! / ml)) - Math.abs(Math.log(mlOf(b.unit)! / ml)),
+      far(a) - far(b),
   );
   // 'sliced' beats the plain cup where the line says so; otherwise the plain one nearest in size.
   const said1 = volumes
     .filter((known) => known.how.length > 0 && missing(known) === 0)
-    .toSorted((a, b) => hits(b) - hits(a));
+    .toSorted((a, b) => hits(b) - hits(a) || far(a) - far(b));
   const pick = said1[0] ?? fits[0]!;
   return pick.grams / mlOf(pick.unit)!;
 }

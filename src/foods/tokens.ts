@@ -31,7 +31,7 @@ const connectives = table([
   ['apart', 'then', 'then until till if when once while as at to per see about that which'],
   ['purpose', 'for', 'for'],
   ['perhaps', 'or', 'or / | alternatively either else otherwise'],
-  ['perhaps', 'such', 'such like eg ie e.g. i.e. preferably maybe perhaps possibly might may could can'],
+  ['perhaps', 'such', 'such like eg ie e.g. i.e. preferably maybe perhaps possibly might may'],
   ['perhaps', 'not', 'not avoid avoiding instead rather replace replaces replacing replacement substitute substituted swap sub versus vs'],
   ['without', 'no', 'no without minus omit omitting except excluding sans non ohne zero'],
 ]); // prettier-ignore

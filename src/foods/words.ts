@@ -41,6 +41,12 @@ const joined: Readonly<Record<string, string>> = {
   'mung bean': 'mungbean', 'moong bean': 'mungbean', 'moong': 'mung', 'hazel nut': 'hazelnut', 'pecan nut': 'pecan', 'chest nut': 'chestnut', 'macadamia nut': 'macadamia',
   'pistachio nut': 'pistachio', 'filbert': 'hazelnut', 'cob nut': 'hazelnut', 'multi grain': 'multigrain', 'soymilk': 'soy milk', 'stock cube': 'stockcube', 'bouillon cube': 'stockcube',
   'linseed': 'flaxseed', 'wholewheat flour': 'wholewheat flour', 'silver beet': 'silverbeet', 'pak choi': 'bokchoy', 'bok choy': 'bokchoy', 'pak choy': 'bokchoy', 'hash brown': 'hashbrown',
+  // German kitchen words, for households that type both.
+  mehl: 'flour', weizenmehl: 'flour', kartoffel: 'potato', kartoffeln: 'potato', zwiebel: 'onion', zwiebeln: 'onion', sahne: 'cream', nudel: 'noodle', nudeln: 'noodle', ei: 'egg', eier: 'egg', salz: 'salt',
+  hackfleisch: 'ground meat', kase: 'cheese', kaese: 'cheese', lachs: 'salmon', lach: 'salmon', petersilie: 'parsley', senf: 'mustard', milch: 'milk', zucker: 'sugar', reis: 'rice', rei: 'rice', knoblauch: 'garlic', mohre: 'carrot', mohren: 'carrot', karotte: 'carrot', karotten: 'carrot',
+  tomaten: 'tomato', apfel: 'apple', hahnchen: 'chicken', huhn: 'chicken', rindfleisch: 'beef', schweinefleisch: 'pork', schinken: 'ham', pilz: 'mushroom', pilze: 'mushroom', champignon: 'mushroom', erbse: 'pea', erbsen: 'pea', linse: 'lentil', linsen: 'lentil', bohne: 'bean', bohnen: 'bean',
+  bruhe: 'stock', gemusebruhe: 'vegetable stock', huhnerbruhe: 'chicken stock', joghurt: 'yogurt', haferflocken: 'rolled oat', nusse: 'nut', mandel: 'almond', mandeln: 'almond', haselnuss: 'hazelnut', haselnusse: 'hazelnut', walnusse: 'walnut', walnuss: 'walnut', erdnuss: 'peanut', erdnusse: 'peanut', weizen: 'wheat',
+  roggen: 'rye', gerste: 'barley', sellerie: 'celery', sesam: 'sesame', soja: 'soy', fisch: 'fish', garnele: 'shrimp', garnelen: 'shrimp', krabben: 'shrimp', paprikapulver: 'paprika', pfeffer: 'pepper', honig: 'honey', brot: 'bread', ol: 'oil', olivenol: 'olive oil', essig: 'vinegar', wasser: 'water', thunfisch: 'tuna', lauch: 'leek', kohl: 'cabbage',
 }; // prettier-ignore
 
 const always: Readonly<Record<string, string>> = {

@@ -140,3 +140,68 @@ test('every word has exactly one class', () =>
     }),
     { numRuns: 300 },
   ));
+
+test.each([
+  '400 g beef stew',
+  '300 g potato salad',
+  '100 g rice pudding',
+  '300 g chicken schnitzel',
+  '200 g vegetable tempura',
+  '4 ham croquettes',
+  '1 chicken kiev',
+  '1 can lobster bisque',
+  '200 g chicken and leek pie',
+])('%s is a dish: never counted as one plain ingredient, and its contents are known', (typed) => {
+  const { is, food, contents, grams } = resolveLine(typed, table);
+  expect([is, food]).toEqual(['asked', null]);
+  expect(contents!.contains.length + contents!.check.length).toBeGreaterThan(2);
+  if (/ g /.test(typed)) expect(grams).toBeGreaterThan(0);
+});
+
+test('where the table has the dish itself, it is that row', () => {
+  const { food, contents } = resolveLine('400 g lasagne', table);
+  expect(food?.group).toBe('Meals, Entrees, and Side Dishes');
+  expect(contents!.contains).toContain('wheat');
+  expect(contents!.check).toEqual(expect.arrayContaining(['milk', 'egg', 'celery']));
+});
+
+test('a tin of meat or fish that nobody tins by itself is a dish', () => {
+  expect(resolveLine('1 can steak', table).contents!.check).toContain('wheat');
+  expect(resolveLine('1 tin tuna', table).contents!.check).not.toContain('wheat');
+});
+
+test.each<[string, string[], string[]]>([
+  ['200 g pasta without nuts', ['wheat'], ['almond']],
+  ['200 g chicken, no nuts', [], ['almond', 'peanut']],
+  ['100 g nut-free chocolate spread', [], ['lupin']],
+  ['3 tbsp gluten-free soy sauce', ['soy'], ['barley']],
+  ['200 g sugar-free peanut butter', ['peanut'], ['milk']],
+])('%s: a negation keeps out what it names, and adds nothing', (typed, there, absent) => {
+  const { contents } = resolveLine(typed, table);
+  expect(contents!.contains).toEqual(expect.arrayContaining(there));
+  for (const tag of absent) expect([...contents!.contains, ...contents!.check]).not.toContain(tag);
+});
+
+test.each<[string, string]>([
+  ['butter, beans', 'milk'],
+  ['2 tbsp oil, plus a little butter for greasing', 'milk'],
+  ['200 g potatoes (buttered)', 'milk'],
+  ['4 chicken thighs, dusted with flour', 'wheat'],
+  ['100 g almnods', 'almond'],
+  ['3 tbsp peanutbutter', 'peanut'],
+  ['300 g curry sauce (contains peanuts)', 'peanut'],
+])('%s holds %s', (typed, tag) => {
+  const { contents } = resolveLine(typed, table);
+  expect([...contents!.contains, ...(typed === 'butter, beans' ? contents!.check : [])]).toContain(tag);
+});
+
+test.each([
+  '100 ml water or milk',
+  '100 ml water / milk',
+  '100 ml water (may contain milk)',
+  '100 ml water, such as milk',
+])('%s: one of two may be in it, and is not certain', (typed) => {
+  const { contents } = resolveLine(typed, table);
+  expect(contents!.contains).not.toContain('milk');
+  expect(contents!.check).toContain('milk');
+});

@@ -50,7 +50,7 @@ export const dairy = `
 01012 | cottage cheese; creamed cottage cheese; small curd cottage cheese; large curd cottage cheese | milk ?rennet | cup 220, tub 300, tbsp 14, container 454
 01014 | dry cottage cheese; quark; curd cheese; farmer cheese; farmers cheese; pot cheese; twarog; tvorog; fromage frais; fromage blanc; dry curd cottage cheese; farmer s cheese | milk ?rennet | cup 220, cup dry 145, tbsp 14, tub 250
 01017 | cream cheese; full fat cream cheese; soft cheese; philadelphia cheese; philadelphia; full fat soft cheese; fullfat cream cheese; softened cream cheese; soft cream cheese; brick cream cheese; boursin | milk | cup 232, tbsp 14.5, packet 227, tub 227, block 227, brick 227
-43276~ | mascarpone; mascarpone cheese | milk | cup 227, tbsp 14.5, tub 227
+01053~ | mascarpone; mascarpone cheese | milk | cup 227, tbsp 14.5, tub 227
 01031 | neufchatel; light cream cheese; lowfat cream cheese; neufchatel cheese; reduced fat cream cheese; 1/3 less fat cream cheese; light soft cheese | milk | cup 232, tbsp 14.5, packet 227
 01018 | edam; edam cheese | milk ?rennet | cup 113, slice 28
 01019 | feta; feta cheese; crumbled feta; greek feta; sheep feta; greek style salad cheese; bulgarian feta; sirene; salad cheese; feta crumble | milk ?rennet | cup 150, tbsp 9, packet 200, block 200
@@ -74,7 +74,7 @@ export const dairy = `
 01159 | goat's cheese; goat cheese; goatcheese; soft goatcheese; chevre; fresh goatcheese; goat s cheese; goat cheese soft; goat cheese log; rindless goatcheese; soft rindless goatcheese; chevre log; crumbled goatcheese; mild goatcheese; goat curd | milk ?rennet | cup 140, log 115, tbsp 14, slice 20
 01156 | hard goatcheese; aged goatcheese; goat gouda | milk ?rennet | cup 113
 01228 | queso fresco; fresh queso fresco; fresh cheese; crumbled queso fresco | milk ?rennet | cup 122, tbsp 8
-01229~ | paneer; halloumi; indian cheese; panela cheese; queso panela; halloumi cheese; queso blanco; bread cheese; grilling cheese | milk ?rennet | block 225, cup 125, packet 225, slice 25
+01229~ | halloumi; panela cheese; queso panela; halloumi cheese; queso blanco; bread cheese; grilling cheese | milk ?rennet | block 225, cup 125, packet 225, slice 25
 01267 | cotija; cotija cheese; queso cotija | milk ?rennet | cup 110, tbsp 7
 01165 | queso anejo; anejo cheese | milk ?rennet | cup 132
 01166 | queso asadero; oaxaca cheese; oaxaca; queso oaxaca; quesillo; asadero | milk ?rennet | cup 113, cup diced 132
@@ -110,5 +110,9 @@ export const dairy = `
 04610~ | margarine; baking margarine; hard margarine; margarine stick; stork; oleo margarine; block margarine; stick margarine; soft margarine; vegetable spread; sunflower spread; baking spread; tub margarine; low fat spread; buttery spread | ?milk ?soy | tbsp 14.2, tsp 4.7, cup 227, stick 113, knob 15
 04610~ | vegan butter; nondairy butter; dairy free butter; plant butter; vegan margarine; vegan spread; dairy free spread; plant based butter; vegan block; vegan baking block; earth balance; nondairy margarine; dairy free margarine; vegan buttery stick; nondairy spread; vegan butter stick; plant based spread | ?soy ?cashew ?coconut ?almond | tbsp 14.2, tsp 4.7, cup 227, stick 113, knob 15
 43276~ | vegan cheese; dairy free cheese; plant based cheese; nondairy cheese; vegan cheddar; vegan cream cheese; nondairy cream cheese; dairy free cream cheese; vegan parmesan; vegan mozzarella; plant based cream cheese; non dairy cream cheese; vegan feta; nondairy cheddar | ?soy ?cashew ?almond ?coconut ?oats  ?hazelnut ?macadamia | cup 113, cup cream 232, slice 20, tbsp 14, packet 227
-43476~ | vegan yogurt; soy yogurt; plant yogurt; nondairy yogurt; coconut yogurt; plant based yogurt; almond yogurt; soya yogurt; dairy free yogurt; oat yogurt; nondairy sour cream; vegan sour cream; coconut milk yogurt; vegan cream; plant based cream; soy cream; oat cream; soya cream; plant cream; oat creme; vegan whipping cream; plant based yogurt | ?soy ?coconut ?almond ?oats ?cashew  | cup 245, tbsp 15
+43476~ | vegan yogurt; plant yogurt; nondairy yogurt; coconut yogurt; plant based yogurt; almond yogurt; dairy free yogurt; oat yogurt; nondairy sour cream; vegan sour cream; coconut milk yogurt; vegan cream; plant based cream; soy cream; oat cream; soya cream; plant cream; oat creme; vegan whipping cream; plant based yogurt | ?soy ?coconut ?almond ?oats ?cashew  | cup 245, tbsp 15
+43597~ | paneer; indian cheese; unsalted paneer | milk ?rennet | block 225, cup 125, packet 225, cube 15
+01015 | lowfat cottage cheese; reduced fat cottage cheese; 2% cottage cheese; light cottage cheese | milk ?rennet | cup 226, tub 300, tbsp 14
+01016 | 1% cottage cheese; fat free cottage cheese; nonfat cottage cheese | milk ?rennet | cup 226, tub 300, tbsp 14
+43476 | soy yogurt; soya yogurt; tofu yogurt; soy yoghurt | soy ?almond ?oats | cup 245, tbsp 15, pot 125
 `;

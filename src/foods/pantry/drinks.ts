@@ -1,6 +1,6 @@
 /** Water, tea, coffee, soft drinks, beer, wine, spirits. Rows as in vegetables.ts. */
 export const drinks = `
-14411 | water; cold water; hot water; warm water; boiling water; tap water; ice water; lukewarm water; filtered water; cooking water; pasta water; ice cube; ice; reserved pasta cooking water; cool water; starchy pasta water; iced water; crushed ice; just boiled water; very hot water; room temperature water; distilled water; soaking water; pasta cooking water; tepid water; spring water; mineral water | - | cup 237, tbsp 14.8, tsp 4.9, cube 25, each 25, ml 1, handful 100
+14411 | water; cold water; hot water; warm water; boiling water; tap water; ice water; lukewarm water; filtered water; cooking water; ice cube; ice; cool water; iced water; crushed ice; just boiled water; very hot water; room temperature water; distilled water; soaking water; tepid water; spring water; mineral water | - | cup 237, tbsp 14.8, tsp 4.9, cube 25, each 25, ml 1, handful 100
 14411~ | aquafaba; chickpea liquid; chickpea water; chickpea brine | legume | tbsp 15, cup 240, tin 150
 14121 | soda water; sparkling water; club soda; carbonated water; seltzer; fizzy water; sparkling mineral water; seltzer water | - | cup 237
 14148 | cola; coke; coca cola; soda cola; dr pepper; pepsi; root beer | caffeine | cup 246, tin 368, bottle 500, litre 1040
@@ -40,4 +40,5 @@ export const drinks = `
 11655 | carrot juice | - | cup 236
 14284 | cranberry juice cocktail; cranberry juice drink; sweetened cranberry juice | ?sulphites | cup 271
 14407~ | orange drink powder; tang; electrolyte powder; sports drink powder; lemonade powder; kool aid; squash drink; cordial; elderflower cordial; fruit cordial; lime cordial; lemonade concentrate; elderflower syrup; fruit syrup; raspberry syrup; rose syrup; lavender syrup; flavored syrup | ?sulphites | tbsp 18, cup 290, sachet 20
+14411~ | pasta water; pasta cooking water; starchy pasta water; noodle water | wheat ?egg | cup 237
 `;

@@ -18,7 +18,7 @@ export const fish = `
 15041 | pickled herring; rollmop; marinated herring; herring in jar; marinated herring fillet; soused herring; matjes | fish ?mustard ?milk ?sulphites ?wheat | cup 140, jar 250, piece 15, each 60
 15042 smoked | kipper; herring; smoked herring; kipper fillet; bloater; herring fillet | fish | fillet 40, each 140
 15046 | mackerel; mackerel fillet; fresh mackerel | fish | fillet 112, each 112
-15047~ smoked | mackerel; smoked mackerel fillet; peppered mackerel; mackerel fillet; smoked trout; smoked trout fillet; smoked eel; hot smoked trout; hot smoked mackerel | fish | fillet 90, each 90, packet 200
+15047~ smoked | mackerel; smoked mackerel fillet; peppered mackerel; mackerel fillet; hot smoked mackerel | fish | fillet 90, each 90, packet 200
 15048 canned | mackerel; tinned mackerel; mackerel fillet; mackerel in oil | fish | tin 125, cup 190
 15023 | mahi mahi; mahimahi; dolphinfish | fish | fillet 204, each 170
 15054 | monkfish; monkfish tail; monkfish fillet | fish | fillet 170, each 170
@@ -69,7 +69,7 @@ export const fish = `
 15151 cooked | = ; cooked prawn; atlantic prawn; north atlantic prawn; cooked peeled prawn; brown shrimp; bay shrimp; salad shrimp; cocktail prawn | crustaceans ?sulphites | each 6, large 7, cup 128, packet 200
 15149 frozen | shrimp; prawn; king prawn; tiger prawn | crustaceans ?sulphites | cup 145, bag 340, packet 250
 15152 canned | shrimp; canned shrimp; prawn | crustaceans ?sulphites | tin 113, cup 128
-15152~ dried | shrimp; prawn; dried prawn; shrimp powder; tiny dried shrimp; dried baby shrimp; small dried shrimp | crustaceans ?sulphites | tbsp 6, cup 60
+15152~ dried | shrimp; prawn | crustaceans ?sulphites | tbsp 6, cup 60
 06179~ | shrimp paste; belacan; terasi; kapi; bagoong; fermented shrimp paste; prawn paste | crustaceans ?fish | tsp 6, tbsp 18
 15139 | crab; blue crab; whole crab; fresh crab; soft shell crab | crustaceans | each 85
 15143 | dungeness crab | crustaceans | each 163
@@ -98,4 +98,6 @@ export const fish = `
 15160~ | seafood mix; mixed seafood; frozen seafood mix; seafood; fruits de mer; seafood medley; shellfish; mixed shellfish | fish crustaceans molluscs | packet 400, cup 150
 80200 | frog leg | game | each 45
 43497 | jellyfish; salted jellyfish | - | cup 58
+15131~ | smoked trout; smoked trout fillet; hot smoked trout; smoked eel; smoked whitefish | fish | fillet 65, each 65, packet 125, cup 136
+15154~ | langoustine; langostino; scampi tail; dublin bay prawn; norway lobster; spiny lobster; rock lobster | crustaceans ?sulphites | each 40, tail 20, packet 250
 `;

@@ -15,7 +15,7 @@ export const grains = `
 20090 | brown rice flour | - | cup 158, tbsp 10
 20016 | maize flour; corn flour yellow; maize flour; corn flour; fine cornmeal flour | - | cup 117, tbsp 7
 20017 | masa harina; masa flour; masa; instant corn masa; corn masa flour; masarepa; nixtamalized corn flour | - | cup 114, cup tamale 123, tbsp 7.1
-20020 | cornmeal; polenta; yellow cornmeal; white cornmeal; fine polenta; medium cornmeal; coarse cornmeal; stone ground cornmeal; quick cook polenta; instant polenta; blue cornmeal; quick polenta; dry polenta; finely ground cornmeal | - | cup 150, cup finely ground 138, tbsp 9, packet 500
+20020 | cornmeal; polenta; yellow cornmeal; white cornmeal; fine polenta; medium cornmeal; coarse cornmeal; stone ground cornmeal; quick cook polenta; instant polenta; blue cornmeal; quick polenta; dry polenta; finely ground cornmeal | - | cup 145, cup finely ground 135, tbsp 9, packet 500
 08090 | grits; grit; corn grit; hominy grit; white grit; quick grit; stone ground grit | - | cup 156, tbsp 9.7, packet 28
 20027 | cornstarch; cornflour; corn starch; maize starch; maizena; starch | - | cup 128, tbsp 8, tsp 2.7
 20027~ | potato starch | nightshade | cup 160, tbsp 10, tsp 3.3
@@ -52,7 +52,7 @@ export const grains = `
 20142 dry | teff; teff grain | - | cup 193
 20062 | rye berry; rye grain; rye flake | rye | cup 169
 20038 | oat groat; steel cut oat; pinhead oat; oat berry; irish oat; steel cut irish oat; coarse oatmeal | oats | cup 176
-08120 dry | oats; oat; rolled oat; porridge oat; old fashioned oat; oatmeal; quick oat; quick cooking oat; jumbo oat; oat flake; old fashioned rolled oat; porridge; old fashioned whole rolled oat; thick cut oat; instant oat; rolled porridge oat; whole oat; large flake oat | oats | cup 90, tbsp 5.6, handful 30, packet 28
+08120 dry | oats; oat; rolled oat; porridge oat; old fashioned oat; oatmeal; quick oat; quick cooking oat; jumbo oat; oat flake; old fashioned rolled oat; porridge; old fashioned whole rolled oat; thick cut oat; instant oat; rolled porridge oat; whole oat; large flake oat | oats ?wheat ?barley | cup 90, tbsp 5.6, handful 30, packet 28
 08121 cooked | = | oats | cup 234
 08120~ dry | gluten-free oats; glutenfree oat; gluten free oat; glutenfree rolled oat; gluten free rolled oat; certified glutenfree oat; glutenfree porridge oat | ?oats | cup 90, tbsp 5.6
 20033 | oat bran | oats | cup 94, tbsp 5.9
@@ -76,20 +76,19 @@ export const grains = `
 20088 dry | wild rice; wild rice blend; wild rice mix | - | cup 160
 20089 cooked | = | - | cup 164
 08156 | puffed rice; rice krispy; rice cereal; crisped rice; rice crispy; rice krispie; puffed rice cereal; murmura | ?barley ?wheat | cup 14, cup crisp 28
-20120 dry | pasta; spaghetti; dried pasta; macaroni; penne; fusilli; linguine; fettuccine; tagliatelle; farfalle; rigatoni; elbow macaroni; orzo; elbow pasta; ziti; bucatini; orecchiette; conchiglie; pasta shell; small pasta; rotini; cavatappi; ditalini; angel hair pasta; capellini; vermicelli pasta; short pasta; pappardelle; lasagna noodle; lasagna sheet; tube pasta; calamarata; soup pasta; stelline; shell pasta; bow tie pasta; tubetti; strascinati; campanelle; gemelli; casarecce; trofie; spaghettini; strascinati pasta; cavatelli; mafalda; linguini; paccheri; mezze maniche; bowtie pasta; pasta shape; broken spaghetti; thin spaghetti; wagon wheel pasta; radiatore; perciatelli; spaghettoni; tagliolini; garganelli; mostaccioli; manicotti; cannelloni; cannelloni tube; jumbo shell; jumbo pasta shell; fideo; fideos; semolina pasta; durum wheat pasta | wheat ?egg | cup 100, cup spaghetti 91, cup elbow 122, cup orzo 190, cup penne 95, cup macaroni 122, handful 50, packet 500, box 454, bunch 100, nest 60, sheet 20, each 20
+20120 dry | pasta; spaghetti; dried pasta; macaroni; penne; fusilli; linguine; fettuccine; tagliatelle; farfalle; rigatoni; elbow macaroni; orzo; elbow pasta; ziti; bucatini; orecchiette; conchiglie; pasta shell; small pasta; rotini; cavatappi; ditalini; angel hair pasta; capellini; vermicelli pasta; short pasta; pappardelle; lasagna noodle; lasagna sheet; sheet of lasagna; sheet lasagna; tube pasta; calamarata; soup pasta; stelline; shell pasta; bow tie pasta; tubetti; strascinati; campanelle; gemelli; casarecce; trofie; spaghettini; strascinati pasta; cavatelli; mafalda; linguini; paccheri; mezze maniche; bowtie pasta; pasta shape; broken spaghetti; thin spaghetti; wagon wheel pasta; radiatore; perciatelli; spaghettoni; tagliolini; garganelli; mostaccioli; manicotti; cannelloni; cannelloni tube; jumbo shell; jumbo pasta shell; fideo; fideos; semolina pasta; durum wheat pasta | wheat ?egg | cup 100, cup spaghetti 91, cup elbow 122, cup orzo 190, cup penne 95, cup macaroni 122, handful 50, packet 500, box 454, bunch 100, nest 60, sheet 20, each 20
 20121 cooked | = | wheat ?egg | cup 140, cup spaghetti 124, cup macaroni 140
 20093 fresh | pasta; spaghetti; tagliatelle; linguine; fettuccine; lasagna sheet; fresh pasta; fresh egg pasta; pappardelle; egg pasta; pasta sheet; fresh lasagna sheet; fresh tagliatelle | wheat egg | packet 250, cup 120, sheet 40, nest 75
 20124 dry | wholewheat pasta; wholewheat spaghetti; wholegrain pasta; wholewheat penne; wholewheat macaroni; wholegrain spaghetti; brown pasta; wholewheat fusilli; spelt pasta; wholewheat noodle | wheat | cup 100, packet 500
 20125 cooked | = | wheat | cup 130
 20091 dry | gluten free pasta; glutenfree pasta; corn pasta; glutenfree spaghetti; rice pasta; glutenfree penne; glutenfree macaroni; quinoa pasta; glutenfree fusilli; brown rice pasta | ?egg ?soy ?lupin | cup 105, packet 454
 20092 cooked | = | ?egg ?soy ?lupin | cup 140
-20093~ | gnocchi; potato gnocchi; fresh gnocchi | nightshade ?wheat ?egg ?milk ?sulphites | cup 150, packet 500
 20109 dry | egg noodles; egg noodle; dried egg noodle; wide egg noodle; medium egg noodle; extra wide egg noodle; broad egg noodle; spaetzle; german egg noodle; kluski noodle | egg wheat | cup 38, nest 62, packet 340, bag 340
 20110 cooked | = | egg wheat | cup 160
 20093 fresh | egg noodles; egg noodle; asian egg noodle; chinese egg noodle; wonton noodle; fresh chinese noodle; fresh asian noodle; thin egg noodle; chow mein noodle fresh; hokkien noodle; yakisoba noodle; lo mein noodle; thin asian egg noodle; asian style egg noodle; fresh asian egg noodle; spaetzle; medium egg noodle | egg wheat | packet 400, nest 75, cup 120
 20120~ dry | wheat noodle; udon noodle dried; dried udon; ramen noodle dried; noodle; dried noodle; asian noodle; chinese noodle; asian wheat noodle; chinese wheat noodle; dried udon noodle | wheat ?egg ?soy | cup 80, nest 60, packet 250
-20121~ cooked | noodles; noodle; wheat noodle; udon noodle; udon; ramen noodle; ramen; asian noodle; straight to wok noodle; chinese noodle | wheat ?egg ?soy | cup 160, packet 200
-20093~ fresh | udon noodle; udon; fresh ramen noodle; fresh udon; fresh udon noodle; fresh ramen; frozen udon; udon noodles | wheat ?egg | packet 200, cup 150, block 200
+20121~ cooked | noodles; noodle; wheat noodle; ramen noodle; ramen; asian noodle; straight to wok noodle; chinese noodle | wheat ?egg ?soy | cup 160, packet 200
+20093~ fresh | fresh ramen noodle; fresh ramen | wheat ?egg | packet 200, cup 150, block 200
 06583 | ramen; instant noodle; ramen noodle; instant ramen; instant ramen noodle; packet ramen; ramen noodle soup | wheat ?soy ?milk ?egg ?fish ?crustaceans ?molluscs ?celery ?sesame ?mustard | packet 85, block 80, each 85, cup 80
 20113 | crispy noodle; chow mein noodle; crispy chow mein noodle; fried noodle | wheat ?egg ?soy | cup 45
 20114 dry | soba; soba noodle; buckwheat noodle; buckwheat soba | ?wheat | packet 250, bunch 90, cup 85
@@ -165,4 +164,5 @@ export const grains = `
 19034~ | popcorn kernel; popping corn; unpopped popcorn; corn kernel unpopped | - | cup 200, tbsp 13
 19816 | rice cake; puffed rice cake; brown rice cake | ?sesame ?wheat | each 9
 42200 | papadum; poppadom; papad; poppadum; papadam | legume ?wheat ?sulphites | each 12
+20117~ fresh | udon noodle; udon; fresh udon; fresh udon noodle; frozen udon; straight to wok noodle | wheat ?egg | packet 200, cup 150, block 200
 `;

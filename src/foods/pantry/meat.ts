@@ -80,7 +80,7 @@ export const meat = `
 10004 | pork back fat; pork fat; fatback; back fat; pork fatback | pork | cup 205, slice 30
 10110 | pork liver; pig liver | pork | slice 50
 10106 | pork kidney | pork | each 233
-10165~ | ham hock; pig trotter; pig foot; ham hock; smoked ham hock; pork hock; ham bone; ham shank; pig feet; pork trotter; gammon hock; pork knuckle | pork | each 450
+10165~ | pig trotter; pig foot; pig feet; pork trotter | pork | each 450
 10123 | bacon; streaky bacon; back bacon; bacon rasher; smoked bacon; thick cut bacon; unsmoked bacon; bacon lardon; lardon; bacon strip; sliced bacon; slab bacon; smoked streaky bacon; smoked back bacon; bacon slice; lardons; uncooked bacon; applewood smoked bacon; center cut bacon; thick sliced bacon; rindless bacon; smoky bacon | pork ?sulphites | slice 28, rasher 28, each 28, strip 28, slice thick 35, cup 145, packet 340, slab 500
 10862 cooked | bacon; crispy bacon; crumbled bacon; bacon slice; cooked bacon | pork ?sulphites | slice 8, rasher 8, each 8, cup 80, tbsp 7
 10123 | pancetta; guanciale; diced pancetta; sliced pancetta; cubed pancetta; smoked pancetta; speck | pork ?sulphites ?milk | slice 12, cup 140, packet 150
@@ -88,7 +88,7 @@ export const meat = `
 10165 | salt pork; salted pork | pork | cup 180, slice 30
 07254 | turkey bacon; turkey rasher | poultry ?milk ?soy ?wheat | slice 16, rasher 16, each 16
 10182 | ham; smoked ham; boiled ham; deli ham; sliced ham; baked ham; ham slice; honey ham; ham steak; black forest ham; ham cube; country ham; diced ham; deli baked ham; wiltshire ham; cooked ham; jambon; thick sliced ham; roast ham | pork ?milk ?soy ?wheat ?honey | slice 28, cup 140, steak 225, each 28, packet 120
-07071~ | prosciutto; serrano ham; parma ham; jamon serrano; jamon; iberico ham; bayonne ham; cured ham; prosciutto di parma; dry cured ham; jamon iberico; bresaola; coppa; capicola | pork | slice 15, each 15, packet 80
+07071~ | coppa; capicola; capocollo; lonza | pork | slice 15, each 15, packet 80
 07019 | chorizo; cooking chorizo; spanish chorizo; chorizo sausage; cured chorizo; smoked chorizo; dry chorizo; chorizo ring; firm smoked chorizo; linguica; andouille cured; spanish chorizo sausage | pork nightshade ?milk ?soy ?wheat ?sulphites ?beef | each 60, link 60, slice 5, ring 225, cup 120, piece 60, sausage 60
 07019~ | mexican chorizo; fresh chorizo; bulk pork chorizo; fresh chorizo sausage; raw chorizo; pork chorizo; raw chorizo sausage | pork nightshade ?milk ?soy ?wheat ?sulphites | each 60, link 60
 07036 | pork sausage; italian sausage; hot italian sausage; sweet italian sausage; mild italian sausage; pork sausage; sausage; sausage meat; sausagemeat; pork sausage meat; breakfast sausage; bulk pork sausage; cumberland sausage; bulk sausage; raw sausage; lincolnshire sausage; toulouse sausage; fresh sausage; banger; bulk italian sausage; salsiccia; country sausage; spicy italian sausage | pork ?wheat ?milk ?soy ?sulphites ?mustard ?celery ?egg ?barley | each 67, link 75, large 91, small 28, sausage 67, packet 454, patty 45
@@ -121,4 +121,9 @@ export const meat = `
 17177 | rabbit; whole rabbit; rabbit piece; hare; diced rabbit; rabbit leg | game | each 1000
 17158 | wild boar; boar; wild boar meat | game pork | each 150
 05641 | ostrich; ground ostrich; ostrich mince; ostrich steak; emu; kangaroo; kangaroo mince; horse meat; alligator | game | each 150
+10936 | ham hock; smoked ham hock; ham shank; gammon hock; ham bone | pork ?sulphites | each 450, piece 450
+10936~ | pork hock; pork knuckle; eisbein | pork | each 450, piece 450
+10141~ | prosciutto; serrano ham; parma ham; jamon serrano; jamon; iberico ham; bayonne ham; cured ham; prosciutto di parma; dry cured ham; jamon iberico | pork | slice 15, each 15, packet 80
+10141~ | bresaola | beef | slice 8, packet 80
+22975 | chicken nugget; chicken nuggets; nugget | poultry wheat ?egg ?milk ?soy ?mustard ?celery ?sulphites | each 20, piece 20, packet 450
 `;

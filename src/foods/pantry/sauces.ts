@@ -51,7 +51,6 @@ export const sauces = `
 06631 | sriracha; sriracha sauce; sriracha chili sauce | nightshade ?fish ?sulphites | tsp 6.5, tbsp 19.5, cup 280
 06631~ | gochujang; sambal; sambal oelek; chili garlic sauce; chili paste; red chili paste; harissa; harissa paste; chili garlic paste; chipotle paste; aji amarillo paste; korean chili paste; sambal ulek; rose harissa; gochujang paste; chili sauce paste; ancho paste; aji panca paste; chipotle chili paste; peri peri paste; calabrian chili paste; calabrian chili; red pepper paste; chili bean paste hot; chili puree; hot chili paste | nightshade ?soy ?wheat ?barley ?fish ?crustaceans ?sulphites ?sesame | tsp 6, tbsp 18, tube 90
 06961~ | adobo sauce; chipotle in adobo; chipotle; chipotle chili in adobo; chipotle pepper in adobo; chipotle chili; chipotle pepper; chipotle in adobo sauce; canned chipotle; chipotle adobo; chipotle in adobo chili; chipotle pepper in adobo sauce; chipotle chili in adobo sauce; adobo sauce from can | nightshade ?wheat ?soy ?sulphites | each 12, tbsp 15, tsp 5, tin 200
-06961~ | sweet chili sauce; thai sweet chili sauce; chili sauce; chili dipping sauce | nightshade ?fish ?sulphites ?celery | tbsp 17, tsp 5.7, cup 273
 06972 | tomato chili sauce; heinz chili sauce; american chili sauce; bottled chili sauce | nightshade ?celery ?mustard | tbsp 17, cup 273
 11935 | ketchup; tomato ketchup; tomato sauce au; catsup | nightshade ?celery | tbsp 17, tsp 5.7, cup 272, packet 9
 02046 | mustard; yellow mustard; american mustard; prepared mustard; hot dog mustard; ballpark mustard | mustard ?sulphites | tsp 5, tbsp 15, cup 249
@@ -116,10 +115,14 @@ export const sauces = `
 06119 | chicken gravy; turkey gravy | poultry ?wheat ?milk ?soy ?celery ?egg | cup 228
 06118 | gravy mix; gravy granule; brown gravy mix; gravy powder; bisto; gravy browning; onion gravy mix; gravy packet; turkey gravy mix; country gravy mix | ?wheat ?milk ?soy ?celery ?barley ?beef ?poultry | tbsp 6, tsp 2, packet 25, sachet 25
 43406 | marmite; vegemite; yeast extract; promite | barley wheat celery ?rye ?oats | tsp 6, tbsp 18
-06044~ | cream of mushroom soup; condensed cream of mushroom soup; condensed mushroom soup; cream of mushroom; condensed soup; cream of chicken soup; cream of celery soup; cream of chicken; condensed cream of chicken soup; mushroom soup; chicken soup can | milk wheat ?soy ?celery ?egg ?mushroom ?poultry ?beef | tin 298, cup 252, can 298
 06159 | tomato soup; condensed tomato soup; cream of tomato soup | wheat nightshade ?milk ?celery ?soy | tin 305, cup 250
 06142 | sofrito; recaito | allium nightshade ?pork | cup 206, tbsp 13
 16123~ | black bean sauce; black bean garlic sauce; bean sauce; chee hou sauce; brown bean sauce | soy wheat ?sesame ?molluscs ?fish | tbsp 17, tsp 6
-11546~ | tomato bruschetta topping; tapenade; olive tapenade; olive paste; sundried tomato paste; black olive tapenade; sundried tomato puree | ?fish ?nightshade ?sulphites ?milk | tbsp 15, jar 190
-04018~ | coleslaw dressing; tzatziki; raita; garlic sauce; toum; yogurt sauce; tzatziki sauce | ?egg ?milk ?mustard | tbsp 15, cup 240
+11546~ | tomato bruschetta topping; sundried tomato paste; sundried tomato puree | ?fish ?nightshade ?sulphites ?milk | tbsp 15, jar 190
+04018~ | coleslaw dressing; garlic sauce; toum | ?egg ?milk ?mustard | tbsp 15, cup 240
+27050~ | sweet chili sauce; thai sweet chili sauce; chili dipping sauce | nightshade ?fish ?sulphites ?celery | tbsp 18, tsp 6, cup 280
+06972 | chili sauce | nightshade ?celery ?mustard ?fish ?soy ?wheat ?sulphites | tbsp 17, tsp 5.7, cup 273
+06043 | cream of mushroom soup; condensed cream of mushroom soup; condensed mushroom soup; cream of mushroom; mushroom soup | milk wheat mushroom ?soy ?celery ?egg ?barley | tin 298, can 298, cup 252
+06016 | cream of chicken soup; condensed cream of chicken soup; cream of chicken | milk wheat poultry ?soy ?celery ?egg ?barley | tin 305, can 305, cup 252
+06010 | cream of celery soup; condensed cream of celery soup; cream of celery | milk wheat celery ?soy ?egg ?barley | tin 305, can 305, cup 252
 `;

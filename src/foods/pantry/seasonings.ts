@@ -2,7 +2,7 @@
 export const seasonings = `
 02044 | basil; fresh basil; basil leaf; thai basil; sweet basil; holy basil | - | leaf 0.5, sprig 2, bunch 30, cup 21, cup packed 30, cup chopped 42, tbsp 2.65, handful 10, stem 3
 02003 dried | = | - | tsp 0.7, tbsp 2.1
-11297 | parsley; fresh parsley; flat leaf parsley; italian parsley; curly parsley; parsley leaf; flat parsley; fresh flat leaf parsley; mixed herb fresh; fresh herb; soft herb; herb; mixed fresh herb; chopped herb | - | sprig 1, bunch 60, cup 60, cup chopped 60, cup packed 50, cup leaf 25, tbsp 3.8, handful 15, stem 3, packet 30
+11297 | parsley; fresh parsley; flat leaf parsley; italian parsley; curly parsley; parsley leaf; flat parsley; fresh flat leaf parsley; mixed herb fresh; fresh herb; soft herb; herb; mixed fresh herb; chopped herb | - | sprig 1, bunch 60, cup 45, cup chopped 48, cup packed 50, cup leaf 25, tbsp 3.8, tbsp chopped 3.8, handful 15, stem 3, packet 30
 02029 dried | parsley; parsley flake | - | tsp 0.5, tbsp 1.6
 11625 dried | freeze dried parsley | - | tbsp 0.4
 11165 | cilantro; coriander; fresh coriander; fresh cilantro; coriander leaf; cilantro leaf; chinese parsley; green coriander; coriander stem; cilantro stem; coriander root; dhania leaf | - | sprig 2.2, bunch 60, cup 16, cup chopped 40, cup packed 40, tbsp 2, handful 10, stem 2, root 3, packet 30

@@ -42,7 +42,7 @@ export const sweets = `
 19166 | dutch process cocoa; dutch processed cocoa; dutch process cocoa powder; dutched cocoa; alkalized cocoa; dutch cocoa powder; dutch processed cocoa powder; unsweetened dutch process cocoa; unsweetened dutch process cocoa powder; dutch cocoa; unsweetened dutch processed cocoa powder | caffeine | cup 86, tbsp 5.4, tsp 1.8
 12120~ | cacao nib; cocoa nib | caffeine | cup 120, tbsp 7.5
 04501 | cocoa butter; cacao butter; food grade cocoa butter | - | tbsp 13.6, cup 218
-14192 | hot chocolate powder; drinking chocolate; cocoa mix; hot chocolate mix; hot cocoa mix; mexican drinking chocolate; ovaltine; malted milk powder; horlicks; instant hot chocolate; instant cocoa; chocolate drink powder; sweetened cocoa powder; ground chocolate; mexican chocolate | ?milk ?soy ?barley ?wheat caffeine | tbsp 9, sachet 28, packet 28, cup 130, tablet 90
+14192 | hot chocolate powder; drinking chocolate; cocoa mix; hot chocolate mix; hot cocoa mix; mexican drinking chocolate; instant hot chocolate; instant cocoa; chocolate drink powder; sweetened cocoa powder; ground chocolate; mexican chocolate | ?milk ?soy ?barley ?wheat caffeine | tbsp 9, sachet 28, packet 28, cup 130, tablet 90
 19078 | unsweetened chocolate; baking chocolate; bitter chocolate; baker chocolate; unsweetened baking chocolate; chocolate liquor; 100% chocolate; unsweetened chocolate square | ?milk ?soy caffeine | cup grated 132, cup chopped 170, square 29, bar 113, each 29, cup 170
 19904 | 70% chocolate; 70% dark chocolate; extra dark chocolate; bitter dark chocolate; 85% chocolate; bittersweet dark chocolate; 75% chocolate; 72% chocolate; 80% chocolate | ?milk ?soy caffeine | bar 100, square 10, cup 170, cup chopped 170
 19903 | bittersweet chocolate; bittersweet chocolate chip; 60% chocolate; dark bittersweet chocolate; 60% dark chocolate; 66% chocolate; 64% chocolate; bittersweet; bittersweet chocolate chunk; bitter sweet chocolate | ?milk ?soy caffeine | bar 100, square 28, cup 170, tbsp 10
@@ -66,11 +66,14 @@ export const sweets = `
 19184 | instant chocolate pudding; chocolate pudding mix; chocolate instant pudding mix; chocolate pudding | ?milk ?soy ?wheat | packet 110, box 110
 20027~ | custard powder; bird custard powder; vanilla custard powder | ?milk ?wheat | tbsp 9, tsp 3, packet 75
 19168 | custard; vanilla custard; creme anglaise; ready made custard; fresh custard; pastry cream | milk ?egg ?wheat | cup 282, carton 500, tub 500
-18288~ | pancake mix; bisquick; baking mix; biscuit mix; pancake and waffle mix; waffle mix; buttermilk pancake mix; all purpose baking mix; scone mix | wheat ?milk ?egg ?soy | cup 120, packet 500, box 500
+18289 | pancake mix; bisquick; baking mix; biscuit mix; pancake and waffle mix; waffle mix; buttermilk pancake mix; all purpose baking mix; scone mix | wheat ?milk ?egg ?soy | cup 130, packet 500, box 500, tbsp 8
 18144 | cake mix; yellow cake mix; white cake mix; vanilla cake mix; sponge mix; spice cake mix; lemon cake mix; funfetti cake mix; boxed yellow cake mix; devils food cake mix; chocolate cake mix; boxed cake mix; devil food cake mix | wheat ?milk ?egg ?soy | packet 432, box 432, cup 120
 18152 | brownie mix; fudge brownie mix; boxed brownie mix | wheat ?milk ?egg ?soy ?walnut | packet 510, box 510
 18022 | cornbread mix; corn muffin mix; jiffy mix; jiffy corn muffin mix; cornbread muffin mix | wheat ?milk ?egg ?soy ?pork | packet 240, box 240, cup 150
 19371~ | frosting; icing; buttercream; vanilla frosting; chocolate frosting; fondant; ready made icing; cream cheese frosting; royal icing; ready to roll icing; white frosting; sugarpaste; candy melt; ready roll icing; buttercream frosting | ?milk ?soy ?egg ?gelatine ?wheat | cup 290, tub 450, tbsp 18, packet 500
 18374~ | sourdough starter; starter; levain; ripe sourdough starter; active sourdough starter; sourdough discard; active starter; sourdough starter discard; ripe levain; sourdough levain; leaven; mature sourdough starter | wheat ?rye | cup 240, tbsp 15
-02047~ | msg; monosodium glutamate; msg; ajinomoto; accent seasoning; citric acid; ascorbic acid; calcium chloride; lye; baker ammonia; potash; tartaric acid; vitamin c powder; kansui; pink curing salt; prague powder; cure salt; ammonium bicarbonate; alum; pickle crisp; sodium citrate; malic acid; activated charcoal | - | tsp 4.4, tbsp 13, pinch 0.3
+02047~ | pink curing salt; prague powder; cure salt | - | tsp 4.4, tbsp 13, pinch 0.3
+18248 | doughnut; donut; cake doughnut; plain doughnut | wheat ?milk ?egg ?soy ?peanut ?sulphites | each 40, piece 40
+43046 | nougat; torrone; almond nougat | egg almond ?milk ?peanut ?hazelnut ?pistachio ?soy ?sesame ?honey ?gelatine | piece 14, bar 40
+19335~ | lactose; milk sugar; lactose powder | milk | tsp 4, tbsp 12, cup 192
 `;

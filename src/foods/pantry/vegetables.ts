@@ -9,9 +9,9 @@ export const vegetables = `
 11284~ | crispy onion; crispy fried onion; french fried onion | allium ?wheat | cup 55, packet 100, tbsp 4
 11294 | sweet onion; vidalia onion; vidalia | allium | medium 150, small 100, large 331, cup chopped 160, cup sliced 115
 11287 frozen | onion | allium | cup 160
-11285 | pearl onion; cocktail onion; baby onion; button onion; silverskin onion; boiling onion; cipollini; cipollini onion; pickling onion | allium | each 12, cup 140, packet 283, jar 200
+11285 | pearl onion; cocktail onion; baby onion; button onion; silverskin onion | allium | each 12, cup 140, packet 283, jar 200
 11284 | dried onion; onion flake; dried onion flake; dehydrated onion; dried minced onion; instant onion | allium ?sulphites | tbsp 5
-11291 | spring onion; springonion; scallion; spring onions; green onions; welsh onion; salad onion; escallion | allium | each 15, small 5, medium 15, large 25, bunch 100, stalk 15, cup 100, cup sliced 65, tbsp 6
+11291 | spring onion; springonion; scallion; spring onions; green onions; welsh onion; salad onion; escallion | allium | each 15, small 5, medium 15, large 25, bunch 100, stalk 15, cup 80, cup chopped 75, cup sliced 60, tbsp 5.5
 11677 | shallot; eschalot; banana shallot; asian shallot | allium | each 30, small 15, medium 30, large 45, clove 15, cup 160, tbsp 10
 11246 | leek; baby leek | allium | each 150, small 90, medium 150, large 250, stalk 150, cup 89
 11247 cooked | = | = | cup 104
@@ -239,4 +239,7 @@ export const vegetables = `
 11222 | moringa leaf; drumstick leaf; moringa | - | cup 21
 11157 | chrysanthemum green; garland chrysanthemum; shungiku | - | cup 25, bunch 150
 11104 | burdock; burdock root; gobo | - | each 156, cup 118
+11282 | boiling onion; pickling onion; cipollini; cipollini onion; small boiling onion | allium | each 35, cup 150
+11437 | salsify; black salsify; scorzonera; oyster plant | - | each 70, cup 133
+11438 cooked | salsify; black salsify; scorzonera | - | cup 135
 `;
