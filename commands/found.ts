@@ -4,7 +4,7 @@ import { Doubt, Refusal } from '#core/refusal.ts';
 import { type Finding, gasGrowth, isByAltitude, mayFollow, regained, unsound } from '#core/seal-check.ts';
 import { pouchesInStock } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
-import { foundAs, foundMark, foundSentence } from '#words/found-words.ts';
+import { foundAs, foundMark } from '#words/found-words.ts';
 import { localDays } from '#words/local-days.ts';
 import { altitudeM, flag, massG, optional, pouchCodes } from '#words/parts.ts';
 import { sayCodes, sayG, sayNumber } from '#words/say.ts';

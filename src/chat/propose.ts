@@ -1,6 +1,7 @@
 import { Refusal } from '#core/refusal.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
 import { Ambiguous } from '#words/reading.ts';
+import { isTurnedRound } from '#talk/deeds.ts';
 import type { Chosen } from './address.ts';
 import type { Answerer } from './answerer.ts';
 import { open, record, Repeated } from './carry-out.ts';
@@ -78,6 +79,8 @@ export function proposal(answerer: Answerer, message: Message, household: number
   const why = [holds === null ? '' : `${holds[0]!.toUpperCase()}${holds.slice(1)}.`, notUnderstood]
     .filter((line) => line !== '')
     .join(' ');
+  // What is said not to be so is not one tap away.
+  if (isTurnedRound(holds)) return { group: `Nothing is recorded. ${why}` };
   let did: string | undefined;
   try {
     did = rehearse(answerer, message, household, one);

@@ -75,6 +75,12 @@ export function batchStore(db: Db) {
   const insertWeighing = db.prepare(
     `INSERT INTO weighing (household, batch, tray_no, at_ms, net_g) VALUES (:household, :batch, :trayNo, :atMs, :netG)`,
   );
+  const mendWeighing = db.prepare(
+    'UPDATE weighing SET net_g = :netG WHERE household = :household AND batch = :batch AND tray_no = :trayNo AND at_ms = :atMs',
+  );
+  const mendTray = db.prepare(
+    'UPDATE tray SET wet_g = :wetG WHERE household = :household AND batch = :batch AND no = :no',
+  );
   const setPot = db.prepare('UPDATE batch SET pot_g = ? WHERE household = ? AND id = ?');
 
   return (household: number, recipeOf: (id: number) => Recipe) => {
@@ -119,6 +125,15 @@ export function batchStore(db: Db) {
           witnesses: (witnessesOf.get(row.id) ?? []).map(asWitness),
         }));
       },
+      /** Puts the weight of one tray at one weighing right; the journal keeps what it was. */
+      mendWeighing: (
+        batch: number,
+        { trayNo, atMs }: Pick<Weighing, 'trayNo' | 'atMs'>,
+        netG: number,
+      ): void => void mendWeighing.run({ household, batch, trayNo, atMs, netG }),
+      /** Puts the loaded weight of one tray right. */
+      mendTray: (batch: number, no: number, wetG: number): void =>
+        void mendTray.run({ household, batch, no, wetG }),
       latest: (count: number): Batch[] => (latest.all(household, count) as BatchRow[]).map(whole),
       /** @returns the number of the new batch: the next after the highest there is */
       load: (

@@ -84,6 +84,12 @@ export const howHeavy: Reader = (look) => {
 
 /** 'Is B6 dry', 'when will it be ready'. */
 export const dryness: Reader = (look) => {
+  if (
+    isAsking(look) &&
+    look.says(/ how (?:is|s|are) .*(?:doing|going|coming|getting on|looking) /) &&
+    look.said.batches.length > 0
+  )
+    return ask('isdry', about(look), 4);
   const dry = look.says(/ (?:dry|dried|done|ready|steady|finished) /) && !look.says(/ dry (?:weight|goods) /);
   const when = look.says(
     / (?:how long (?:until|till|before|does|will|has)|when (?:will|is|can|do|should)|how much longer|hours? (?:left|to go)) /,
@@ -143,7 +149,11 @@ export const mayEat: Reader = (look) => {
       / (?:who|which of us) (?:ate|used|had|threw|sealed|made|cooked|loaded|weighed|recorded|discarded|opened|did) /,
     )
   ) {
-    if (look.says(/ (?:ate|eaten|had) /)) return undefined;
+    if (
+      look.says(/ (?:ate|eaten|had|did|has|have) (?!gluten|milk)/) &&
+      !look.says(/ (?:may|can|could|ok|okay|safe) /)
+    )
+      return undefined;
     return ask('mayeat', `${about(look)} for ${whom}`, 5);
   }
   if (
@@ -350,10 +360,10 @@ export const tripAsks: Reader = (look) => {
 
 function dayText(look: Look): string {
   const found =
-    /\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|tonight|tomorrow|mon|tue|wed|thu|fri|sat|sun|\d{1,2}(?:st|nd|rd|th)?\s+(?:of\s+)?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}*|first (?:day|evening|night)|last (?:day|evening|night))\b/iu.exec(
+    /\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|tonights?|tomorrow|mon|tue|wed|thu|fri|sat|sun|\d{1,2}(?:st|nd|rd|th)?\s+(?:of\s+)?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}*|first (?:day|evening|night)|last (?:day|evening|night))\b/iu.exec(
       look.said.text,
     )?.[0];
-  return found?.toLowerCase() === 'tonight' ? 'today' : (found ?? '');
+  return found?.toLowerCase().startsWith('tonight') ? 'today' : (found ?? '');
 }
 
 /** 'What is our altitude', 'which absorbers do we have'. */
@@ -393,6 +403,12 @@ export const worries: Reader = (look) => {
         : 'loose';
   return ask('worry', `${kind} ${about(look)}`, 6);
 };
+
+/** 'What do we need to buy', 'shopping list': what is to be cooked says it, until a list of its own does. */
+export const shopping: Reader = (look) =>
+  look.has('shop', 'shopping', 'buy', 'groceries') && (isAsking(look) || look.says(/ list /))
+    ? ask('cook', look.trip() ?? '', 4)
+    : undefined;
 
 /** 'Should I throw out B1-5', 'should we eat it now': what its date says. */
 export const should: Reader = (look) =>

@@ -21,13 +21,19 @@ export const ideas = {
 
 export const idea = (name: keyof typeof ideas): string[] => ideas[name].split(' ');
 
+/** What is said not to be so is never offered either. */
+export const turnedRound = (word: string): string => `"${word}" ${staysAsItIs}`;
+
+export const isTurnedRound = (holds: string | null): boolean => holds !== null && holds.endsWith(staysAsItIs);
+const staysAsItIs = 'turns it round, so it stays as it is';
+
 /** What stands against recording a deed as done, in words; null where nothing does. */
 export function holdOf(
   { said: { mood } }: Look,
   more: { readonly except?: boolean; readonly negated?: boolean } = {},
 ): string | null {
   if (mood.asks) return 'that reads as a question';
-  if (mood.negated !== null && !more.negated) return `"${mood.negated}" turns it round`;
+  if (mood.negated !== null && !more.negated) return turnedRound(mood.negated);
   if (mood.either) return 'that leaves open which one';
   if (mood.doubt !== null) return `"${mood.doubt}" leaves it open`;
   if (mood.part !== null) return `"${mood.part}" is not the whole`;
@@ -75,6 +81,32 @@ export const eating: Reader = (look) => {
     left: look.leftBy([...thing.at, ...verbs, ...had, ...people(look), ...(meal ? [meal.at] : [])]),
     holds: holdOf(look),
   };
+};
+
+/** 'Ate the rest of B1', 'ate the 15 g left of B1', 'half of B9-2 is left': what was never sealed, or a part. */
+export const eatingPart: Reader = (look) => {
+  const verbs = look.at(...idea('eat'));
+  const isRest = look.says(/ (?:rest|remainder|unsealed|leftovers?|left) /);
+  const mass = look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === 'mass')?.typed;
+  const [batch] = look.said.batches;
+  if (batch && look.said.codes.length === 0 && isRest && verbs.length > 0)
+    return {
+      means: 'use',
+      words: `B${batch.batch} ${mass ?? 'rest'}`,
+      score: 6.5,
+      left: [],
+      holds: look.said.mood.asks ? 'that reads as a question' : null,
+    };
+  const half = /\b(half|a third|a quarter|three quarters|two thirds)\b/iu.exec(look.said.text)?.[1];
+  if (look.said.codes.length === 1 && half !== undefined && verbs.length > 0)
+    return {
+      means: 'use',
+      words: `${look.codes()} ${half}`,
+      score: 7,
+      left: [],
+      holds: look.said.mood.asks ? 'that reads as a question' : null,
+    };
+  return undefined;
 };
 
 /** 'Threw away B1-3', 'bin B2-2 – mice'. What stands behind the code is the reason. */
@@ -420,8 +452,12 @@ export const comingBack: Reader = (look) => {
   if (verbs.length === 0 || !(everything || codes)) return undefined;
   if (look.says(/ (?:out of|take that|taking|take it|took that) (?:the |my |our )?(?:back|rucksack)/))
     return undefined;
-  if (!look.has('home', 'return', 'bring') && !look.says(/ (?:came|come|are|were|we re) back /))
-    return undefined;
+  const isBack =
+    look.has('return', 'bring') ||
+    look.says(
+      / (?:came|come|are|were|we re|got) back | back (?:home|from) | (?:we re|were|we are|i m|are|got|came) home | home again /,
+    );
+  if (!isBack) return undefined;
   const words = outcomesIn(look);
   if (words === undefined) return undefined;
   return {
@@ -458,15 +494,69 @@ function outcomesIn(look: Look): string | undefined {
   return ordered.length === 0 ? undefined : ordered.join(', ');
 }
 
+const foundWords =
+  / (?:tight|firm|holding|hold|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
+
+/** 'B3-2 is loose', 'B1-4 and B1-5 hold', 'resealed B3-2 with 92 g'. */
+export const finding: Reader = (look) => {
+  if (look.said.codes.length === 0 || !foundWords.test(look.folded) || look.has(...idea('throw')))
+    return undefined;
+  const mass = look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === 'mass')?.typed;
+  const word = foundWords.exec(look.folded)![0].trim();
+  const plain = /^(?:hold|held|holding|firm)/.test(word)
+    ? 'tight'
+    : /^(?:lost|drew|leak)/.test(word)
+      ? 'loose'
+      : /^(?:puff|bloat|swell)/.test(word)
+        ? 'swollen'
+        : /^(?:smell|stink)/.test(word)
+          ? 'smells'
+          : word === 'drying on'
+            ? 'drying'
+            : word === 'drawn in'
+              ? 'tight'
+              : word;
+  const altitude = look.said.all.find(
+    (token) => token.is === 'quantity' && token.unit.kind === 'length',
+  )?.typed;
+  const high = look.says(/ (?:mountain|mountains|summit|hut) /) ? ' mountain' : '';
+  return {
+    means: 'found',
+    words: `${look.codes()} ${plain}${mass === undefined ? '' : ` ${mass}`}${altitude === undefined ? high : ` at ${altitude}`}`,
+    score: 6,
+    left: [],
+    holds: holdOf(look),
+  };
+};
+
+/** 'Tray 2 was 230 not 203': a weight put right. */
+export const correcting: Reader = (look) => {
+  const { text } = look.said;
+  const m =
+    /\btray\s+(\d{1,2}|one|two|three|four|five|six)\s+(?:was|is|weighed|should (?:be|have been)|weighs)\s+(\d+(?:[.,]\d+)?)\s*g?(?:\s*(?:,|and)?\s*(?:not|instead of)\s+(\d+(?:[.,]\d+)?))?/iu.exec(
+      text,
+    );
+  if (!m || look.said.mood.asks) return undefined;
+  const [batch] = look.said.batches;
+  return {
+    means: 'fix',
+    words: `${batch ? `B${batch.batch} ` : ''}tray ${m[1]} ${m[2]} g${m[3] === undefined ? '' : ` not ${m[3]} g`}`,
+    score: 6,
+    left: [],
+    holds: null,
+  };
+};
+
 /** 'Take that back', 'undo', 'that was a mistake'. */
 export const takingBack: Reader = (look) => {
   const isIt = look.says(
-    / (?:take|took|taking) (?:that|it|this) back | undo | scrap that | revert | never mind that | (?:that|this|it) was (?:wrong|a mistake) | (?:delete|cancel|forget|remove) (?:that|it|the last(?: (?:one|entry|record))?) | my mistake | didn t mean (?:that|it) | wrong button /,
+    / (?:take|took|taking) (?:that|it|this) back | undo | scrap that | revert | never mind that | (?:that|this|it) was (?:wrong|a mistake) | (?:delete|cancel|forget|remove) (?:that|it|the last(?: (?:one|entry|record))?) | my mistake | didn t mean (?:that|it) | wrong button | (?:it was|that was|i was) (?:just |only )?(?:a question|asking) | i (?:just |only )(?:asked|wanted to ask) /,
   );
   if (!isIt) return undefined;
   const hasThing = look.said.codes.length + look.said.batches.length > 0;
+  const onlyAsked = look.says(/ question | asking | asked | to ask /);
   return {
-    means: 'undo',
+    means: onlyAsked ? 'undoable' : 'undo',
     words: '',
     score: hasThing ? 2 : 5,
     left: hasThing ? [look.textOf([...look.said.codes, ...look.said.batches].map(({ at }) => at))] : [],

@@ -52,7 +52,9 @@ export function moodOf(text: string, all: readonly Token[], isSomebody: (index: 
       text.includes('?') ||
       text.includes('？') ||
       opensQuestion(all, start, isSomebody) ||
-      wantsToKnow.test(rest),
+      sentenceStarts(all).some((at) => opensQuestion(all, at, isSomebody)) ||
+      wantsToKnow.test(rest) ||
+      /\bwhat (?:do|should|can|shall|now|to do)\b/iu.test(rest),
     doubt: doubtPhrases.exec(text)?.[0] ?? words.find((word) => doubts.has(word)) ?? null,
     future: words.some(isPast) ? null : future,
     negated: words.find(isNegation) ?? null,
@@ -60,6 +62,13 @@ export function moodOf(text: string, all: readonly Token[], isSomebody: (index: 
     except: exceptions.exec(text)?.[0] ?? null,
     either: isEither(all, isSomebody),
   };
+}
+
+/** Where further sentences begin: behind a full stop, a colon, a line's end. */
+function sentenceStarts(all: readonly Token[]): number[] {
+  return all.flatMap((token, i) =>
+    token.is === 'mark' && /^[.!;:]$/.test(token.plain) && all[i + 1] ? [i + 1] : [],
+  );
 }
 
 /** Behind 'hey', 'ok so', 'please' and a called name: 'Ben, did you …'. */

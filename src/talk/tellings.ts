@@ -37,7 +37,7 @@ const settings: readonly SettingCue[] = [
   },
   {
     name: 'tray weight',
-    cue: /(?=.* trays? )(?!.* (?:dryer|drier|hold|holds) )/,
+    cue: /^(?=.* trays? )(?!.* (?:dryer|drier|machine|holds?) )/,
     value: (look) =>
       behindWords(look, /\d+(?:[.,]\d+)?\s*(?:lbs?|pounds?)\s*\d+(?:[.,]\d+)?\s*(?:oz|ounces?)/iu) ??
       quantityText(look, 'mass'),
@@ -287,9 +287,9 @@ export const trip: Reader = (look) => {
     const isCancel =
       look.has('cancel', 'postpone') ||
       look.says(/ call(?:ed)? off | is off | not going | over | not happening /);
-    const whose = look.said.people.map(({ names: [name] }) => name);
+    const whose = [...new Set(look.said.people.map(({ names: [name] }) => name))];
     const notComing = look.says(
-      / (?:without|not coming|isn t coming|can t come|cannot come|won t come|stays home|staying home|drops out|not come) /,
+      / (?:without|not coming|isn t coming|can t come|cant come|can t make it|cannot come|won t come|stays home|staying home|drops out|not come) /,
     );
     const coming = look.says(/ (?:is coming|comes|joins|coming|can come|joining|after all|also goes|is in) /);
     if (isCancel && whose.length === 0)
@@ -350,14 +350,19 @@ export const trip: Reader = (look) => {
   const isTrip =
     look.has('trip', 'camp', 'camping', 'hike', 'hiking', 'backpack', 'canoe', 'trek', 'tour', 'ski') ||
     look.says(/ (?:we re|we are|were|i m|going|off|away) (?:\w+ )?(?:to|at|up to) /);
-  if (!isTrip || !dayWords.test(look.folded)) return undefined;
+  if (!isTrip || !dayWords.test(look.folded) || look.has('eat', 'use', 'want')) return undefined;
+  const lower =
+    /\b(?:to|at)\s+(?:the\s+)?([\p{L}'’-]+(?:\s+[\p{L}'’-]+)?)(?=\s*(?:,|\d|\bfrom\b|\bthis\b|\bnext\b|\bon\b|\bfor\b|\b(?:mon|tue|wed|thu|fri|sat|sun)))/iu.exec(
+      text,
+    )?.[1];
   const place =
     /\b(?:at|to|in|on|around|near)\s+(?:the\s+)?((?:\p{Lu}[\p{L}'’-]*)(?:\s+\p{Lu}[\p{L}'’-]*)*)/u.exec(
       text,
     )?.[1] ??
     /^((?:\p{Lu}[\p{L}'’-]*)(?:\s+\p{Lu}[\p{L}'’-]*)*)\b/u.exec(
       text.replace(/^(?:new )?trip\s+(?:to\s+)?/iu, ''),
-    )?.[1];
+    )?.[1] ??
+    lower;
   if (place === undefined)
     return { means: 'trip', words: text, score: 1, left: [], holds: 'I found no place in it' };
   const rest = text

@@ -8,11 +8,14 @@ import type { Names } from '#words/parts.ts';
 
 /** Every way to read a message; their order says nothing. */
 const readers: readonly Reader[] = [
-  deeds.eating, deeds.throwing, deeds.sealing, deeds.weighing, deeds.loading, deeds.rating, deeds.packing, deeds.comingBack, deeds.takingBack, deeds.wishing,
+  deeds.eating, deeds.eatingPart, deeds.finding, deeds.correcting, deeds.throwing, deeds.sealing, deeds.weighing, deeds.loading, deeds.rating, deeds.packing, deeds.comingBack, deeds.takingBack, deeds.wishing,
   tellings.setting, tellings.reminding, tellings.eater, tellings.teaching, tellings.trip, tellings.recipe,
   shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs, shows.helping, shows.fuel, shows.cooking,
-  asks.howMany, asks.howHeavy, asks.dryness, asks.sealable, asks.mayEat, asks.nutrients, asks.ingredients, asks.keeping, asks.history, asks.eaters, asks.tripAsks, asks.settingAsks, asks.worries, asks.should, asks.cards, asks.undoAsks,
+  asks.howMany, asks.howHeavy, asks.dryness, asks.sealable, asks.mayEat, asks.nutrients, asks.ingredients, asks.keeping, asks.history, asks.eaters, asks.tripAsks, asks.settingAsks, asks.worries, asks.should, asks.shopping, asks.cards, asks.undoAsks,
 ]; // prettier-ignore
+
+/** What a question takes off a reading that would record. Chosen: an answer wins where there is one. */
+const heldByAsking = 3;
 
 /** Deeds that one message may tell one after the other. */
 const tellable = new Set(['use', 'discard', 'seal', 'weigh', 'rate', 'pack', 'eater', 'house', 'want']);
@@ -39,7 +42,7 @@ function readingsOf(look: Look): Meaning[] {
     .map((one) => ({
       ...one,
       // In a question a question is meant, where one accounts for it; words left over speak against a reading.
-      score: one.score - (asks && one.holds !== null ? 1.5 : 0) - Math.min(1, 0.3 * one.left.length),
+      score: one.score - (asks && one.holds !== null ? heldByAsking : 0) - Math.min(1, 0.3 * one.left.length),
     }))
     .toSorted((a, b) => b.score - a.score);
 }

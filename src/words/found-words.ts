@@ -14,14 +14,6 @@ const said: Readonly<Record<Finding, readonly string[]>> = {
   smells: ['smells', 'smell', 'smelly', 'stinks', 'rancid', 'sour', 'mouldy', 'moldy'],
 };
 
-/** A sentence that tells how a pouch was found; 'opened' tells that it was eaten. */
-export const foundSentence = new RegExp(
-  `\\bb\\d+-\\d+\\b.*\\b(?:${(['tight', 'loose', 'resealed', 'swollen', 'smells'] as const)
-    .flatMap((what) => said[what])
-    .join('|')})\\b`,
-  'isu',
-);
-
 /** How it was found, in people's own words. */
 export const foundAs = optional(
   part<Finding>('what it was found to be: tight, loose, opened, swollen or smells', (reading) => {

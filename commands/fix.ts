@@ -1,0 +1,95 @@
+import { command } from '#chat/command.ts';
+import type { Batch } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import { batchNumbered } from '#house/figures.ts';
+import { dryOf } from '#house/dryness.ts';
+import type { House } from '#house/house.ts';
+import { batchCode, optional, part, quantities } from '#words/parts.ts';
+import { sayCodes, sayG, sayMoment } from '#words/say.ts';
+import { oneTray } from '#words/weigh-parts.ts';
+
+/** 'not 203 g': what stands there now, by which the weighing is found. */
+const wrongG = optional(
+  part<number>('what it was, such as not 203 g', (reading) => {
+    const found = quantities(reading, 'mass').find(({ index }) => reading.wordBefore(index, 'not'));
+    if (!found) return undefined;
+    reading.take(found.index, found.index - 1);
+    return found.value;
+  }),
+);
+const rightG = part<number>('what it was, such as 230 g', (reading) => {
+  const [found] = quantities(reading, 'mass');
+  if (!found) return undefined;
+  reading.take(found.index);
+  return found.value;
+});
+
+interface Place {
+  readonly batch: Batch;
+  readonly trayNo: number;
+  readonly wasG: number;
+  /** null: the weight as loaded. */
+  readonly atMs: number | null;
+}
+
+export default command({
+  name: 'fix',
+  alsoCalled: ['correct'],
+  usage: '/fix [batch] tray 2 230 g [not 203 g]',
+  summary: 'put a weight right that was typed wrong, in place',
+  examples: ['/fix B4 tray 2 209 g', '/fix B4 tray 2 209 g not 214 g'],
+  help: [
+    'It changes the last weight of that tray; with "not 203 g" the one that stands there as 203 g, the loaded weight too. /undo takes it back.',
+  ],
+  records: true,
+  takes: { batch: optional(batchCode), tray: oneTray, wrongG, rightG },
+  run: ({ batch: no, tray, wrongG: wasG, rightG: isG }, house) => {
+    if (tray === undefined)
+      throw new Refusal('which-tray', 'I read the weight, but not of which tray: tray 2.');
+    if (!(isG > 0)) throw new Refusal('not-positive', 'A weight must be above zero.');
+    const place = placeMeant(house, no, tray, wasG);
+    const { batch } = place;
+    if (place.atMs === null) house.batches.mendTray(batch.id, tray, isG);
+    else house.batches.mendWeighing(batch.id, { trayNo: tray, atMs: place.atMs }, isG);
+    const now = batchNumbered(house, batch.no);
+    return {
+      place,
+      isG,
+      dry: dryOf(house, now).is,
+      sealed: house.pouches.ofBatch(batch.no),
+      settings: house.settings,
+    };
+  },
+  say: ({ place: { batch, trayNo, wasG, atMs }, isG, dry, sealed, settings }) => {
+    const g = (value: number) => sayG(value, settings.units);
+    const when = atMs === null ? 'as loaded' : `at ${sayMoment(atMs, settings.zone)}`;
+    return {
+      group: [
+        `B${batch.no}, tray ${trayNo}, ${when}: was ${g(wasG)}, now ${g(isG)}.`,
+        dry === 'dry' ? 'By its weights it counts as dry.' : 'By its weights it is not shown to be dry.',
+        ...(sealed.length > 0 ? [`${sayCodes(sealed)} stand on it: their water and dates follow.`] : []),
+      ].join('\n'),
+      did: `put tray ${trayNo} of B${batch.no} right: ${g(wasG)} to ${g(isG)}`,
+    };
+  },
+});
+
+/** Grams that are the same weight as typed. */
+const alike = (a: number, b: number): boolean => Math.abs(a - b) < 0.5;
+
+/** The weight that is meant: the one that stands there as told, else the last of that tray. @throws Refusal */
+function placeMeant(house: House, no: number | undefined, trayNo: number, wasG: number | undefined): Place {
+  const batches = no === undefined ? house.batches.latest(5) : [batchNumbered(house, no)];
+  for (const batch of batches) {
+    const weighed = batch.weighings.filter((one) => one.trayNo === trayNo);
+    const found = weighed.findLast((one) => wasG === undefined || alike(one.netG, wasG));
+    if (found) return { batch, trayNo, wasG: found.netG, atMs: found.atMs };
+    const loaded = batch.trays.find((tray) => tray.no === trayNo);
+    if (loaded && (wasG === undefined ? no !== undefined || batch === batches[0] : alike(loaded.wetG, wasG)))
+      return { batch, trayNo, wasG: loaded.wetG, atMs: null };
+  }
+  throw new Refusal(
+    'no-such-weight',
+    `I find no tray ${trayNo}${wasG === undefined ? '' : ` with ${sayG(wasG)}`}${no === undefined ? ' in the latest batches' : ` of B${no}`}.`,
+  );
+}
