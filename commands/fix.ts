@@ -37,7 +37,7 @@ export default command({
   alsoCalled: ['correct'],
   usage: '/fix [batch] tray 2 230 g [not 203 g]',
   summary: 'put a weight right that was typed wrong, in place',
-  examples: ['/fix B4 tray 2 209 g', '/fix B4 tray 2 209 g not 214 g'],
+  examples: ['/fix B4 tray 2 209 g', '/fix B4 tray 2 191 g not 190 g'],
   help: [
     'It changes the last weight of that tray; with "not 203 g" the one that stands there as 203 g, the loaded weight too. /undo takes it back.',
   ],
