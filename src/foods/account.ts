@@ -94,6 +94,9 @@ export function account(
     const touches = places.some((at) => span.from <= at && at < span.to);
     if (touches && (isNameItself(span, counted, tokens) || isSameFood(span, counted))) {
       for (let at = span.from; at < span.to; at++) isCounted.add(at);
+      // 'roast beef deli' is counted as a roast of beef, and may be the sliced one.
+      if (!isNameItself(span, counted, tokens))
+        named.push({ span, one: namedBy(span, spans, true, tokens, isCounted) });
       continue;
     }
     if (!touches && (link === 'without' || tokens[span.to]?.word === 'free')) {

@@ -8,6 +8,7 @@ import { joined, partOf, readings, withTaughtUnits } from './forms.ts';
 import { byName, type KitchenFood } from './kitchen.ts';
 import { blank, type LineResult } from './line-result.ts';
 import { namings } from './namings.ts';
+import { qualified } from './qualities.ts';
 import { type ReadLine, readLine } from './read.ts';
 import { tokensOf } from './tokens.ts';
 import type { Learnt } from './weigh.ts';
@@ -193,7 +194,7 @@ function resolveAs(
   const { line, as } = partOf(whole);
   const base: LineResult = { ...blank, is: 'asked', typed: read.typed, called: line.words || read.typed };
   const found = line.words === '' && line.brackets.length === 0 ? [] : findFood(line, table, learnt);
-  const top = found[0];
+  const top = found[0] && qualified(found[0], line, table);
   const { amountText } = line;
   const words = base.called;
   const isSecondAmount =

@@ -86,11 +86,17 @@ function mend(word: string): string | null {
 /** 'aluminium free baking powder' is a name of its own. */
 const freeInNames = new Set([...byName.keys()].flatMap((key) => /(\S+) free\b/.exec(key)?.[1] ?? []));
 
+/** 'reduced-salt bacon' is no salt. */
+const isLessened = new Set(['reduced', 'less', 'lower']);
+const isLessenable = new Set(['salt', 'sugar']);
+
 /** 'nut-free pesto', 'no salt peanut butter': what is kept out says nothing of which food it is. */
 function affirmed(words: readonly string[]): string[] {
   let isNegated = false;
   return words.filter((word, at) => {
     if (words[at + 1] === 'free' && foodWords.has(word) && !freeInNames.has(word)) return false;
+    if (isLessened.has(word) && isLessenable.has(words[at + 1] ?? '')) return false;
+    if (isLessenable.has(word) && isLessened.has(words[at - 1] ?? '')) return false;
     if (word === 'no' || word === 'without') isNegated = true;
     else if (isNegated && foodWords.has(word)) {
       isNegated = false;

@@ -9,6 +9,7 @@ import {
   type Size,
   weightIn,
 } from './amount.ts';
+import { edibleWeight } from './edible-weight.ts';
 
 export type { Amount, Size } from './amount.ts';
 
@@ -25,6 +26,8 @@ export interface ReadLine {
   readonly each: Amount | null;
   /** The weight the author gives for the whole line: '3 carrots (200 g)', '400g/14oz'. */
   readonly statedG: number | null;
+  /** What `each` or `statedG` weighs is what is left after draining or peeling. */
+  readonly isEdible: boolean;
   /** The amount as typed and, where a figure can be read two ways, the two readings written out. */
   readonly amountText: string;
   readonly readings: readonly [string, string] | null;
@@ -82,11 +85,20 @@ const weightAlone =
 function weighedBy(
   notes: readonly string[],
   found: Found | undefined,
-): Pick<Found, 'amounts' | 'statedG' | 'each'> & { kept: string[] } {
+): Pick<Found, 'amounts' | 'statedG' | 'each'> & { kept: string[]; isEdible: boolean } {
   let { amounts, statedG, each } = found ?? emptyFound();
   const [first] = amounts;
   const kept: string[] = [];
+  let isEdible = false;
   for (const text of notes) {
+    const left = edibleWeight(text);
+    if (left && first) {
+      isEdible = true;
+      kept.push(text);
+      if (first.unit?.holds) each = left;
+      else if (left.unit!.grams !== undefined) statedG = left.value * left.unit!.grams;
+      continue;
+    }
     const isEach =
       /\b(?:each|apiece|per)\b/i.test(text) || (first?.unit?.holds === true && first.unit.name !== 'block');
     const weight = weightIn(text);
@@ -104,7 +116,7 @@ function weighedBy(
         statedG = stated;
     }
   }
-  return { amounts, statedG, each, kept };
+  return { amounts, statedG, each, kept, isEdible };
 }
 
 /** Bullets, boxes and numbering off; a lone '-' before a figure stays, since it may be meant. */
@@ -118,7 +130,7 @@ export function readLine(line: string): ReadLine {
   const typed = line.trim();
   let s = unbullet(plain(typed.slice(0, 500)).replace(/\s+/g, ' ').trim()).trim();
   const blank: ReadLine = {
-    typed, is: 'line', amounts: [], factor: 1, size: null, each: null, statedG: null, amountText: '', readings: null, negative: false,
+    typed, is: 'line', amounts: [], factor: 1, size: null, each: null, statedG: null, isEdible: false, amountText: '', readings: null, negative: false,
     words: '', aside: [], brackets: [], part: null, toTaste: false, optional: false, remarks: [],
   }; // prettier-ignore
   if (!/[\p{L}\p{N}]/u.test(s)) return { ...blank, is: 'empty' };
@@ -191,12 +203,13 @@ export function readLine(line: string): ReadLine {
     .map((text) => text.trim())
     .filter((text) => text !== '');
   // 'pork loin, about 3 pounds', '4 fillets, 150 g each': a weight behind the comma speaks as one in brackets does.
-  const aside = after.filter((text) => !weightAlone.test(text));
-  const notes = [...inside, ...after.filter((text) => weightAlone.test(text))];
-  const { amounts, statedG, each, kept } = weighedBy(notes, found);
+  const isWeight = (text: string) => weightAlone.test(text) || edibleWeight(text) !== undefined;
+  const aside = after.filter((text) => !isWeight(text));
+  const notes = [...inside, ...after.filter(isWeight)];
+  const { amounts, statedG, each, kept, isEdible } = weighedBy(notes, found);
   return {
-    ...blank, amounts, factor: found?.factor ?? 1, size: found?.size ?? null, each, statedG, amountText,
+    ...blank, amounts, factor: found?.factor ?? 1, size: found?.size ?? null, each, statedG, isEdible, amountText,
     readings: found?.readings ?? null, negative: found?.negative ?? false, words, aside, brackets: kept, part, toTaste, optional,
-    remarks: [...(found?.remarks ?? []), ...remarks],
+    remarks: [...(found?.remarks ?? []), ...remarks, ...(isEdible ? ['the weight after draining or peeling is counted'] : [])],
   }; // prettier-ignore
 }

@@ -281,6 +281,7 @@ function packG(
   const density = ml === undefined ? undefined : (gramsPerMl(scale, ml, said) ?? 1);
   const grams = each.value * (each.unit?.grams ?? ml! * density!);
   const whole: Weighed = { grams, remarks: [] };
+  if (line.isEdible) return whole;
   return unit?.holds || line.aside.some((text) => /drain/i.test(text))
     ? drained(whole, scale, said, unit ?? unitNamed('tin')!)
     : whole;

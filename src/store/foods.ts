@@ -3,6 +3,7 @@ import { chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { z } from 'zod';
+import { blendedPer100, blendOf } from '#core/blend.ts';
 import type { Food, FoodTable, Measure } from '#foods/food.ts';
 
 /** Raise it whenever the tables below or what is read into them change: old files are then read anew. */
@@ -169,15 +170,24 @@ export function openFoods(path: string): Foods {
     per100,
     measures: measures.all(id),
   });
+  const byNdb = (ndb: string): Food | undefined => {
+    if (!known.has(ndb)) {
+      const row = one.get(ndb);
+      known.set(ndb, row ? food(row) : blended(ndb));
+    }
+    return known.get(ndb);
+  };
+  /** What lies between two rows by its fat: recorded under the numbers of both. */
+  const blended = (ndb: string): Food | undefined => {
+    const blend = blendOf(ndb);
+    const [first, second] = blend?.of.map(byNdb) ?? [];
+    if (!blend || !first || !second) return undefined;
+    const per100 = blendedPer100(first.per100, second.per100, blend.share);
+    return { ...first, ndb, name: `${first.name}, ${(per100.fatG ?? 0).toFixed(1)} % fat`, per100 };
+  };
   return {
     readIn,
-    byNdb(ndb) {
-      if (!known.has(ndb)) {
-        const row = one.get(ndb);
-        known.set(ndb, row && food(row));
-      }
-      return known.get(ndb);
-    },
+    byNdb,
     search(words, limit) {
       const terms = asked(words);
       if (terms.length === 0) return [];

@@ -213,4 +213,5 @@ garlic sauce; toum | allium ?egg ?milk ?mustard
 tapenade; olive tapenade; olive paste; black olive tapenade; olive spread | ?fish ?sulphites ?almond ?mustard ?allium
 malted milk; malted milk powder; horlicks; ovaltine; malteser | barley milk ?wheat ?soy ?egg ?caffeine
 soy yogurt; soya yogurt; soy cream; soya cream | soy
+juice; fruit juice; own juice; natural juice; light syrup; heavy syrup; syrup; sugar syrup; brine | ?sulphites
 `;
