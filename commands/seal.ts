@@ -11,13 +11,22 @@ import { correctionOf } from '#house/corrections.ts';
 import { dryOf, partlySealed, sealedOf } from '#house/dryness.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
-import { absorberLine, bestByLine } from '#house/sealing.ts';
+import { absorberLine, bestByLine, fitLines } from '#house/sealing.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import { dryAbout } from '#house/weighing.ts';
 import { dryPhrase, stalePhrase, vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
 import { firstAbsorberCaution } from '#words/cautions.ts';
 import { localDays } from '#words/local-days.ts';
-import { batchNamed, flag, flatSizeMm, measure, optional, part, pouchGroups } from '#words/parts.ts';
+import {
+  batchNamed,
+  flag,
+  flatSizeMm,
+  measure,
+  optional,
+  part,
+  type PouchGroup,
+  pouchGroups,
+} from '#words/parts.ts';
 import { rawCaution, uncheckedCaution } from '#words/phrases.ts';
 import { sayCodes, sayCount, sayG, sayNumber, sayWater } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
@@ -37,6 +46,7 @@ export default command({
   examples: ['/seal 6 x 95 g B4', '/seal B4 4 x 95 g 2 x 140 g', '/seal 6 x 95 g B4 pouch 20 x 30 cm'],
   help: [
     'Sizes are the flat inner width and height of the pouch, or its volume: "pouch 1.5 l". /house pouch 20 x 30 cm keeps it.',
+    'Air is reckoned pressed out. Measured: put a bowl of water on the scale, tare, push the sealed pouch just under; its grams are ml: "pressed 430 ml". "jar 1 l" is pressed by nobody.',
     'A batch that is not shown to be dry can be sealed only as "unchecked": no absorber, no best-by, not for trips.',
     'Steady lasts an hour: weigh again before sealing later, or say when it was sealed.',
   ],
@@ -44,6 +54,10 @@ export default command({
   mayLeaveOut: true,
   doubtRepeats: true,
   takes: {
+    measuredMl: optional(
+      measure('volume', 'the sealed pouch in water, such as pressed 430 ml', 'pressed', 'measured'),
+    ),
+    rigid: flag('jar', 'tin', 'can'),
     size: optional(flatSizeMm),
     volumeMl: optional(measure('volume', "the pouch's volume, such as pouch 1.5 l")),
     batch: batchNamed('any'),
@@ -53,7 +67,7 @@ export default command({
     withoutAbsorber: optional(withoutAbsorber),
     pouchWord: flag('pouch', 'pouches', 'bag', 'bags'),
   },
-  run: ({ size, volumeMl, batch: no, at, groups, unchecked, withoutAbsorber }, house) => {
+  run: ({ measuredMl, rigid, size, volumeMl, batch: no, at, groups, unchecked, withoutAbsorber }, house) => {
     const batch = batchNumbered(house, no);
     const facts = driedFacts(house, batch);
     const { settings } = house;
@@ -76,16 +90,21 @@ export default command({
     );
     const isDry = verdict.is === 'dry' && isFresh(house, batch, facts, sealedAtMs, unchecked === true);
     const toldMl = size ? pouchVolumeMl(size.a, size.b) : volumeMl;
+    const { correction } = correctionOf(house, batch.recipe.name);
+    const figuresOf = ({ eachDryG }: PouchGroup) => pouchFacts(eachDryG, facts, correction);
     const plans = groups.map((group) => ({
       group,
       plan: sealingPlan(group.eachDryG, facts, {
         ...settings,
-        volumeMl: toldMl ?? settings.pouch?.volumeMl ?? null,
+        pouchMl: toldMl ?? settings.pouch?.volumeMl ?? null,
+        measuredMl: measuredMl ?? null,
+        isRigid: rigid === true,
+        waterMl: figuresOf(group).waterMl,
         withAbsorber: !withoutAbsorber,
         isDry,
         sealedOn: localDays(settings.zone).dayOf(sealedAtMs),
       }),
-      figures: pouchFacts(group.eachDryG, facts, correctionOf(house, batch.recipe.name).correction),
+      figures: figuresOf(group),
     }));
     const isFirstAbsorber =
       plans.some(({ plan }) => plan.absorber !== null) &&
@@ -148,6 +167,7 @@ export default command({
         `Sealed ${codes}: ${g(group.eachDryG)} ${meal}${group.count > 1 ? ' each' : ''}, ${sayNumber(figures.servings)} servings. Write on ${group.count > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
         `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayWater(figures.waterMl, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).`,
         ...(isDry ? [absorberLine(plan, settings), bestByLine(plan)] : []),
+        ...fitLines(plan),
       );
     }
     lines.push(

@@ -98,6 +98,39 @@ export function particleDensityGPerMl(composition: Composition, tempC = 20): num
   return massG / shares.reduce((sum, [name, g]) => sum + (g * 1000) / density[name], 0);
 }
 
+/** Of wet food, g/ml: between water and a thick sauce. Chosen. */
+const wetGPerMl = 1.03;
+/** How densely loose pieces lie: a poured purée fills all of its room, pieces this share of it. Chosen, the lower end. */
+const loosestPacking = 0.6;
+
+/**
+ * Room that freeze-dried food takes in a pouch pressed flat around it. It keeps nearly its wet volume, as holes where the
+ * ice was; loose pieces leave gaps besides. So the oxygen in a pressed pouch follows from the food, not from the pouch.
+ * @param wetG what the food weighed before it was dried, g, above 0
+ * @param packing share of the room that the pieces fill, 0.6 to 1
+ * @returns ml
+ * @throws Refusal 'impossible-weight' or 'impossible-packing'
+ * @source krokida-1998
+ */
+export function pressedVolumeMl(wetG: number, packing = loosestPacking): number {
+  above('impossible-weight', 'The wet weight', wetG, 0, 'g');
+  between('impossible-packing', 'The packing', packing, loosestPacking, 1, '');
+  return wetG / wetGPerMl / packing;
+}
+
+/** Beyond this share of its greatest volume a pouch is too full to stir and close. Chosen. */
+const mostFullFraction = 0.85;
+
+/**
+ * Whether food and its water fit the pouch with room to stir.
+ * @param pressedMl room of the dry food, ml
+ * @param waterMl to be poured, ml
+ * @param pouchMl the pouch's greatest volume, ml
+ */
+export function isTooFull(pressedMl: number, waterMl: number, pouchMl: number): boolean {
+  return pressedMl + waterMl > mostFullFraction * pouchMl;
+}
+
 /**
  * Air around and inside the food in a pouch: the pouch's volume less the food's own.
  * @param volumeMl the pouch at its fullest, ml

@@ -1,13 +1,26 @@
 import { bestBy, bestByDay } from './bestby.ts';
 import { pressurePa, seaLevelPa } from './boiling.ts';
-import { type AbsorberChoice, chooseAbsorber, freeAirMl, oxygenMl, particleDensityGPerMl } from './oxygen.ts';
+import {
+  type AbsorberChoice,
+  chooseAbsorber,
+  freeAirMl,
+  isTooFull,
+  oxygenMl,
+  particleDensityGPerMl,
+  pressedVolumeMl,
+} from './oxygen.ts';
 import type { Totals } from './solids.ts';
 
 /** What goes into one pouch beside the food, and how long it is planned to keep. */
 export interface SealingPlan {
-  readonly volumeMl: number | null;
-  /** Oxygen in the free air, ml; null while the pouch's size is unknown. */
-  readonly oxygenMl: number | null;
+  /** The room around the food whose oxygen is taken up, ml: pressed flat, measured, or a jar's own. */
+  readonly volumeMl: number;
+  /** Oxygen in the free air, ml. */
+  readonly oxygenMl: number;
+  /** Where the room comes from. */
+  readonly room: 'pressed' | 'measured' | 'rigid';
+  /** Food and water leave no room to stir. */
+  readonly isTooFull: boolean;
   readonly absorber: AbsorberChoice | null;
   /** The household seals without one. */
   readonly noAbsorber: boolean;
@@ -19,7 +32,14 @@ export interface SealingPlan {
 
 /** How a pouch is sealed and kept. */
 export interface SealingTold {
-  readonly volumeMl: number | null;
+  /** The pouch's or jar's greatest volume, ml; null when nobody said. */
+  readonly pouchMl: number | null;
+  /** The sealed pouch measured in water, ml. */
+  readonly measuredMl: number | null;
+  /** A jar or a tin: nothing is pressed out of it. */
+  readonly isRigid: boolean;
+  /** To be poured on it, ml. */
+  readonly waterMl: number;
   readonly withAbsorber: boolean;
   /** Shown to be dry: anything else gets neither absorber nor date. */
   readonly isDry: boolean;
@@ -41,6 +61,7 @@ export function fatOfSolids(totals: Pick<Totals, 'fatG' | 'solidsG'>): number | 
 }
 
 /**
+ * A pouch of a batch: the air in it, the absorber for its oxygen, how long it is planned to keep, and whether its water fits.
  * @param foodG dry food in the pouch, g
  * @param batch as it came off: g, and what lay on the trays
  * @throws Refusal 'food-does-not-fit' when the food is larger than the pouch
@@ -48,17 +69,23 @@ export function fatOfSolids(totals: Pick<Totals, 'fatG' | 'solidsG'>): number | 
  */
 export function sealingPlan(
   foodG: number,
-  batch: { readonly dryG: number; readonly totals: Totals },
+  batch: { readonly wetG: number; readonly dryG: number; readonly totals: Totals },
   told: SealingTold,
 ): SealingPlan {
-  const { volumeMl, isDry } = told;
+  const { pouchMl, isDry } = told;
   // Without a figure for fat the least keeping row of the policy holds.
   const fatFraction = fatOfSolids(batch.totals) ?? 1;
-  const airMl = volumeMl === null ? null : freeAirMl(volumeMl, foodG, densityGPerMl(batch));
-  const oxygen = airMl === null ? null : oxygenMl(airMl, pressurePa(told.altitudeM) / seaLevelPa);
-  const mayChoose = isDry && told.withAbsorber && oxygen !== null && told.absorbersMl.length > 0;
+  const density = densityGPerMl(batch);
+  // Refuses food that is larger than the pouch, pressed or not.
+  if (pouchMl !== null) freeAirMl(pouchMl, foodG, density);
+  const { volumeMl, room } = roomAround(foodG, batch, told);
+  const airMl = freeAirMl(volumeMl, foodG, density);
+  const oxygen = oxygenMl(airMl, pressurePa(told.altitudeM) / seaLevelPa);
+  const mayChoose = isDry && told.withAbsorber && told.absorbersMl.length > 0;
   return {
     volumeMl,
+    room,
+    isTooFull: pouchMl !== null && !told.isRigid && isTooFull(pressedOf(foodG, batch), told.waterMl, pouchMl),
     oxygenMl: oxygen,
     absorber: mayChoose ? chooseAbsorber(oxygen, told.absorbersMl, told.absorberSafety) : null,
     noAbsorber: !told.withAbsorber,
@@ -68,6 +95,20 @@ export function sealingPlan(
     fatFraction,
     storageC: told.storageC,
   };
+}
+
+const pressedOf = (foodG: number, { wetG, dryG }: { readonly wetG: number; readonly dryG: number }) =>
+  pressedVolumeMl((foodG * wetG) / dryG);
+
+/** The room whose oxygen counts: as measured, else a jar's own, else the food's, never more than the pouch can hold. */
+function roomAround(
+  foodG: number,
+  batch: { readonly wetG: number; readonly dryG: number },
+  { measuredMl, isRigid, pouchMl }: SealingTold,
+): Pick<SealingPlan, 'volumeMl' | 'room'> {
+  if (measuredMl !== null) return { volumeMl: measuredMl, room: 'measured' };
+  if (isRigid && pouchMl !== null) return { volumeMl: pouchMl, room: 'rigid' };
+  return { volumeMl: Math.min(pressedOf(foodG, batch), pouchMl ?? Infinity), room: 'pressed' };
 }
 
 function densityGPerMl({ dryG, totals }: { readonly dryG: number; readonly totals: Totals }): number {

@@ -24,6 +24,8 @@ export const sources = {
     'Iowa State University Extension, AnswerLine: freeze drying as a home preservation option (2021)',
   'irri-moisture': 'IRRI Rice Knowledge Bank, Moisture content calculations',
   'iupac-weights': 'IUPAC standard atomic weights of sodium and chlorine; from memory',
+  'krokida-1998':
+    'Krokida et al., Journal of Food Engineering 35 (1998) 369-380: porosity of freeze-dried food, 70 to 95 %',
   'labuza-q10':
     'Labuza & Schmidl, Accelerated shelf-life testing of foods (1985); bands after Labuza (1982) from memory',
   'lower-heating-values':

@@ -1,4 +1,5 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { openTestHouse } from '../house.ts';
 import { openSeason, refuses } from '../season.ts';
 
 /** The rest of B1, 100 g, weighed again: more of it may be sealed within the hour. */
@@ -14,12 +15,49 @@ test('pouches get codes, water, an absorber and a planning date', () => {
   expect(answer).toContain('Sealed B1-3: 90 g Barley soup');
   // Water by the balance: 90 x (1000 − 300) / 300 = 210 ml (published rows c-water-per-pouch: same sum).
   expect(answer).toContain('Water: 210 ml (⅞ cup) (exactly 210.0 ml).');
-  // Robin's formula: 15 x 20 cm holds at most 975 ml; 90 g of this food fill 62 ml of it; 20.95 % of the rest is oxygen.
+  // 90 g were 300 g wet: 300 / 1.03 / 0.6 = 485 ml of loose pieces, 63 ml of them food; 20.95 % of the rest is oxygen.
   expect(answer).toContain(
-    'Absorber: 300 ml (191 ml of oxygen in at most 975 ml of pouch, times 1.5 for safety).',
+    'Absorber: 300 ml (89 ml of oxygen in about 485 ml of pouch with the air pressed out, times 1.5 for safety).',
   );
   expect(answer).toContain('Best by Mar 2030: a planning date, from 1 % fat in the dry food and 20 °C.');
   expect(answer).toContain('10 g of B1 are left unsealed.');
+});
+
+describe('the pouch as people pack it', () => {
+  /** Soup that was dried from 356 g to 60 g a pouch: 6 parts wet to one dry. */
+  const soup = () => {
+    const house = openTestHouse('2027-04-01 08:00');
+    house.say('/house pouch 20 x 30 cm');
+    house.say('/house absorbers 100 200 300 500 ml');
+    house.say('/recipe Soup, 8 servings: 320 g red lentils; 1.48 l water');
+    house.say('/batch soup trays 890 890 g');
+    house.at(20);
+    house.say('/weigh B1 150 150');
+    house.at(3);
+    house.say('/weigh B1 150 150');
+    return house;
+  };
+  test('60 g of soup in a large pouch takes one pack, not two of 500 ml', () => {
+    expect(soup().say('/seal 1 x 60 g B1')).toContain(
+      'Absorber: 200 ml (112 ml of oxygen in about 576 ml of pouch with the air pressed out, times 1.5 for safety).',
+    );
+  });
+  test('measured in water it takes what it measured', () => {
+    expect(soup().say('/seal 1 x 60 g B1 pressed 280 ml')).toContain(
+      'Absorber: 100 ml (50 ml of oxygen in about 280 ml as measured,',
+    );
+  });
+  test('a jar is pressed by nobody', () => {
+    expect(soup().say('/seal 1 x 60 g B1 jar 1 l')).toContain(
+      'Absorber: 500 ml (201 ml of oxygen in about 1000 ml of jar,',
+    );
+  });
+  test('food and water that hardly fit are said', () => {
+    const house = soup();
+    expect(house.say('/seal 1 x 60 g B1 pouch 900 ml')).toContain('hardly fit this pouch');
+    house.at(0.1);
+    expect(house.say('/seal 1 x 60 g B1 pouch 1.1 l')).not.toContain('hardly fit');
+  });
 });
 
 test('two sizes in one message', () => {

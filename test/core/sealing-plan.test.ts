@@ -19,9 +19,16 @@ const starch = totalsOf([
   { grams: 190, food: 'starch', per100: { ...nothing, carbohydrateG: 100 } },
   { grams: 10, food: 'oil', per100: { ...nothing, fatG: 100 } },
 ]);
-const batch = { dryG: 200, totals: starch };
+// 100 g in the pouch were 300 g wet: 300 / 1.03 / 0.6 = 485.4 ml of room pressed flat.
+const batch = { wetG: 600, dryG: 200, totals: starch };
+const roomMl = 300 / 1.03 / 0.6;
+/** At 20 °C starch 1.5929 and fat 0.9172 g/ml: 95 g and 5 g of them. */
+const foodMl = 95 / 1.59289 + 5 / 0.917239;
 const told = {
-  volumeMl: 1000,
+  pouchMl: 1000,
+  measuredMl: null,
+  isRigid: false,
+  waterMl: 200,
   withAbsorber: true,
   isDry: true,
   absorbersMl: [100, 300, 500],
@@ -32,22 +39,53 @@ const told = {
 };
 
 describe('a pouch of 100 g', () => {
-  test('oxygen, absorber, date', () => {
+  test('oxygen of the pressed pouch, absorber, date', () => {
     const plan = sealingPlan(100, batch, told);
-    // At 20 °C starch 1.5929 and fat 0.9172 g/ml: 95 / 1.5929 + 5 / 0.9172 = 65.1 ml; 20.95 % of 934.9 ml is oxygen.
-    expect(plan.oxygenMl).toBeCloseTo(0.2095 * (1000 - 95 / 1.59289 - 5 / 0.917239), 2);
+    expect(plan.oxygenMl).toBeCloseTo(0.2095 * (roomMl - foodMl), 2);
+    // 88 ml of oxygen, times 1.5: 132 ml.
     expect(plan.absorber).toMatchObject({ sizeMl: 300, count: 1 });
     expect(plan).toMatchObject({
+      room: 'pressed',
       fatFraction: 0.05,
       bestByOn: '2030-03-31',
       noAbsorber: false,
       storageC: 20,
     });
   });
+  test('never more room than the pouch has, and a jar has all of its own', () => {
+    expect(sealingPlan(100, batch, { ...told, pouchMl: 400 })).toMatchObject({
+      volumeMl: 400,
+      room: 'pressed',
+    });
+    expect(sealingPlan(100, batch, { ...told, isRigid: true })).toMatchObject({
+      volumeMl: 1000,
+      room: 'rigid',
+    });
+    expect(sealingPlan(100, batch, { ...told, isRigid: true, pouchMl: null }).room).toBe('pressed');
+  });
+  test('what was measured in water counts before all', () => {
+    const plan = sealingPlan(100, batch, { ...told, measuredMl: 265 });
+    expect(plan).toMatchObject({ volumeMl: 265, room: 'measured' });
+    expect(plan.oxygenMl).toBeCloseTo(0.2095 * (265 - foodMl), 2);
+    expect(plan.absorber).toMatchObject({ sizeMl: 100, count: 1 });
+  });
+  test('a pouch of unknown size is reckoned all the same', () => {
+    expect(sealingPlan(100, batch, { ...told, pouchMl: null })).toMatchObject({
+      room: 'pressed',
+      isTooFull: false,
+      absorber: { sizeMl: 300 },
+    });
+  });
+  test('food and water that pass 85 % of the pouch are too much for it', () => {
+    // 485.4 + 200 ml of 850 ml are 80.6 %; of 806 ml 85.04 %.
+    expect(sealingPlan(100, batch, { ...told, pouchMl: 850 }).isTooFull).toBe(false);
+    expect(sealingPlan(100, batch, { ...told, pouchMl: 806 }).isTooFull).toBe(true);
+    expect(sealingPlan(100, batch, { ...told, waterMl: 370 }).isTooFull).toBe(true);
+  });
   test('thinner air holds less oxygen: 75 % of it at 2400 m', () => {
     const high = sealingPlan(100, batch, { ...told, altitudeM: 2400 });
-    expect(high.oxygenMl! / sealingPlan(100, batch, told).oxygenMl!).toBeCloseTo(0.7465, 3);
-    expect(high.absorber).toMatchObject({ sizeMl: 300 });
+    expect(high.oxygenMl / sealingPlan(100, batch, told).oxygenMl).toBeCloseTo(0.7465, 3);
+    expect(high.absorber).toMatchObject({ sizeMl: 100 });
   });
   test('food that is not shown to be dry gets neither absorber nor date', () => {
     expect(sealingPlan(100, batch, { ...told, isDry: false })).toMatchObject({
@@ -62,26 +100,19 @@ describe('a pouch of 100 g', () => {
       bestByOn: '2027-09-30',
     });
   });
-  test('a pouch of unknown size has no oxygen to speak of, and a house without absorbers gets none', () => {
-    expect(sealingPlan(100, batch, { ...told, volumeMl: null })).toMatchObject({
-      oxygenMl: null,
-      absorber: null,
-    });
+  test('a house without absorbers gets none', () => {
     expect(sealingPlan(100, batch, { ...told, absorbersMl: [] }).absorber).toBeNull();
   });
   test('of unknown food 1.45 g/ml and the least keeping row are taken', () => {
-    const plan = sealingPlan(100, { dryG: 200, totals: totalsOf([]) }, told);
-    expect(plan.oxygenMl).toBeCloseTo(0.2095 * (1000 - 100 / 1.45), 6);
+    const plan = sealingPlan(100, { wetG: 600, dryG: 200, totals: totalsOf([]) }, told);
+    expect(plan.oxygenMl).toBeCloseTo(0.2095 * (roomMl - 100 / 1.45), 6);
     expect(plan).toMatchObject({ fatFraction: 1, bestByOn: '2027-07-31' });
   });
-  test('water left in dry food makes it less dense', () => {
-    const damp = sealingPlan(100, { dryG: 250, totals: starch }, told);
-    expect(damp.oxygenMl!).toBeLessThan(sealingPlan(100, batch, told).oxygenMl!);
-  });
   test('food that is larger than its pouch is refused', () => {
-    expect(() => sealingPlan(100, batch, { ...told, volumeMl: 50 })).toThrow(
-      expect.objectContaining({ code: 'food-does-not-fit' }),
-    );
+    for (const isRigid of [true, false])
+      expect(() => sealingPlan(100, batch, { ...told, isRigid, pouchMl: 50 })).toThrow(
+        expect.objectContaining({ code: 'food-does-not-fit' }),
+      );
   });
 });
 
