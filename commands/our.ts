@@ -1,35 +1,27 @@
 import { command } from '#chat/command.ts';
-import { brokenAnywhere } from '#house/broken.ts';
 import type { House } from '#house/house.ts';
-import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
+import { nameKey } from '#house/figures.ts';
 import { foodMeant, forget, learntLines, plausible, sayTaught, taughtBy } from '#house/learning.ts';
-import {
-  applyPacket,
-  packetLine,
-  packetOf,
-  packetQuestions,
-  readPacketOf,
-  recipesFor,
-  warnEverywhere,
-} from '#house/packets.ts';
-import { type MealShown, mealOfRecipe } from '#house/verdicts.ts';
+import { type Outcome, packetTold, panelTold } from '#house/packet-told.ts';
+import { forgetRead, readLines } from '#house/packets.ts';
 import { Refusal } from '#core/refusal.ts';
-import type { Choice } from '#core/talk.ts';
-import { packetKey, packetLarder } from '#foods/packet-things.ts';
+import { packetLarder } from '#foods/packet-things.ts';
 import { foldName } from '#foods/line.ts';
+import { type PanelAsked, panelAsked } from '#words/panel-parts.ts';
 import { type PacketAsked, packetAsked } from '#words/packet-request.ts';
 import { part } from '#words/parts.ts';
 import { sure } from '#words/sure.ts';
 import { Reading } from '#words/reading.ts';
 import { takeName } from '#words/names.ts';
-import { sayList, sayNumber } from '#words/say.ts';
+import { sayNumber } from '#words/say.ts';
 import { type Teaching, teaching } from '#words/teaching.ts';
 
 const packet = packetAsked(packetLarder);
 /** A packet first: what speaks of one is never a name for something. */
-const told = part<PacketAsked | Teaching>(
+const told = part<PanelAsked | PacketAsked | Teaching>(
   teaching.like,
-  (reading, names) => packet.read(reading, names) ?? teaching.read(reading, names),
+  (reading, names) =>
+    panelAsked.read(reading, names) ?? packet.read(reading, names) ?? teaching.read(reading, names),
 );
 
 const longestWords = 40;
@@ -58,19 +50,18 @@ export default command({
   records: true,
   takes: { sure, told },
   run: ({ told: asked, sure: isSure }, house): Outcome => {
+    if (asked.is === 'panel') return panelTold(house, asked);
     if (asked.is === 'read' || asked.is === 'applied' || asked.is === 'later')
       return packetTold(house, asked, isSure === true);
     if (asked.is === 'list')
       return {
-        lines: [...learntLines(house), ...house.packets.all().map((one) => packetLine(house, one))],
+        lines: [...learntLines(house), ...readLines(house)],
         did: undefined,
       };
     if (asked.is === 'forget') {
-      const packetOfIt = house.packets.all().find(({ foodKey }) => foodKey === packetKey(asked.words));
-      if (packetOfIt) house.packets.forget(packetOfIt.foodKey);
-      const what = packetOfIt
-        ? `the packet of ${packetOfIt.called}; recipes keep what was read`
-        : forget(house, asked.words);
+      const read = forgetRead(house, asked.words);
+      const what =
+        read === undefined ? forget(house, asked.words) : `the packet of ${read}; recipes keep what was read`;
       return { lines: [`Forgotten: ${what}.`], did: `forgot ${what}` };
     }
     return asked.is === 'measure' ? learnMeasure(house, asked) : learnName(house, asked);
@@ -91,79 +82,6 @@ export default command({
     };
   },
 });
-
-interface Outcome {
-  readonly lines: readonly string[];
-  readonly did?: string | undefined;
-  readonly buttons?: Choice[];
-  readonly meals?: MealShown[];
-  /** Nothing is recorded, and something is said all the same. */
-  readonly asks?: boolean;
-}
-
-/** What somebody read on a packet, and where it holds. */
-function packetTold(house: House, asked: PacketAsked, isSure: boolean): Outcome {
-  if (asked.is === 'later')
-    return {
-      lines: [
-        `Then the small print of ${asked.food} stays unknown, and unknown is not served to whom it matters.`,
-      ],
-      asks: true,
-    };
-  if (asked.is === 'applied') {
-    const packet = packetOf(house, asked.food);
-    const recipes = asked.meal === null ? recipesFor(house, packet) : [recipeNamed(house, asked.meal)];
-    const changed = recipes.flatMap((recipe) => {
-      const at = applyPacket(house, recipe, packet);
-      return at.length > 0 ? [`${recipe.name}, line ${at.join(', ')}`] : [];
-    });
-    if (changed.length === 0)
-      throw new Refusal('changes-nothing', `The packet of ${packet.called} changes no line there.`);
-    const did = `put the packet of ${packet.called} into ${sayList(recipes.map(({ name }) => name))}`;
-    return {
-      lines: [`${sayList(changed)}: ${packetLine(house, packet)}.`, ...brokenAnywhere(house)],
-      did,
-      meals: recipes.map(({ name }) => shownMeal(house, name)),
-    };
-  }
-  const { told, meal, alone, typed } = asked;
-  const { packet, idle } = readPacketOf(house, told, isSure, (food) => typed.replace(told.food, food));
-  if (!alone) house.packets.keep(packet);
-  const warned = alone ? [] : warnEverywhere(house, packet);
-  const at = meal === null ? [] : applyPacket(house, recipeNamed(house, meal), packet);
-  if (alone && at.length === 0)
-    throw new Refusal('changes-nothing', `${meal} has no ${packet.called} whose small print that settles.`);
-  const others = alone ? [] : recipesFor(house, packet);
-  return {
-    lines: [
-      `Noted: ${packetLine(house, packet)}.${alone ? ` For ${meal} alone.` : ''}`,
-      ...(at.length > 0 ? [`It holds in ${meal}, line ${at.join(', ')}.`] : []),
-      ...(idle.length > 0 ? [`"No ${sayList(idle)}" settles nothing: it names a part of an allergen.`] : []),
-      ...(warned.length > 0 ? [`What it holds or may hold counts at once in ${sayList(warned)}.`] : []),
-      ...(others.length > 0
-        ? [`What it clears is not used yet in ${sayList(others.map(({ name }) => name))}, recorded before.`]
-        : []),
-      ...(at.length + warned.length > 0 ? brokenAnywhere(house) : []),
-    ],
-    did: `read the packet of ${packet.called}${meal === null ? '' : ` for ${meal}`}`,
-    buttons: [
-      ...(meal === null ? [] : packetQuestions(house, recipeNamed(house, meal))),
-      ...others.slice(0, 3).map(({ name }) => ({
-        label: `Use it in ${name}`,
-        request: `/our ${packet.called} packet in ${name}`,
-      })),
-      ...(others.length > 1
-        ? [{ label: 'Use it in all', request: `/our ${packet.called} packet in all recipes` }]
-        : []),
-    ],
-    meals: meal === null ? [] : [shownMeal(house, meal)],
-  };
-}
-
-function shownMeal(house: House, name: string): MealShown {
-  const recipe = recipeNamed(house, name);
-  return mealOfRecipe(recipe, factsOfRecipe(house, recipe));
-}
 
 function learnMeasure(house: House, told: Extract<Teaching, { is: 'measure' }>) {
   const { grams, ml } = told;

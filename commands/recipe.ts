@@ -3,7 +3,8 @@ import type { House } from '#house/house.ts';
 import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
 import { recipeCard, servingLines } from '#cards/recipe-card.ts';
 import { type RecipeText, asRecord, readRecipeText, resolver } from '#house/recipe-text.ts';
-import { packetQuestions, withPackets } from '#house/packets.ts';
+import { packetQuestions } from '#house/packet-questions.ts';
+import { withPackets } from '#house/packets.ts';
 import { keepPot } from '#house/pot.ts';
 import {
   mealTyped,

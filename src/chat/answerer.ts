@@ -1,6 +1,7 @@
 import type { FoodTable } from '#foods/food.ts';
 import { pouchesShownDry } from '#house/dryness.ts';
 import type { House } from '#house/house.ts';
+import { tableWith } from '#house/own-foods.ts';
 import type { Status } from '#house/status.ts';
 import type { Stores } from '#store/house.ts';
 import type { Command, Workers } from './command.ts';
@@ -34,7 +35,7 @@ export function seenBy(
     members: () => stores.households.members(household),
     settings: records.settings.all(),
     told: records.settings,
-    foods,
+    foods: tableWith(foods, records.ownFoods),
     requests: commands,
     chatLink,
     ...looker,

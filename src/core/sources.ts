@@ -12,6 +12,8 @@ export const sources = {
     'Dietary Guidelines for Americans 2015-2020, Appendix 2, Table A2-1; rows from 21 years from memory',
   'eu-annex-ii':
     'Regulation (EU) 1169/2011, Annex II, as listed by the University of Reading, Food Labelling in the UK',
+  'eu-annex-xiv':
+    'Regulation (EU) 1169/2011, Annex I (salt), XIV (factors) and XV (order), read as repeated by Bryant Research and in a French consolidated text',
   'fda-allergens-2025':
     'U.S. FDA, Food allergen labeling guidance, 5th edition (2025), and its tree nut table',
   'fda-bad-bugs-1992':

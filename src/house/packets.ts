@@ -1,12 +1,10 @@
-import { type Contents, type Kind, mayHoldAnything, nuts } from '#core/allergens.ts';
-import { gluten } from '#core/avoidance.ts';
-import { nothing } from '#core/contents.ts';
+import type { Contents, Kind } from '#core/allergens.ts';
 import { deniedBy, liftedBy, type PacketReading, readAgain, settled } from '#core/packet.ts';
-import type { Eater, NamedFood, Recipe, RecipeLine } from '#core/records.ts';
+import type { NamedFood, Recipe, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import type { Choice } from '#core/talk.ts';
 import { verdictFor } from '#core/verdict.ts';
 import { packetKey, packetReading } from '#foods/packet-things.ts';
+import type { OwnFood } from '#store/own-foods.ts';
 import type { Packet } from '#store/packets.ts';
 import type { PacketTold } from '#words/packet-parts.ts';
 import { Ambiguous } from '#words/reading.ts';
@@ -14,8 +12,8 @@ import { sayDay, sayList } from '#words/say.ts';
 import { recipeNamed } from './figures.ts';
 import type { House } from './house.ts';
 import { isChild, selfOf } from './lifting.ts';
+import { panelLine, withPanel } from './own-foods.ts';
 import { foodMeant } from './learning.ts';
-import { barsOf } from './verdicts.ts';
 
 /** What a packet says, in words: 'contains celery; may contain nuts; no egg, milk; gluten-free'. */
 export function sayReading({
@@ -72,18 +70,33 @@ export function withPacket(house: House, line: RecipeLine, packet: Packet): Reci
   };
 }
 
+/** What of a food was read: what is in it, its panel, or both. */
+export interface ReadOf {
+  readonly packet?: Packet | undefined;
+  readonly panel?: OwnFood | undefined;
+}
+
+/** A recorded line with all that was read; undefined where nothing of it changes. */
+function withRead(house: House, line: RecipeLine, { packet, panel }: ReadOf): RecipeLine | undefined {
+  const settledLine = packet && withPacket(house, line, packet);
+  return (panel && withPanel(settledLine ?? line, panel)) ?? settledLine;
+}
+
 /** A line as it is recorded, with every packet that this household read. */
 export function withPackets(house: House): (line: RecipeLine) => RecipeLine {
-  const packets = house.packets.all();
-  return (line) => packets.reduce((now, packet) => withPacket(house, now, packet) ?? now, line);
+  const all: ReadOf[] = [
+    ...house.packets.all().map((packet) => ({ packet })),
+    ...house.ownFoods.all().map((panel) => ({ panel })),
+  ];
+  return (line) => all.reduce((now, read) => withRead(house, now, read) ?? now, line);
 }
 
 /** The recipes of today whose lines a packet would change. */
-export function recipesFor(house: House, packet: Packet): Recipe[] {
+export function recipesFor(house: House, read: ReadOf): Recipe[] {
   return house.recipes
     .names()
     .map((name) => recipeNamed(house, name))
-    .filter(({ lines }) => lines.some((line) => withPacket(house, line, packet) !== undefined));
+    .filter(({ lines }) => lines.some((line) => withRead(house, line, read) !== undefined));
 }
 
 /** Whether a packet holds something, or may hold it: that goes into every recipe at once. */
@@ -97,15 +110,15 @@ const warns = ({ contains, kinds, may, mayKinds }: PacketReading): boolean =>
 export function warnEverywhere(house: House, packet: Packet): string[] {
   if (!warns(packet.reading)) return [];
   const warning = { ...packet, reading: { ...packet.reading, free: [], freeKinds: [], claims: [] } };
-  return recipesFor(house, warning).flatMap((recipe) =>
-    applyPacket(house, recipe, warning).length > 0 ? [recipe.name] : [],
+  return recipesFor(house, { packet: warning }).flatMap((recipe) =>
+    applyPacket(house, recipe, { packet: warning }).length > 0 ? [recipe.name] : [],
   );
 }
 
 /** Puts what a packet says into a recipe that is recorded already. @returns the numbers of the lines it changed */
-export function applyPacket(house: House, recipe: Recipe, packet: Packet): number[] {
+export function applyPacket(house: House, recipe: Recipe, read: ReadOf): number[] {
   return recipe.lines.flatMap((line, i) => {
-    const now = withPacket(house, line, packet);
+    const now = withRead(house, line, read);
     if (now === undefined) return [];
     house.recipes.mendLine(recipe.id, i + 1, now);
     return [i + 1];
@@ -113,10 +126,27 @@ export function applyPacket(house: House, recipe: Recipe, packet: Packet): numbe
 }
 
 /** @throws Refusal where nothing of that food's packet was read */
-export function packetOf(house: House, food: string): Packet {
-  const found = house.packets.all().find(({ foodKey }) => foodKey === packetKey(food));
-  if (found) return found;
+export function readOf(house: House, food: string): ReadOf & { readonly called: string } {
+  const isIt = ({ foodKey }: { readonly foodKey: string }) => foodKey === packetKey(food);
+  const [packet, panel] = [house.packets.all().find(isIt), house.ownFoods.all().find(isIt)];
+  const called = packet?.called ?? panel?.called;
+  if (called !== undefined) return { packet, panel, called };
   throw new Refusal('no-packet', `Nobody told me yet what the packet of ${food} says.`);
+}
+
+/** All that was read on packets, a line each. */
+export const readLines = (house: House): string[] => [
+  ...house.packets.all().map((packet) => packetLine(house, packet)),
+  ...house.ownFoods.all().map((panel) => panelLine(house, panel)),
+];
+
+/** Forgets what was read of a food. @returns what it was called, undefined where nothing was read */
+export function forgetRead(house: House, words: string): string | undefined {
+  const isIt = ({ foodKey }: { readonly foodKey: string }) => foodKey === packetKey(words);
+  const called = [...house.packets.all(), ...house.ownFoods.all()].find(isIt)?.called;
+  house.packets.forget(packetKey(words));
+  house.ownFoods.forget(packetKey(words));
+  return called;
 }
 
 /**
@@ -175,43 +205,4 @@ function refuseDenied(called: string, contents: Contents | null, reading: Packet
     'another-food',
     `${called} as I know it is made with ${sayList([...new Set(denied)]) || 'what that diet leaves out'}. A packet without it is another food: say what it is called in the recipe (vegan parmesan, tamari). Nothing was recorded.`,
   );
-}
-
-/** What must not be in somebody's meal and only a packet can tell: a button for each answer. */
-export function packetQuestions(house: House, { name, lines }: Recipe): Choice[] {
-  for (const eater of house.eaters.here())
-    for (const line of lines) {
-      const open = line.state === 'asked' ? undefined : openFor(eater, line);
-      if (open === undefined) continue;
-      const food = line.called.split(',')[0]!;
-      const told = (word: string) => `/our ${food} contains ${word}${open}, also in ${name}`;
-      return [
-        { label: `No ${open} in the ${food}`, request: told('no ') },
-        { label: `The ${food} contains ${open}`, request: told('') },
-        { label: 'Ask me later', request: `/our ${food} later` },
-      ];
-    }
-  return [];
-}
-
-const ofGluten: readonly string[] = gluten;
-
-/** The first thing that an eater avoids and a line's small print leaves open, in the words of a packet. */
-function openFor(eater: Eater, { called, contents }: RecipeLine): string | undefined {
-  if (contents === null || mayHoldAnything(contents)) return undefined;
-  const bars = barsOf(eater);
-  const isOpen = (alone: Partial<Contents>) =>
-    verdictFor(
-      [{ ingredient: called, contents: { ...nothing, claims: contents.claims ?? [], ...alone } }],
-      bars,
-    ).is === 'unknown';
-  const tag = contents.check.find((one) => isOpen({ check: [one] }));
-  if (tag === undefined) return contents.checkKinds.find((kind) => isOpen({ checkKinds: [kind] }));
-  // A coeliac asks for gluten, not for one cereal after another; who avoids nuts for nuts.
-  if (ofGluten.includes(tag) && bars.some((bar) => bar.is === 'diet' && bar.diet === 'gluten-free'))
-    return 'gluten';
-  const openNuts = contents.check.filter(
-    (one) => (nuts as readonly string[]).includes(one) && isOpen({ check: [one] }),
-  );
-  return openNuts.length > 1 && openNuts.includes(tag) ? 'nuts' : tag;
 }

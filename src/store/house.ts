@@ -7,6 +7,7 @@ import { openJournal } from './journal.ts';
 import { learntStore } from './learnt.ts';
 import { messageStore } from './messages.ts';
 import type { Db } from './db.ts';
+import { ownFoodStore } from './own-foods.ts';
 import { packetStore } from './packets.ts';
 import { pouchStore } from './pouches.ts';
 import { ratingStore } from './ratings.ts';
@@ -23,6 +24,7 @@ export function openStores(db: Db, defaults: Settings) {
   const pouches = pouchStore(db);
   const learnt = learntStore(db);
   const packets = packetStore(db);
+  const ownFoods = ownFoodStore(db);
   const eaters = eaterStore(db);
   const trips = tripStore(db);
   const ratings = ratingStore(db);
@@ -56,6 +58,7 @@ export function openStores(db: Db, defaults: Settings) {
         pouches: pouches(household),
         learnt: learnt(household),
         packets: packets(household),
+        ownFoods: ownFoods(household),
         eaters: eaters(household),
         trips: trips(household),
         ratings: ratings(household),

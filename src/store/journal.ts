@@ -17,6 +17,7 @@ export const recordTables = [
   'learnt_measure',
   'meal_alias',
   'packet',
+  'own_food',
   'eater',
   'eater_food',
   'trip',

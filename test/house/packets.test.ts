@@ -57,7 +57,7 @@ test('what was recorded before is offered the change; a warning counts at once',
   expect(house.say('/our chicken stock contains no egg')).toContain('is not used yet in Soup');
   expect(house.say('/recipe soup')).toContain('Noa: unknown');
   house.say('/our chicken stock contains no egg');
-  expect(house.press(1)).toContain('Soup, line 1: chicken stock: no egg');
+  expect(house.press(1)).toContain('Soup, line 1: counted as the packet of chicken stock says');
   expect(house.say('/recipe soup')).toContain('Noa: clear');
   expect(house.say('/our chicken stock may contain egg')).toContain('counts at once in Soup');
   expect(house.say('/recipe soup')).toContain('Noa: unknown');
