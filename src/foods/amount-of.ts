@@ -1,4 +1,5 @@
-import { type Found, saidOf, stripped } from './find.ts';
+import type { Found } from './find.ts';
+import { saidOf, stripped } from './said.ts';
 import type { LineResult } from './line-result.ts';
 import { matches } from './match.ts';
 import type { ReadLine } from './read.ts';

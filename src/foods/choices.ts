@@ -1,4 +1,6 @@
-import { calledAs, type Found, stripped } from './find.ts';
+import { calledAs } from './calling.ts';
+import type { Found } from './find.ts';
+import { stripped } from './said.ts';
 import type { FoodTable } from './food.ts';
 import { kitchen } from './kitchen.ts';
 import type { ReadLine } from './read.ts';

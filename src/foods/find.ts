@@ -1,12 +1,15 @@
 import type { Contents } from '#core/allergens.ts';
 import type { FoodTable } from './food.ts';
-import { kitchen, type KitchenFood } from './kitchen.ts';
+import { kitchen } from './kitchen.ts';
 import { looseMatch, plainContents } from './loose.ts';
-import { inState, matches, type Match, wantedStates } from './match.ts';
+import { matches, type Match } from './match.ts';
+import { inState, wantedStates } from './states.ts';
+import { firstOf, statesSaid, stripped } from './said.ts';
+import { calledAs, inNumber } from './calling.ts';
 import type { Naming } from './namings.ts';
 import { type ReadLine, readLine } from './read.ts';
 import type { Token } from './tokens.ts';
-import { neutral, stateWords } from './vocabulary.ts';
+import { neutral } from './vocabulary.ts';
 import type { Learnt, Scale } from './weigh.ts';
 import { foldedWords, foldName } from './words.ts';
 import { nothing, together, widened } from '#core/contents.ts';
@@ -25,47 +28,12 @@ export interface Found {
   readonly matched: readonly string[];
 }
 
-/**
- * 'red lentils, dry': the short name with the state it is in. A name of quite other words ('scallion', 'penne',
- * 'farro') stays as it was typed.
- */
-export function calledAs(entry: KitchenFood, name = ''): string {
-  const own = new Set(foldedWords(entry.called));
-  const isOther = name !== '' && !name.split(' ').some((word) => own.has(word) && !neutral.has(word));
-  const alike = isOther ? entry.names.filter((one) => foldName(one) === name) : [];
-  // Of two spellings of one name the one with its spaces reads better.
-  const called = alike.toSorted((a, b) => b.length - a.length)[0] ?? entry.called;
-  const apart = called.replace(/\bsundried\b/, 'sun-dried');
-  return entry.state === null || apart.includes(entry.state) ? apart : `${apart}, ${entry.state}`;
-}
-
-/** The name in the number that was typed: '4 carrots' are carrots, though the kitchen lists the carrot. */
-function inNumber(called: string, typed: string): string {
-  const [, name = '', last = '', state = ''] = /^(.*?)(\p{L}+)((?:, .*)?)$/u.exec(called) ?? [];
-  const said = new Set(
-    typed
-      .slice(0, 200)
-      .toLowerCase()
-      .match(/\p{L}+/gu),
-  );
-  const many = [`${last}s`, `${last}es`, last.replace(/y$/, 'ies'), last.replace(/f$/, 'ves')].find(
-    (word) => word !== last && said.has(word),
-  );
-  return many === undefined ? called : `${name}${many}${state}`;
-}
-
 /** Everything known of one number of the table, whatever name led there: the widest of its contents. */
 function contentsByNdb(ndb: string): Contents | null {
   const rows = kitchen.filter((entry) => entry.ndb === ndb && !entry.standsIn);
   if (rows.length === 0) return null;
   return together(rows.map(({ contents }) => contents));
 }
-
-/** The words that name a food, without those that do not. */
-export const stripped = (words: string) =>
-  foldedWords(words)
-    .filter((word) => !neutral.has(word))
-    .join(' ');
 
 function learntFood(line: ReadLine, table: FoodTable, learnt: Learnt): Found | undefined {
   const { words } = line;
@@ -117,32 +85,6 @@ export function learntNamings(
         { called: key, contents: found?.contents ?? widened(nothing), entries: [], isKind: false },
       ];
     }),
-  );
-}
-
-/** 'washed and dried' says nothing of the food's state. */
-const asState = (text: string) =>
-  /\b(?:wash|rins|pat|spun|spin|blot|towel|soak|scrub|clean|not)/i.test(text)
-    ? text.replace(/\bdr(?:y|ied)\b/gi, ' ')
-    : text;
-
-/** What the line says of the food's state; brackets ('canned is fine') speak only where nothing else does. */
-function statesSaid(line: ReadLine): Set<string> {
-  // Behind a comma 'roasted' or 'fried' is what is done to the raw amount, not how it is bought.
-  const later = line.aside.map((text) =>
-    text.replace(/\b(?:pan-?|deep-?)?(?:fried|saut[eé]ed|roasted|grilled|toasted|browned)\b/gi, ' '),
-  );
-  const outside = [line.words, ...later].flatMap((text) => foldedWords(asState(text)));
-  const has = outside.some((word) => Object.hasOwn(stateWords, word) && word !== 'drained');
-  return new Set(
-    has ? outside : [...outside, ...line.brackets.flatMap((text) => foldedWords(asState(text)))],
-  );
-}
-
-/** Everything a line's words say, for manners of cutting and measuring. */
-export function saidOf(line: ReadLine): Set<string> {
-  return new Set(
-    [line.words, ...line.aside, ...line.brackets, line.amountText].flatMap((text) => foldedWords(text)),
   );
 }
 
@@ -198,28 +140,24 @@ function fromMatch(
   return { scale: { food, entry }, called, contents: entry.contents, confidence, remarks, matched: [...own] };
 }
 
-const alternative = / +(?:and\/)?or +|(?<=\p{L}) *\/ *(?=\p{L})/iu;
-
-/** 'beef or chicken stock' → 'beef stock'; 'butter or oil' → 'butter'; what was left out, to be said. */
-function firstOf(line: ReadLine): { words: string; other: string | null; shared: string | null }[] {
-  const [first = '', second = ''] = line.words.split(alternative);
-  if (second === '') return [{ words: line.words, other: null, shared: null }];
-  const rest = line.words.slice(first.length).replace(/^ *(?:or|\/|and\/or) */i, '');
-  const others = foldedWords(second).filter((word) => !/^\d/.test(word));
-  const out: { words: string; other: string | null; shared: string | null }[] = [];
-  const plainSecond = second.replace(/[\d½¼¾⅓⅔].*$/, '').trim();
-  const tokens = plainSecond.split(/\s+/);
-  if (others.filter((word) => !neutral.has(word)).length > 1 || tokens.length > 1)
-    for (let take = Math.min(3, tokens.length - 1); take >= 1; take--)
-      out.push({
-        words: `${first} ${tokens.slice(-take).join(' ')}`,
-        other: rest,
-        shared: tokens.slice(-take).join(' '),
-      });
-  out.push({ words: first, other: rest, shared: null });
-  if (stripped(first) === '')
-    out.push({ words: `${first} ${plainSecond}`, other: rest, shared: plainSecond });
-  return out;
+/** A name in brackets, behind a comma or as an example: 'firm fish, such as cod'. */
+function hiddenIn(line: ReadLine, table: FoodTable): Found[] {
+  const found: Found[] = [];
+  const states = statesSaid(line);
+  const hidden = [
+    ...line.brackets,
+    ...line.aside,
+    line.words.replace(/^.*?\b(?:such as|like|preferably)\b/i, ''),
+  ];
+  for (const text of hidden.slice(0, 6))
+    for (const match of matches(
+      text.replace(/^(?:such as|like|preferably|or|about)\b/i, '').split(/\bor\b/i)[0]!,
+      [],
+    ).slice(0, 2)) {
+      const one = match.confidence > 0.8 ? fromMatch(match, line, states, table) : undefined;
+      if (one) found.push({ ...one, confidence: one.confidence * 0.75 });
+    }
+  return found;
 }
 
 /** Foods the words of a line may mean, surest first. */
@@ -266,21 +204,7 @@ export function findFood(line: ReadLine, table: FoodTable, learnt: Learnt): Foun
     }
   }
   if (!found.some(({ confidence }) => confidence >= sureFrom)) {
-    // The name may stand in brackets, behind a comma or as an example: 'firm fish, such as cod'.
-    const states = statesSaid(line);
-    const hidden = [
-      ...line.brackets,
-      ...line.aside,
-      line.words.replace(/^.*?\b(?:such as|like|preferably)\b/i, ''),
-    ];
-    for (const text of hidden.slice(0, 6))
-      for (const match of matches(
-        text.replace(/^(?:such as|like|preferably|or|about)\b/i, '').split(/\bor\b/i)[0]!,
-        [],
-      ).slice(0, 2)) {
-        const one = match.confidence > 0.8 ? fromMatch(match, line, states, table) : undefined;
-        if (one) found.push({ ...one, confidence: one.confidence * 0.75 });
-      }
+    found.push(...hiddenIn(line, table));
     const loose = looseMatch(line.words, table);
     if (loose)
       found.push({

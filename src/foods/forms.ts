@@ -1,4 +1,4 @@
-import { stripped } from './find.ts';
+import { stripped } from './said.ts';
 import type { ReadLine } from './read.ts';
 import type { Learnt } from './weigh.ts';
 import { foldName } from './words.ts';

@@ -1,4 +1,4 @@
-import { byName, type KitchenFood, type State } from './kitchen.ts';
+import { byName, type KitchenFood } from './kitchen.ts';
 import { oneSlip } from './units.ts';
 import { foodWords, neutral, stateWords } from './vocabulary.ts';
 import { foldedWords } from './words.ts';
@@ -31,33 +31,12 @@ for (const name of byName.keys()) {
   else byHead.set(head, [words]);
 }
 
-const behind = new Set([
-  'with',
-  'in',
-  'for',
-  'from',
-  'without',
-  'on',
-  'such',
-  'like',
-  'preferably',
-  'until',
-  'using',
-  'as',
-  'at',
-  'to',
-  'then',
-  'if',
-  'per',
-  'including',
-  'by',
-  'reserved',
-  'not',
-  'minus',
-  'see',
-  'into',
-  'when',
-]);
+/** Words behind which another food stands, or none. */
+const behind = new Set(
+  'with in for from without on such like preferably until using as at to then if per including by reserved not minus see into when'.split(
+    ' ',
+  ),
+);
 
 /** A mistyped word put right, where just one known word is a slip away. */
 const mended = new Map<string, string | null>();
@@ -135,34 +114,102 @@ function wordsOf(main: string, aside: readonly string[]): { words: Word[]; slips
 /** Words of manner and state say less of which food is meant than its own name does. */
 const isMinor = (word: string) => neutral.has(word) || Object.hasOwn(stateWords, word);
 /** Of those, the ones that make another food of it when they stand behind a comma: 'beans, black', 'beef, ground'. */
-const refining = new Set([
-  'red',
-  'white',
-  'green',
-  'yellow',
-  'black',
-  'brown',
-  'ground',
-  'minced',
-  'sweet',
-  'sour',
-  'dark',
-  'light',
-  'heavy',
-  'unsalted',
-  'salted',
-  'lean',
-]);
+const refining = new Set(
+  'red white green yellow black brown ground minced sweet sour dark light heavy unsalted salted lean'.split(
+    ' ',
+  ),
+);
+
+/** What speaks for a name and against it. Chosen on lines of many cooks. */
+const weights = {
+  /** A word of the name: its own, in an aside, or one of manner and state. */
+  own: 1,
+  inAside: 0.6,
+  minor: 0.3,
+  /** A word left over that names food, that is short, that nothing here knows. */
+  otherFood: 1,
+  shortWord: 0.1,
+  unknownWord: 0.42,
+  /** Factors: the last food word is not in the name; a word from afar; a slip put right; words not side by side. */
+  missesHead: 0.8,
+  stray: 0.04,
+  slip: 0.92,
+  outOfOrder: 0.93,
+  apart: 0.99,
+} as const;
 
 /** How much a word left over speaks against a name. */
 const against = (word: string) =>
   /^\d/.test(word) || ((neutral.has(word) || Object.hasOwn(stateWords, word)) && !foodWords.has(word))
     ? 0
     : foodWords.has(word)
-      ? 1
+      ? weights.otherFood
       : word.length < 3
-        ? 0.1
-        : 0.42;
+        ? weights.shortWord
+        : weights.unknownWord;
+
+/** The words of a line by where they stand. */
+interface Said {
+  readonly mains: readonly string[];
+  readonly inMain: ReadonlySet<string>;
+  readonly asides: ReadonlySet<string>;
+  readonly refined: ReadonlySet<string>;
+  readonly behinds: ReadonlySet<string>;
+  /** The last word that names food: what the line is about. */
+  readonly head: string | undefined;
+  readonly slips: number;
+}
+
+function saidBy(main: string, aside: readonly string[]): Said {
+  const { words, slips } = wordsOf(main, aside);
+  const of = (...regions: Region[]) =>
+    words.filter(({ region }) => regions.includes(region)).map(({ text }) => text);
+  const mains = of('main');
+  return {
+    mains,
+    inMain: new Set(mains),
+    asides: new Set(of('aside', 'refined')),
+    refined: new Set(of('refined').filter((word) => !isMinor(word) || refining.has(word))),
+    behinds: new Set(of('behind')),
+    head: mains.findLast((word) => against(word) === weights.otherFood),
+    slips,
+  };
+}
+
+const hasLink = (name: readonly string[]) => name.some((word) => behind.has(word));
+
+/** Whether the line says the whole name, and more of it than manner in front of its first comma. */
+function isSaid(name: readonly string[], { inMain, asides, behinds }: Said): boolean {
+  const isMannered = name.length === 1 || name.every((word) => neutral.has(word));
+  return (
+    name.every((word) => inMain.has(word) || asides.has(word) || (hasLink(name) && behinds.has(word))) &&
+    name.some((word) => inMain.has(word) && (isMannered || !neutral.has(word)))
+  );
+}
+
+/** How much of the line a name accounts for. */
+function matchOf(name: readonly string[], said: Said): Match {
+  const { mains, inMain, refined, head, slips } = said;
+  const own = new Set(name);
+  // A word of an aside counts less: 'chicken, cut from the breast' is weaker than 'chicken breast'.
+  const ownWeight = (word: string) =>
+    isMinor(word) ? weights.minor : inMain.has(word) || refined.has(word) ? weights.own : weights.inAside;
+  const covered = name.reduce((sum, word) => sum + ownWeight(word), 0);
+  const entries = byName.get(name.join(' '))!;
+  // 'penne pasta': a word left over that is itself a name of the same food says nothing new.
+  const isSame = (word: string) => byName.get(word)?.some((entry) => entries.includes(entry)) === true;
+  const isLeft = (word: string) => !own.has(word) && !isSame(word);
+  const left = [...inMain].filter(isLeft).reduce((sum, word) => sum + against(word), 0);
+  const stray = hasLink(name) ? 0 : name.filter((word) => !inMain.has(word) && !refined.has(word)).length;
+  let confidence = (covered / (covered + left)) * (1 - weights.stray * stray) * weights.slip ** slips;
+  if (head !== undefined && isLeft(head)) confidence *= weights.missesHead;
+  // Words in the order of the name, side by side, are surer than words that merely both occur.
+  if (name.length > 1 && name.every((word) => inMain.has(word))) {
+    if (!isRun(name, mains)) confidence *= weights.outOfOrder;
+    if (!` ${mains.join(' ')} `.includes(` ${name.join(' ')} `)) confidence *= weights.apart;
+  }
+  return { entries, name: name.join(' '), confidence, covered };
+}
 
 /**
  * The curated names a line's words may mean, best first.
@@ -170,120 +217,23 @@ const against = (word: string) =>
  * @param aside what stood after commas: it may refine a name ('beans, black') but never be one
  */
 export function matches(main: string, aside: readonly string[]): Match[] {
-  const { words, slips } = wordsOf(main, aside);
-  const mains = words.filter((word) => word.region === 'main').map((word) => word.text);
-  const asides = new Set(
-    words.filter(({ region }) => region === 'aside' || region === 'refined').map(({ text }) => text),
-  );
-  const refined = new Set(
-    words
-      .filter(({ region, text }) => region === 'refined' && (!isMinor(text) || refining.has(text)))
-      .map(({ text }) => text),
-  );
-  const behinds = new Set(words.filter((word) => word.region === 'behind').map((word) => word.text));
-  const inMain = new Set(mains);
-  const head = mains.findLast((word) => against(word) === 1);
-  const found: Match[] = [];
-  for (const last of new Set([...inMain, ...asides, ...behinds]))
-    for (const name of byHead.get(last) ?? []) {
-      const hasLink = name.some((word) => behind.has(word));
-      if (!name.every((word) => inMain.has(word) || asides.has(word) || (hasLink && behinds.has(word))))
-        continue;
-      if (
-        !name.some(
-          (word) =>
-            inMain.has(word) &&
-            (!neutral.has(word) || name.length === 1 || name.every((w) => neutral.has(w))),
-        )
-      )
-        continue;
-      const own = new Set(name);
-      // A word of an aside counts less: 'chicken, cut from the breast' is weaker than 'chicken breast'.
-      const covered = name.reduce(
-        (sum, word) => sum + (isMinor(word) ? 0.3 : inMain.has(word) || refined.has(word) ? 1 : 0.6),
-        0,
-      );
-      const entries = byName.get(name.join(' '))!;
-      // 'penne pasta': a word left over that is itself a name of the same food says nothing new.
-      const isSame = (word: string) => byName.get(word)?.some((entry) => entries.includes(entry)) === true;
-      const left = [...inMain].reduce(
-        (sum, word) => sum + (own.has(word) || isSame(word) ? 0 : against(word)),
-        0,
-      );
-      const missesHead = head !== undefined && !own.has(head) && !isSame(head);
-      const stray = hasLink ? 0 : name.filter((word) => !inMain.has(word) && !refined.has(word)).length;
-      let confidence =
-        (covered / (covered + left)) * (missesHead ? 0.8 : 1) * (1 - 0.04 * stray) * 0.92 ** slips;
-      // Words in the order of the name, side by side, are surer than words that merely both occur.
-      if (name.length > 1 && name.every((word) => inMain.has(word)) && !isRun(name, mains))
-        confidence *= 0.93;
-      const isAllMain = name.length > 1 && name.every((word) => inMain.has(word));
-      if (isAllMain && !` ${mains.join(' ')} `.includes(` ${name.join(' ')} `)) confidence *= 0.99;
-      found.push({ entries, name: name.join(' '), confidence, covered });
-    }
-  return found.toSorted(
-    (a, b) =>
-      b.confidence - a.confidence ||
-      b.covered - a.covered ||
-      b.name.length - a.name.length ||
-      (a.name < b.name ? -1 : 1),
-  );
+  const said = saidBy(main, aside);
+  const lasts = new Set([...said.inMain, ...said.asides, ...said.behinds]);
+  return [...lasts]
+    .flatMap((last) => byHead.get(last) ?? [])
+    .filter((name) => isSaid(name, said))
+    .map((name) => matchOf(name, said))
+    .toSorted(
+      (a, b) =>
+        b.confidence - a.confidence ||
+        b.covered - a.covered ||
+        b.name.length - a.name.length ||
+        (a.name < b.name ? -1 : 1),
+    );
 }
 
 function isRun(name: readonly string[], mains: readonly string[]): boolean {
   let at = 0;
   for (const word of mains) if (word === name[at]) at++;
   return at >= name.length;
-}
-
-/** The states that would do, in the order wanted, from the words of the whole line and its unit. */
-export function wantedStates(
-  words: ReadonlySet<string>,
-  unit: { isTin: boolean; isVolume: boolean; isSpoon: boolean },
-): (State | null)[] {
-  const said = new Set<string>();
-  for (const word of words) if (Object.hasOwn(stateWords, word)) said.add(stateWords[word]!);
-  if (words.has('freeze') && words.has('dried')) said.add('dried');
-  const canned = said.has('canned') || unit.isTin;
-  if (canned)
-    return said.has('drained') || (unit.isVolume && !said.has('undrained'))
-      ? ['drained', 'canned']
-      : ['canned', 'drained'];
-  if (said.has('smoked')) return ['smoked'];
-  if (said.has('cooked')) return ['cooked', 'roasted', 'fried'];
-  if (said.has('frozen')) return ['frozen', null, 'dry'];
-  if (said.has('dried') && !said.has('fresh')) return ['dried', 'dry'];
-  if (said.has('fresh') || said.has('raw')) return ['fresh', null];
-  if (said.has('fried')) return ['fried'];
-  if (said.has('roasted')) return ['roasted', 'cooked'];
-  if (said.has('dry')) return ['dry', 'dried'];
-  if (said.has('drained')) return ['drained', 'canned'];
-  return [];
-}
-
-const isHerb = (food: KitchenFood) =>
-  food.weights.some(({ unit }) => unit === 'sprig' || unit === 'bunch' || unit === 'leaf') &&
-  food.weights.every(({ grams }) => grams < 130);
-
-/**
- * The row among those that share a name that stands for the state asked for.
- * @returns the row, and whether the state asked for is what it is
- */
-export function inState(
-  entries: readonly KitchenFood[],
-  wanted: readonly (State | null)[],
-  isTeaspoon: boolean,
-): { food: KitchenFood; isAsAsked: boolean } {
-  for (const state of wanted) {
-    const food = entries.find((entry) => entry.state === state);
-    if (food) return { food, isAsAsked: true };
-  }
-  const first = entries.find((entry) => entry.state === null) ?? entries[0]!;
-  const dried = entries.find((entry) => entry.state === 'dried');
-  // A teaspoon of a herb with no other word is the dried one (common practice).
-  if (wanted.length === 0 && isTeaspoon && dried && isHerb(first)) return { food: dried, isAsAsked: true };
-  return {
-    food: wanted.length === 0 && entries[0]!.state === 'dry' ? entries[0]! : first,
-    isAsAsked: wanted.length === 0,
-  };
 }

@@ -3,7 +3,7 @@ import { oneOf } from '#core/contents.ts';
 import { byName, contentsOf, kitchen, type KitchenFood } from './kitchen.ts';
 import { dishes, usually } from './pantry/dishes.ts';
 import { keyOf, tokensOf } from './tokens.ts';
-import { foldName } from './words.ts';
+import { foldName, wordsJoined } from './words.ts';
 
 /** A food that a line may name without counting it. */
 export interface Naming {
@@ -74,7 +74,9 @@ export const longestNaming = Math.max(...[...namings.keys()].map((key) => key.sp
 
 /** Words that occur in some name; a mistyped word may be one of them. */
 export const namingWords: ReadonlySet<string> = new Set(
-  [...namings.keys()].flatMap((key) => key.split(' ')).filter((word) => /^\p{L}{3,}$/u.test(word)),
+  [...[...namings.keys()].flatMap((key) => key.split(' ')), ...wordsJoined].filter((word) =>
+    /^\p{L}{3,}$/u.test(word),
+  ),
 );
 
 /** 'peanutbutter', 'oatmilk': names of two words or three without their spaces. */

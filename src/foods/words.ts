@@ -49,6 +49,9 @@ const joined: Readonly<Record<string, string>> = {
   roggen: 'rye', gerste: 'barley', sellerie: 'celery', sesam: 'sesame', soja: 'soy', fisch: 'fish', garnele: 'shrimp', garnelen: 'shrimp', krabben: 'shrimp', paprikapulver: 'paprika', pfeffer: 'pepper', honig: 'honey', brot: 'bread', ol: 'oil', olivenol: 'olive oil', essig: 'vinegar', wasser: 'water', thunfisch: 'tuna', lauch: 'leek', kohl: 'cabbage',
 }; // prettier-ignore
 
+/** Every word of the pairs above: 'pine' of 'pine kernel', which no folded name shows. */
+export const wordsJoined: readonly string[] = Object.keys(joined).flatMap((pair) => pair.split(' '));
+
 const always: Readonly<Record<string, string>> = {
   leaves: 'leaf', loaves: 'loaf', halves: 'half', calves: 'calf', knives: 'knife', potatoes: 'potato', tomatoes: 'tomato', mangoes: 'mango',
   swiss: 'swiss', molasses: 'molasses', hummus: 'hummus', couscous: 'couscous', asparagus: 'asparagus', bass: 'bass', cos: 'cos', geese: 'goose',

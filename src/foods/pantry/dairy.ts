@@ -103,7 +103,7 @@ export const dairy = `
 16139 | soy milk; soya milk; soymilk; plain soy milk; vanilla soy milk; soy drink; soya drink | soy | cup 243, carton 946
 16222 | unsweetened soy milk; unsweetened soya milk; organic soy milk | soy | cup 243
 14639 | rice milk; rice drink | - | cup 240
-14639~ | oat milk; oat drink; barista oat milk; unsweetened oat milk | oats | cup 240
+14639~ | oat milk; oat drink; barista oat milk; unsweetened oat milk | oats ?wheat ?barley | cup 240
 14091~ | cashew milk; unsweetened cashew milk; cashew drink | cashew | cup 250
 14091~ | hazelnut milk | hazelnut | cup 250
 14091~ | plant milk; plant based milk; nondairy milk; non dairy milk; vegan milk; dairy free milk; nut milk; unsweetened plant milk; milk alternative; unsweetened nondairy milk; milk of choice; hemp milk; plant based drink; unsweetened plant based milk; milk substitute | ?almond ?soy ?oats ?cashew ?hazelnut ?coconut ?macadamia ?pistachio ?walnut  | cup 245

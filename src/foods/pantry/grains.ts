@@ -9,7 +9,7 @@ export const grains = `
 20063 | dark rye flour; wholegrain rye flour; pumpernickel flour | rye | cup 128, tbsp 8
 20064 | rye flour; medium rye flour; white rye flour; light rye flour | rye | cup 102, tbsp 6.4
 20130 | barley flour; barley meal | barley | cup 120, cup unsifted 148, tbsp 7.5
-20132 | oat flour | oats | cup 104, tbsp 6.5
+20132 | oat flour | oats ?wheat ?barley | cup 104, tbsp 6.5
 20011 | buckwheat flour | ?wheat | cup 120, tbsp 7.5
 20061 | rice flour; white rice flour; sweet rice flour; glutinous rice flour; mochiko; rice powder; ground rice | - | cup 158, tbsp 10
 20090 | brown rice flour | - | cup 158, tbsp 10
@@ -51,11 +51,11 @@ export const grains = `
 20137 cooked | = | - | cup 185
 20142 dry | teff; teff grain | - | cup 193
 20062 | rye berry; rye grain; rye flake | rye | cup 169
-20038 | oat groat; steel cut oat; pinhead oat; oat berry; irish oat; steel cut irish oat; coarse oatmeal | oats | cup 176
+20038 | oat groat; steel cut oat; pinhead oat; oat berry; irish oat; steel cut irish oat; coarse oatmeal | oats ?wheat ?barley | cup 176
 08120 dry | oats; oat; rolled oat; porridge oat; old fashioned oat; oatmeal; quick oat; quick cooking oat; jumbo oat; oat flake; old fashioned rolled oat; porridge; old fashioned whole rolled oat; thick cut oat; instant oat; rolled porridge oat; whole oat; large flake oat | oats ?wheat ?barley | cup 90, tbsp 5.6, handful 30, packet 28
-08121 cooked | = | oats | cup 234
+08121 cooked | = | oats ?wheat ?barley | cup 234
 08120~ dry | gluten-free oats; glutenfree oat; gluten free oat; glutenfree rolled oat; gluten free rolled oat; certified glutenfree oat; glutenfree porridge oat | ?oats | cup 90, tbsp 5.6
-20033 | oat bran | oats | cup 94, tbsp 5.9
+20033 | oat bran | oats ?wheat ?barley | cup 94, tbsp 5.9
 20077 | wheat bran; bran; natural bran; miller bran | wheat | cup 58, tbsp 3.6, tsp 1.2
 20078 | wheat germ; wheatgerm; raw wheat germ | wheat | cup 115, tbsp 7.2
 20044 dry | rice; white rice; long grain rice; long grain white rice; basmati rice; basmati; jasmine rice; thai rice; fragrant rice; carolina rice; texmati rice; thai jasmine rice; uncooked rice; long grain basmati rice; patna rice; white long grain rice | - | cup 185, tbsp 11.6, bag 1000, packet 1000, handful 40
