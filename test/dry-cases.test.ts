@@ -181,7 +181,9 @@ describe('a line put right after sealing', () => {
     expect(house.say('/stock')).toMatch(/UNCHECKED/);
     expect(house.say('/stock')).not.toMatch(wetSigns);
     const card = house.say('/pouch B1-1');
-    expect(card).toContain('UNCHECKED: sealed as dry, but by its recipe as it stands now it was not.');
+    expect(card).toContain(
+      'UNCHECKED: sealed as dry, but by its recipe and weights as they stand now it was not.',
+    );
     expect(card).not.toMatch(wetSigns);
     expect(card).not.toContain('absorber 2 x');
     expect(await house.ask('/pack')).toMatch(/B1-\d.*: UNCHECKED; not for a trip/);
@@ -189,6 +191,20 @@ describe('a line put right after sealing', () => {
     house.say('/undo');
     expect(house.say('/pouch B1-1')).toContain('Best by Mar 2030');
   });
+});
+
+test('a check weight put right after sealing takes date and absorber too, and a gram does not', () => {
+  const house = loadedStew();
+  weighedTwice(house, 143);
+  house.say('/seal 6 x 90 g B1');
+  house.say('/fix B1 tray 2 144 g');
+  expect(house.say('/pouch B1-1')).toContain('Best by Mar 2030');
+  house.say('/fix B1 tray 2 150 g');
+  const card = house.say('/pouch B1-1');
+  expect(card).toContain('UNCHECKED: sealed as dry');
+  expect(card).not.toMatch(wetSigns);
+  house.say('/undo');
+  expect(house.say('/pouch B1-1')).toContain('Best by Mar 2030');
 });
 
 describe('steady does not last', () => {

@@ -45,6 +45,8 @@ const said = fc.constantFrom(
   '/found B1-1 swollen at 2400 m',
   '/use B1-1 half',
   '/use B1 30 g',
+  '/fix B1 tray 2 142 g',
+  '/fix B1 tray 3 690 g',
   '/house scale 5 g',
   '/house scale 1 g',
   '/undo',
@@ -95,6 +97,8 @@ interface Sealed {
   found: string | null;
 }
 
+const paceOver = (ms: number) => Math.min(1.5, Math.max(1, ms / 3_600_000 / 2));
+
 /** Whether a pouch may pass as dry, by sums of its own. */
 function mayPass(house: TestHouse, pouch: Sealed): boolean {
   const rows = <T>(sql: string) => house.db.prepare(sql).all() as T[];
@@ -106,13 +110,17 @@ function mayPass(house: TestHouse, pouch: Sealed): boolean {
     weighings.findLast((w) => w.at === at && w.tray === tray)?.g ?? NaN;
   const last = moments.at(-1)!;
   const lastG = [1, 2, 3, 4].map((tray) => weightAt(last, tray));
+  // Where a weight was put right afterwards, twice the limit contradicts and a gram does not.
+  const times =
+    rows("SELECT 1 FROM entry WHERE did LIKE 'put tray%' AND undone_at_ms IS NULL").length > 0 ? 2 : 1;
   const isLike = (at: number) => {
     const changes = lastG.map((g, i) => g - weightAt(at, i + 1));
     const sum = changes.reduce((all, g) => all + g, 0);
     const total = lastG.reduce((all, g) => all + g, 0);
     return (
-      changes.every((change, i) => Math.abs(change) <= Math.max(1, lastG[i]! / 200) + 1e-6) &&
-      Math.abs(sum) <= Math.max(2, total / 200) + 1e-6
+      changes.every((change, i) => Math.abs(change) <= times * Math.max(1, lastG[i]! / 200) + 1e-6) &&
+      // A loss is a pace: over a longer gap than two hours more may go, half as much again at most.
+      Math.abs(sum) <= times ** 2 * Math.max(2, total / 200) * (sum < 0 ? paceOver(last - at) : 1) + 1e-6
     );
   };
   const partner = moments.findLast((at) => last - at >= 2 * 3_600_000);

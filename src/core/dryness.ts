@@ -103,6 +103,42 @@ export function steadiness(
     : worst;
 }
 
+/** Tenths of a gram do not add up exactly in binary: the boundary itself counts as steady. */
+const hairG = 1e-9;
+
+/** What was once judged steady by other settings, or on the limits of an older rule, is not judged anew by a gram. Chosen. */
+const slack = 2;
+
+/**
+ * Whether weighings that were called steady still can have been: each tray's last weight agrees with an earlier one of
+ * it, or all together with an earlier sum. How far apart they were is not asked again, as settings may have changed
+ * since; a weight that was put right afterwards is found.
+ * @param checks in any order
+ */
+export function canHaveBeenSteady(checks: readonly CheckWeight[]): boolean {
+  const ordered = checks.toSorted((a, b) => a.atMs - b.atMs);
+  const agrees = (weights: readonly number[], limitOf: (massG: number) => number): boolean => {
+    const last = weights.at(-1);
+    return (
+      last !== undefined &&
+      weights.slice(0, -1).some((g) => Math.abs(g - last) <= slack * limitOf(last) + hairG)
+    );
+  };
+  const sums = ordered.flatMap(asTotal).map(({ g }) => g);
+  if (ordered.some(({ trays }) => typeof trays === 'number')) return agrees(sums, sumThresholdG);
+  const byTray = ordered.flatMap(({ trays }) => (typeof trays === 'number' ? [] : [trays]));
+  const count = Math.max(0, ...byTray.map((trays) => trays.length));
+  return (
+    count > 0 &&
+    Array.from({ length: count }, (_, tray) =>
+      byTray.flatMap((trays) => {
+        const g = trays[tray] ?? null;
+        return g === null ? [] : [g];
+      }),
+    ).every((weights) => agrees(weights, trayThresholdG))
+  );
+}
+
 interface Point {
   readonly atMs: number;
   readonly g: number;
@@ -175,9 +211,6 @@ function rank(verdict: Steadiness): number {
   const past = 'changeG' in verdict ? Math.abs(verdict.changeG) / verdict.thresholdG : 0;
   return kind + past / (1 + past);
 }
-
-/** Tenths of a gram do not add up exactly in binary: the boundary itself counts as steady. */
-const hairG = 1e-9;
 
 function judged(
   points: readonly Point[],

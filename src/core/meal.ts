@@ -1,7 +1,7 @@
 import { expectedDryG, pouchWaterMl, waterRemovedG } from './balance.ts';
 import { type Balance, type DryVerdict, dryVerdict, heard } from './dry-verdict.ts';
 import { perhaps } from './contents.ts';
-import { type CheckWeight, type Steadiness, steadiness } from './dryness.ts';
+import { type CheckWeight, type Steadiness, canHaveBeenSteady, steadiness } from './dryness.ts';
 import type { Batch, Recipe, RecipeLine } from './records.ts';
 import type { Settings } from './settings.ts';
 import { type Per100, type Totals, scaleTotals, shareOnTrays, totalsOf } from './solids.ts';
@@ -181,13 +181,14 @@ export function dryVerdictOf(batch: Batch, facts: BatchFacts, settings: Settings
 }
 
 /**
- * Whether what was sealed as dry is contradicted by the balance as it stands now: a line or a pot weight may have been
- * put right since.
+ * Whether what was sealed as dry is contradicted by the records as they stand now: a line, a pot weight or a check weight
+ * may have been put right since.
  */
 export function isRefusedNow(batch: Batch, facts: BatchFacts): boolean {
   const balance = balanceOf(facts);
   return (
     balance === undefined ||
+    !canHaveBeenSteady(checkWeights(batch)) ||
     heard(balance, batch.witnesses, batch.weighings.at(-1)?.atMs ?? null).is === 'not dry'
   );
 }

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   type CheckWeight,
+  canHaveBeenSteady,
   neededGapHours,
   steadiness,
   sumThresholdG,
@@ -243,4 +244,22 @@ test('law: whatever is called steady holds for every tray and for their sum', ()
     }),
     { numRuns: 500 },
   );
+});
+
+// Twice the limits of the rule: what older rules and other settings called steady is not judged anew by a gram. By hand.
+describe('weighings that were called steady, looked at again', () => {
+  test.each([
+    ['agree', [at(0, 150, 150), at(2, 150, 149)], true],
+    ['within twice the limit', [at(0, 150, 150), at(2, 148, 150)], true],
+    ['one was put right', [at(0, 150, 150), at(2, 147.9, 150)], false],
+    ['with any earlier one', [at(0, 150, 150), at(2, 170, 170), at(3, 150, 150)], true],
+    ['however close in time', [at(0, 150, 150), at(0.1, 150, 150)], true],
+    ['once only', [at(0, 150, 150)], false],
+    ['one tray once only', [at(0, 150, null), at(2, 150, 150)], false],
+    ['none', [], false],
+    ['all together', [all(0, 804), all(2, 800)], true],
+    ['all together, put right', [all(0, 808.1), all(2, 800)], false],
+    ['trays, then all together', [at(0, 400, 400), all(2, 800)], true],
+    ['one tray alone, then all together', [at(0, 400, null), all(2, 800)], false],
+  ])('%s', (_, checks, can) => expect(canHaveBeenSteady(checks)).toBe(can));
 });
