@@ -81,7 +81,7 @@ export const dinner = question({
 });
 
 export const packed = question({
-  name: 'packed',
+  name: 'packedyet',
   asked: ['is everything packed?', 'what is still to pack?'],
   takes: { place },
   answer: ({ place: named }, house) => {

@@ -24,9 +24,11 @@ const isAsking = (look: Look): boolean => look.said.mood.asks;
 
 /** 'How many curries are left', 'do we have any pizza left', 'anything vegan'. */
 export const howMany: Reader = (look) => {
-  const counts = look.says(
-    / how many | number of | do we (?:still )?have | have we got | got any | any .*left | is there (?:any|still)| are there (?:any|still)| what s left | what is left | whats left | what do we have | in stock | in the (?:cupboard|cellar|pantry|store) | (?:left|remaining) $| on the shelf /,
-  );
+  const counts =
+    (dietWords(look) !== '' && look.says(/ (?:anything|something|any|what) /)) ||
+    look.says(
+      / how many | number of | do we (?:still )?have | have we got | got any | any .*left | is there (?:any|still)| are there (?:any|still)| what s left | what is left | whats left | what do we have | in stock | in the (?:cupboard|cellar|pantry|store) | (?:left|remaining) $| on the shelf /,
+    );
   if (!counts || look.says(/ how many (?:cups|ml|mugs|people|days|hours|calories|kcal|loads|trays|grams) /))
     return undefined;
   if (look.has('absorber', 'setting', 'altitude') || (look.has('pack') && !look.has('stock')))
@@ -353,7 +355,7 @@ export const tripAsks: Reader = (look) => {
       / (?:everything|all|what|anything|still|left|already) .*(?:pack|packed)| (?:pack|packed) .*(?:left|missing|still)/,
     )
   )
-    return ask('packed', trip, 5);
+    return ask('packedyet', trip, 5);
   if (look.has('cost', 'price', 'expensive', 'pay', 'money', 'cheap')) return ask('cost', '', 4);
   return undefined;
 };

@@ -383,15 +383,15 @@ const tasteWords =
 export const rating: Reader = (look) => {
   const thing = things(look);
   const { words, at } = judged(look);
-  if (!thing || words.length === 0) return undefined;
+  const unclear = look.says(
+    / (?:not|wasn t|isn t|never) (?:too |that |so |very )?(?:salty|bland|hungry)(?! enough)/,
+  );
+  if (!thing || (words.length === 0 && !unclear)) return undefined;
   if (look.said.mood.asks || look.has('wish', 'fancy')) return undefined;
   // 'I want soup again' wishes.
   if (look.has('want') && !look.says(/ wanted more /)) return undefined;
   const whose = look.said.people.find(({ names: [name] }) => name !== look.names.me)?.names[0];
   const portion = words.includes('too much') || words.includes('hungry');
-  const unclear = look.says(
-    / (?:not|wasn t|isn t) (?:too |that |so |very )?(?:salty|bland|hungry)(?! enough)/,
-  );
   return {
     means: 'rate',
     words: `${thing.words} ${words.join(', ')}${whose !== undefined && portion ? ` for ${whose}` : ''}`,
@@ -404,7 +404,7 @@ export const rating: Reader = (look) => {
       ...look.at(...idea('eat')),
     ]),
     holds: unclear
-      ? 'that says what it was not'
+      ? turnedRound('not')
       : holdOf(look, { negated: words.some((word) => word.startsWith('not')) || portion }),
   };
 };

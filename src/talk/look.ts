@@ -26,14 +26,21 @@ export interface Meaning {
 export class Look {
   readonly said: Said;
   readonly names: Names;
-  /** The whole message in small letters, folded. */
+  /** The message in small letters, folded, without the greeting or polite words it opens with. */
   readonly folded: string;
-  private readonly used = new Set<number>();
+
+  /** The message as typed, without the polite words and pictures it opens and closes with. */
+  readonly bare: string;
 
   constructor(typed: string, names: Names) {
     this.said = takeApart(typed, names);
     this.names = names;
-    this.folded = ` ${fold(this.said.text)} `;
+    const { all, mood, text } = this.said;
+    this.bare = text
+      .slice(all[mood.start]?.from ?? 0)
+      .replace(closing, '')
+      .trim();
+    this.folded = ` ${fold(text.slice(all[mood.start]?.from ?? 0))} `;
   }
 
   /** Whether one of these words was said, in any form; each that is there counts as accounted for by `mark`. */
@@ -136,8 +143,7 @@ export class Look {
         token.is === 'mark' ||
         token.is === 'clock' ||
         token.is === 'date' ||
-        (token.is === 'word' && (harmless.has(token.plain) || openers.has(token.plain))) ||
-        this.used.has(i);
+        (token.is === 'word' && (harmless.has(token.plain) || openers.has(token.plain)));
       if (isBound) return;
       if (groups.at(-1)?.at(-1) === i - 1) groups.at(-1)!.push(i);
       else groups.push([i]);
@@ -147,6 +153,9 @@ export class Look {
     );
   }
 }
+
+const closing =
+  /(?:[\s,.!]|\p{Extended_Pictographic}|\u{fe0f}|\b(?:please|pls|thanks|thank you|thx|cheers)\b)+$/iu;
 
 const timesOfDay: Readonly<Record<string, string>> = {
   eve: 'dinner',

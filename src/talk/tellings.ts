@@ -120,13 +120,8 @@ export const setting: Reader = (look) => {
     all.flatMap((token, i) => {
       const from = text.toLowerCase().indexOf(value.toLowerCase());
       const isIn = from >= 0 && token.from >= from && token.to <= from + value.length;
-      return isIn ||
-        value
-          .toLowerCase()
-          .split(/[\s,]+/)
-          .includes(token.plain)
-        ? [i]
-        : [];
+      const words = value.toLowerCase().split(/[\s,]+/);
+      return isIn || token.plain.split(/\s+/).every((word) => words.includes(word)) ? [i] : [];
     }),
   );
   const explicit = look.has('set', 'house', 'setting', 'switch', 'change') || look.says(/ we live | our /);
@@ -192,7 +187,7 @@ export const eater: Reader = (look) => {
   const isMe = who.names[0] === look.names.me && !all.some((token) => token.typed === look.names.me);
   const first = who.at[0]!;
   const before = all
-    .slice(0, first)
+    .slice(mood.start, first)
     .some(
       (token) =>
         token.is === 'word' && !/^(?:hi|hey|ok|so|and|but|please|now|oh|fyi|our|my)$/.test(token.plain),
@@ -226,7 +221,8 @@ export const eater: Reader = (look) => {
 
 /** 'Our mug holds 300 ml', 'a medium onion here is more like 120 g', 'by curry we mean …'. */
 export const teaching: Reader = (look) => {
-  const { text, mood } = look.said;
+  const { mood } = look.said;
+  const text = look.bare;
   if (mood.asks)
     return look.says(/ (?:our|my) (?:measures?|words?|units) | what have we taught /)
       ? { means: 'our', words: '', score: 4, left: [], holds: null }

@@ -1,0 +1,133 @@
+// Witness: the plain meaning of each sentence, by hand. That a question, a negation, a doubt or what is still to come
+// records nothing is this project's promise, no source.
+import * as fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { address } from '#chat/address.ts';
+import { readCommands } from '#chat/registry.ts';
+import { questions } from '#questions/all.ts';
+import { seasonNames } from '../requests/names.ts';
+import { openSeason } from '../season.ts';
+import { talk } from './messages.ts';
+
+const commands = await readCommands();
+const read = (typed: string) => address(typed, true, { commands, questions }, () => seasonNames);
+
+test.each(talk.map(([typed, means, does]) => ({ typed, means, does })))(
+  '$typed: $means, $does',
+  async ({ typed, means, does }) => {
+    const found = read(typed);
+    expect(found.is === 'request' ? found.main.command.name : found.is).toBe(means);
+    const house = openSeason();
+    const before = house.dump();
+    const answer = await house.ask(typed);
+    expect(house.faults).toEqual([]);
+    if (does === 'does')
+      expect({ typed, answer, changed: house.dump() !== before }).toMatchObject({ changed: true });
+    else expect({ typed, answer, changed: house.dump() !== before }).toMatchObject({ changed: false });
+    const deed = house.last
+      .flatMap(({ reply }) => reply.buttons ?? [])
+      .some(({ label }) => label.startsWith('Record'));
+    if (does === 'offers') expect({ answer, deed }).toMatchObject({ deed: true });
+    if (does === 'nothing') expect({ answer, deed }).toMatchObject({ deed: false });
+  },
+);
+
+const deeds = talk.filter(([, , does]) => does === 'does').map(([typed]) => typed);
+const stays = async (typed: string) => {
+  const house = openSeason();
+  const before = house.dump();
+  const answer = await house.ask(typed);
+  expect(house.faults, typed).toEqual([]);
+  expect({ typed, answer, changed: house.dump() !== before }).toMatchObject({ changed: false });
+};
+
+test('law: what records as a statement records nothing as a question', async () => {
+  await fc.assert(
+    fc.asyncProperty(
+      fc.constantFrom(...deeds),
+      fc.constantFrom(
+        (t: string) => `${t}?`,
+        (t: string) => `${t} ?`,
+        (t: string) => `should ${t}?`,
+        (t: string) => `is it true that ${t}`,
+        (t: string) => `did ${t}?`,
+        (t: string) => `I wonder if ${t}`,
+      ),
+      async (typed, asked) => stays(asked(typed)),
+    ),
+    { numRuns: 60, seed: 12 },
+  );
+}, 120_000);
+
+test('law: a slash changes nothing about that', async () => {
+  for (const typed of [
+    '/use B4-2?',
+    '/discard B4-2?',
+    '/use did we eat B4-2',
+    '/house altitude 400 m?',
+    '/rate B4-2 too salty?',
+    '/want soup saturday dinner?',
+    '/pack all?',
+    '/undo?',
+    '/weigh B2 400 g?',
+    '/eater Noa may eat peanuts?',
+  ])
+    await stays(typed);
+});
+
+test('law: a doubt, or what leaves it open, records nothing', async () => {
+  const things = deeds.filter((typed) => /B4-\d/.test(typed) && !/needed|salty|delicious/.test(typed));
+  await fc.assert(
+    fc.asyncProperty(
+      fc.constantFrom(...things),
+      fc.constantFrom(
+        (t: string) => `maybe ${t}`,
+        (t: string) => `perhaps ${t}`,
+        (t: string) => `I think ${t}`,
+        (t: string) => `${t}, not sure`,
+        (t: string) => `we never ${t}`,
+        (t: string) => `it is not so that ${t}`,
+      ),
+      async (typed, open) => stays(open(typed)),
+    ),
+    { numRuns: 40, seed: 13 },
+  );
+}, 120_000);
+
+test('law: polite words change nothing', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...talk.map(([typed]) => typed).filter((typed) => typed.includes(' '))),
+      fc.constantFrom('please ', 'hey, ', 'ok so ', 'hi ', 'sorry, '),
+      fc.constantFrom('', ' please', ' thanks', ' 😀', '!!'),
+      (typed, before, after) => {
+        const plain = read(typed);
+        const polite = read(`${before}${typed}${typed.endsWith('?') ? '' : after}`);
+        const name = (found: typeof plain) => (found.is === 'request' ? found.main.command.name : found.is);
+        expect(name(polite)).toBe(name(plain));
+      },
+    ),
+    { numRuns: 400, seed: 14 },
+  );
+});
+
+test('every question has its own examples answered', async () => {
+  for (const question of questions)
+    for (const example of question.examples) {
+      const house = openSeason();
+      const before = house.dump();
+      expect((await house.ask(example)).length, example).toBeGreaterThan(0);
+      expect(house.faults, example).toEqual([]);
+      expect(house.dump(), example).toBe(before);
+    }
+});
+
+test('two sayings in one message are both heard', () => {
+  const house = openSeason();
+  expect(house.say('ate B4-1, threw away B4-2')).toContain('Used: B4-1');
+  expect(house.last[0]!.reply.buttons![0]!.label).toBe('Record: discarded B4-2 (Lentil pot)');
+  house.press(1);
+  expect(house.say('/pouch B4-2')).toContain('Discarded');
+  expect(house.say('we ate B4-3, needed 40 ml more water and a bit salty')).toContain('Used: B4-3');
+  expect(house.last[0]!.reply.buttons![0]!.label).toMatch(/^Record: rated B4-3/);
+});
