@@ -1,7 +1,7 @@
 import { Refusal } from '#core/refusal.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
 import { Ambiguous } from '#words/reading.ts';
-import { isTurnedRound } from '#talk/deeds.ts';
+import { isTurnedRound } from '#talk/hold.ts';
 import type { Chosen } from './address.ts';
 import type { Answerer } from './answerer.ts';
 import { open, record, Repeated } from './carry-out.ts';

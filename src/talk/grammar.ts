@@ -49,7 +49,7 @@ export const futurePhrases =
   /\b(?:going|want|wants|would like|['’]d like|plan|plans|planning|about|need|needs|have|has|ought|hope|hoping) to\b|\blet['’]?s\b|\blet us\b|\bnext (?:week|month|year|weekend|time)\b|\bthis (?:evening|weekend)\b|\btonight\b/i;
 
 /** Words that turn a sentence round. */
-export const negations = set(
+const negations = set(
   `not never nobody none neither nor cannot cant dont doesnt didnt havent hasnt hadnt wont wouldnt couldnt shouldnt isnt arent wasnt werent aint`,
 );
 export const isNegation = (word: string): boolean => negations.has(word) || /n['’]t$/.test(word);

@@ -7,7 +7,7 @@ import { articles, openers, pronouns, questionWords } from './grammar.ts';
 import { type Mood, moodOf } from './mood.ts';
 
 /** One name of the household that a message speaks of; several where the words fit several. */
-export interface Mentioned {
+interface Mentioned {
   readonly names: readonly [string, ...string[]];
   /** Indexes of its tokens. */
   readonly at: readonly number[];
@@ -41,7 +41,7 @@ const asFigures = (word: string) => small[word.toLowerCase()] ?? word;
  * Codes as they are spoken or slipped: 'batch five', 'batch 5', 'pouch 2 of B4', 'b3 1' at the end.
  * @returns the text with such codes written as codes
  */
-export function withCodes(text: string): string {
+function withCodes(text: string): string {
   return text
     .replace(
       new RegExp(`\\b(?:batch|load) (?:no\\.? ?|number |#)?(${count})\\b(?! ?(?:g|kg|trays?|x)\\b)`, 'giu'),
@@ -62,7 +62,7 @@ export function withCodes(text: string): string {
 const links = new Set(['and', 'n', '&', 'of', 'the', 'with', 'in', "'", '-', '’']);
 
 /** Names whose words stand in a message, each with its tokens; words may be slipped or shortened. */
-export function mentionsOf(
+function mentionsOf(
   all: readonly Token[],
   names: readonly string[],
   taken: ReadonlySet<number>,

@@ -1,17 +1,28 @@
-import * as asks from './asks.ts';
-import * as deeds from './deeds.ts';
-import type { Reader } from './deeds.ts';
+import * as asksPeople from './asks-people.ts';
+import * as asksPouches from './asks-pouches.ts';
+import * as asksTrips from './asks-trips.ts';
+import * as asksWhat from './asks-what.ts';
+import * as carried from './carried.ts';
+import * as dried from './dried.ts';
+import * as eaten from './eaten.ts';
+import * as helps from './helps.ts';
+import type { Reader } from './hold.ts';
 import { Look, type Meaning } from './look.ts';
 import * as shows from './shows.ts';
-import * as tellings from './tellings.ts';
+import * as rated from './rated.ts';
+import * as settingsTold from './settings-told.ts';
+import * as told from './told.ts';
+import * as tripsTold from './trips-told.ts';
+import * as wished from './wished.ts';
 import type { Names } from '#words/parts.ts';
 
 /** Every way to read a message; their order says nothing. */
 const readers: readonly Reader[] = [
-  deeds.eating, deeds.eatingPart, deeds.finding, deeds.correcting, deeds.throwing, deeds.sealing, deeds.weighing, deeds.loading, deeds.rating, deeds.packing, deeds.comingBack, deeds.takingBack, deeds.wishing,
-  tellings.setting, tellings.reminding, tellings.eater, tellings.teaching, tellings.trip, tellings.recipe,
-  shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs, shows.helping, shows.fuel, shows.cooking,
-  asks.howMany, asks.howHeavy, asks.dryness, asks.sealable, asks.mayEat, asks.nutrients, asks.ingredients, asks.keeping, asks.history, asks.eaters, asks.tripAsks, asks.settingAsks, asks.worries, asks.should, asks.shopping, asks.cards, asks.undoAsks,
+  eaten.eating, eaten.eatingPart, eaten.throwing, eaten.finding, eaten.takingBack, dried.sealing, dried.weighing, dried.loading, dried.correcting,
+  rated.rating, wished.wishing, carried.packing, carried.comingBack, settingsTold.setting, settingsTold.reminding, told.eater, told.teaching, told.recipe, tripsTold.trip,
+  shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs, helps.helping, helps.fuel, helps.cooking,
+  asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.should, asksPouches.cards, asksPouches.undoAsks,
+  asksWhat.history, asksWhat.worries, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters, asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
 ]; // prettier-ignore
 
 /** What a question takes off a reading that would record. Chosen: an answer wins where there is one. */

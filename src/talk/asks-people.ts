@@ -1,0 +1,120 @@
+import { about, ask, avoided, diets, isAsking } from './ask.ts';
+import { type Reader } from './hold.ts';
+import { quoted } from './look.ts';
+
+/** 'May Noa eat the chili', 'is the curry ok for Ben', 'what can Noa have', 'does the curry have gluten'. */
+export const mayEat: Reader = (look) => {
+  const { said } = look;
+  const who = said.people.map(({ names: [name] }) => name);
+  const isMay = look.says(
+    / (?:may|can|could|should|is|are|ok|okay|safe|fine|good|clear|allowed|suit|suits|suitable|works?|eats?|have|has|right) /,
+  );
+  const hasThing = said.meals.length + said.codes.length + said.batches.length > 0;
+  if (!isAsking(look)) return undefined;
+  if (look.says(/ (?:weigh|seal|cook|make|print|pack|weight|come|coming|comes|wish|wished|want|wants) /))
+    return undefined;
+  const whom =
+    who.length > 0
+      ? who.map(quoted).join(' ')
+      : look.says(/ (?:everyone|everybody|all of us|anyone|anybody|who|which of us) /)
+        ? 'everybody'
+        : '';
+  if (
+    whom !== '' &&
+    hasThing &&
+    isMay &&
+    look.says(/ (?:may|can|could|ok|okay|safe|fine|clear|allowed|suits?|suitable|eat|eats|have|for) /) &&
+    !look.says(
+      / (?:who|which of us) (?:ate|used|had|threw|sealed|made|cooked|loaded|weighed|recorded|discarded|opened|did) /,
+    )
+  ) {
+    if (
+      look.says(/ (?:ate|eaten|had|did|has|have) (?!gluten|milk)/) &&
+      !look.says(/ (?:may|can|could|ok|okay|safe) /)
+    )
+      return undefined;
+    return ask('mayeat', `${about(look)} for ${whom}`, 5);
+  }
+  if (
+    who.length > 0 &&
+    !hasThing &&
+    look.says(/ (?:what|which|anything|something|everything|meals?|pouches|food) /) &&
+    look.says(/ (?:may|can|could|eat|have|safe|ok|clear|allowed) /)
+  )
+    return ask('whatfor', who.map(quoted).join(' '), 5);
+  const avoid = avoided(look);
+  if (
+    who.length > 0 &&
+    !hasThing &&
+    avoid !== undefined &&
+    look.says(/ (?:may|can|eat|have|allowed|allergic) /)
+  )
+    return ask('eaterof', quoted(who[0]!), 4.5);
+  if (
+    avoid !== undefined &&
+    (hasThing || look.says(/ (?:which|what|anything|any) /)) &&
+    look.says(/ (?:contain|contains|have|has|in|got|free|with|any|is|are|there|nuts?) /)
+  )
+    return ask('holds', `${about(look)} ${avoid}`, hasThing ? 5 : 3);
+  return undefined;
+};
+
+/** 'How much salt in the soup', 'how many calories in B2-1'. */
+export const nutrients: Reader = (look) => {
+  if (about(look) === '') return undefined;
+  if (
+    look.says(/ (?:salt|sodium|salty) /) &&
+    look.says(/ (?:how|much|what|is|does|amount|many) /) &&
+    isAsking(look) &&
+    !look.says(/ \d+ mg /)
+  )
+    return ask('nutrition', `${about(look)} sodium`, 5);
+  if (look.says(/ (?:calories|kcal|energy|kilojoules?|kj) /) && isAsking(look))
+    return ask('nutrition', `${about(look)} energy`, 5);
+  if (look.says(/ (?:protein|fat|fibre|fiber|carbs?|carbohydrates?|nutrition|nutrients?) /) && isAsking(look))
+    return ask('nutrition', `${about(look)} all`, 5);
+  return undefined;
+};
+
+/** 'What is in the mac and cheese', 'show the recipe'. */
+export const ingredients: Reader = (look) => {
+  const meal = look.mealTyped();
+  if (meal === undefined || look.said.codes.length > 0) return undefined;
+  if (
+    look.says(
+      / (?:what s|whats|what is|what goes|what went) (?:in|into) | ingredients? | (?:made (?:of|from|with)) | (?:show|see|give) .*recipe | recipe (?:of|for) | how (?:do|did) (?:we|you|i) (?:make|cook) /,
+    )
+  )
+    return ask('recipe', meal, 5);
+  return undefined;
+};
+
+/** 'Who is vegetarian', 'what is Noa allergic to', 'who cannot have milk'. */
+export const eaters: Reader = (look) => {
+  if (!isAsking(look)) return undefined;
+  const diet = diets.exec(look.said.text)?.[1] ?? avoided(look);
+  const hasThing = look.said.meals.length + look.said.codes.length > 0;
+  if (
+    look.says(
+      /^ (?:who|which of us|who s|whos|anyone|anybody|is anyone|is anybody|does anyone|does anybody) /,
+    ) &&
+    !hasThing &&
+    (diet !== undefined || look.says(/ (?:allerg\w*|diets?|picky|avoid\w*) /))
+  )
+    return ask('whoavoids', diet?.replace(' ', '-') ?? '', 5);
+  if (
+    look.said.people.length > 0 &&
+    !hasThing &&
+    look.says(
+      / (?:allerg\w*|avoid\w*|not eat|can t|cannot|never|how old|age|portion|sodium limit|calories|diet|dislikes?|hate|hates|intoleran\w*) /,
+    )
+  )
+    return ask('eaterof', quoted(look.person()!), 4.5);
+  if (
+    look.says(
+      / who (?:eats|are|is) (?:the )?(?:eaters?|with us|recorded|here|in the (?:house|family)) | list (?:of )?eaters | who (?:all )?eats(?: here| with us)? $/,
+    )
+  )
+    return ask('eater', '', 3);
+  return undefined;
+};

@@ -1,0 +1,134 @@
+import { about, ask, dietWords, isAsking } from './ask.ts';
+import { type Reader } from './hold.ts';
+import { type Look, quoted } from './look.ts';
+
+/** 'How many curries are left', 'do we have any pizza left', 'anything vegan'. */
+export const howMany: Reader = (look) => {
+  const counts =
+    (dietWords(look) !== '' && look.says(/ (?:anything|something|any|what) /)) ||
+    look.says(
+      / how many | number of | do we (?:still )?have | have we got | got any | any .*left | is there (?:any|still)| are there (?:any|still)| what s left | what is left | whats left | what do we have | in stock | in the (?:cupboard|cellar|pantry|store) | (?:left|remaining) $| on the shelf /,
+    );
+  if (!counts || look.says(/ how many (?:cups|ml|mugs|people|days|hours|calories|kcal|loads|trays|grams) /))
+    return undefined;
+  if (look.has('absorber', 'setting', 'altitude') || (look.has('pack') && !look.has('stock')))
+    return undefined;
+  const diet = dietWords(look);
+  const meal = look.mealTyped();
+  const whose = look.person();
+  if (whose !== undefined && look.says(/ for /)) return ask('stock', `${meal ?? ''} for ${whose}`, 4.5);
+  if (diet !== '') return ask('stock', `${diet} ${meal ?? ''}`, 4.5);
+  if (look.said.codes.length > 0) return ask('whatof', look.codes(), 3);
+  const unknown = meal === undefined ? unknownFood(look) : undefined;
+  const score = 3 + (meal === undefined ? 0 : 1) + (look.says(/ how many /) ? 0.5 : 0);
+  return ask('howmany', meal ?? (look.said.batches[0] ? about(look) : (unknown ?? '')), score);
+};
+
+/** A food that the household has no meal of: 'any pizza left'. */
+function unknownFood(look: Look): string | undefined {
+  const found =
+    / (?:any|some|of|more|many) ([\p{L}]{3,20})(?: \w+)? (?:left|remaining|in stock|do we have|are|have we) /u.exec(
+      look.folded,
+    )?.[1];
+  return found === undefined ||
+    /^(?:pouch|pouches|food|meals?|dinners?|servings?|thing|things|stock|bags?|left|are|do|more|of|it|them|that|we|breakfasts?|days?)$/.test(
+      found,
+    )
+    ? undefined
+    : found;
+}
+
+/** 'How heavy is B3-4', 'what does the pack weigh'. */
+export const howHeavy: Reader = (look) => {
+  if (
+    !look.says(
+      / how heavy | how much (?:does|do|did|will|should|would) .*weigh| what (?:does|do|did|will|is|s) .*(?:weigh|weight)| weight of | total weight | how many grams | dry weight | how much (?:is|are) (?:in|on) /,
+    )
+  )
+    return undefined;
+  if (look.says(/ (?:pack|backpack|rucksack|food|bag) /) && about(look) === '')
+    return ask('packweight', look.trip() ?? '', 4);
+  if (look.says(/ when (?:dry|done|ready) | expected | should | supposed /) && look.said.batches.length > 0)
+    return ask('isdry', about(look), 4);
+  return about(look) === '' ? undefined : ask('howheavy', about(look), 4.5);
+};
+
+/** 'Is B6 dry', 'when will it be ready'. */
+export const dryness: Reader = (look) => {
+  if (
+    isAsking(look) &&
+    look.says(/ how (?:is|s|are) .*(?:doing|going|coming|getting on|looking) /) &&
+    look.said.batches.length > 0
+  )
+    return ask('isdry', about(look), 4);
+  const dry = look.says(/ (?:dry|dried|done|ready|steady|finished) /) && !look.says(/ dry (?:weight|goods) /);
+  const when = look.says(
+    / (?:how long (?:until|till|before|does|will|has)|when (?:will|is|can|do|should)|how much longer|hours? (?:left|to go)) /,
+  );
+  if (!isAsking(look) || (!dry && !(when && look.has('dryer', 'drying', 'weigh', 'load')))) return undefined;
+  if (
+    look.said.trips.length > 0 ||
+    look.has('cook', 'everybody') ||
+    look.says(/ (?:finished|done) (?:with|eating|packing) /)
+  )
+    return undefined;
+  return ask('isdry', about(look), 3.5 + (about(look) === '' ? 0 : 0.5) + (look.has('weigh') ? 0.5 : 0));
+};
+
+/** 'Can I seal B5', 'is B5 ready to seal', 'which absorber do I need'. */
+export const sealable: Reader = (look) => {
+  if (!isAsking(look)) return undefined;
+  if (look.has('absorber') && look.says(/ (?:which|what|how many|how big|need|size) /))
+    return ask(
+      'absorber',
+      `${look.said.all.find((t) => t.is === 'quantity' && t.unit.kind === 'mass')?.typed ?? ''} ${about(look)}`,
+      4,
+    );
+  if (
+    look.has('seal') &&
+    look.says(/ (?:can|may|should|could|ready|ok|okay|safe|time) /) &&
+    !look.has('check') &&
+    (look.said.batches.length > 0 || look.said.meals.length > 0)
+  )
+    return ask('isdry', about(look), 5);
+  return undefined;
+};
+
+/** 'How long does the chili keep', 'is B2-1 still good', 'what goes off first'. */
+export const keeping: Reader = (look) => {
+  const isKeep = look.says(
+    / (?:how long .*(?:keep|last|good)|best by|best before|expir\w*|use by|go(?:es|ing)? off|go(?:es|ing)? bad|still (?:good|ok|okay|edible|fine|safe)|too old|out of date|spoil\w*|shelf life|how old|oldest|eat first|keeps?|run(?:s|ning)? out)/,
+  );
+  if (!isKeep || (!isAsking(look) && !look.says(/ (?:first|oldest) /))) return undefined;
+  if (look.says(/ (?:smell|puff|swollen|swell|bloat|leak|loose|mould|mold)/)) return undefined;
+  if (look.said.people.length > 0 && look.says(/ how old /))
+    return ask('eaterof', quoted(look.person()!), 4.5);
+  return ask('keeps', about(look), 4 + (about(look) === '' ? 0 : 0.5));
+};
+
+/** 'Should I throw out B1-5', 'should we eat it now': what its date says. */
+export const should: Reader = (look) =>
+  look.said.codes.length > 0 &&
+  isAsking(look) &&
+  look.has('throw', 'discard', 'bin', 'toss', 'eat', 'use', 'keep') &&
+  look.says(/ (?:should|shall|must|need to|have to|can i|can we|may|could i|could we) /)
+    ? ask('keeps', look.codes(), 4)
+    : undefined;
+
+/** A code alone, 'tell me about B3-1', 'cards please'. */
+export const cards: Reader = (look) => {
+  const what = look.codes() !== '' ? look.codes() : look.said.batches[0] ? about(look) : '';
+  if (what === '') return undefined;
+  const isOnly = look.leftBy([...look.codeTokens(), ...look.said.batches.map(({ at }) => at)]).length === 0;
+  const wants = look.says(
+    / (?:card|cards|about|details?|info|information|show|tell|again|what s|whats|what is|see) /,
+  );
+  if (!isOnly && !wants) return undefined;
+  return ask('pouch', what, wants ? 3.5 : 2.5);
+};
+
+/** 'Can I undo', 'what was recorded last'. */
+export const undoAsks: Reader = (look) =>
+  isAsking(look) && look.has('undo', 'revert') && look.said.codes.length === 0
+    ? ask('undoable', '', 5)
+    : undefined;

@@ -1,0 +1,79 @@
+import { about, ask, isAsking } from './ask.ts';
+import type { Reader } from './hold.ts';
+import type { Look } from './look.ts';
+
+/** 'What is for dinner on Saturday', 'who eats what on Sunday', 'who comes', 'what are we short of'. */
+export const tripAsks: Reader = (look) => {
+  if (!isAsking(look) && !look.says(/ (?:who eats what|menu) /)) return undefined;
+  const trip = look.trip() ?? '';
+  const day = dayText(look);
+  const slot = look.slotMeal()?.meal ?? '';
+  const isFood = look.says(/ (?:eat|eats|eating|dinner|breakfast|lunch|supper|menu|for food|meal|meals) /);
+  if (
+    look.says(
+      / (?:who (?:comes|is coming|s coming|is going|goes|all comes|all is coming)|who s (?:in|going)|when (?:is|do we (?:leave|go)|does|are)|how high|what altitude|where are we going|how long is) /,
+    ) &&
+    (trip !== '' || look.has('trip', 'go', 'come', 'leave'))
+  )
+    return ask('tripof', trip, 4);
+  if (
+    look.says(/ (?:enough|short|missing|lack\w*|cover\w*|run out|everybody fed|still need) /) &&
+    !look.has('absorber', 'pack') &&
+    (trip !== '' || look.has('food', 'trip', 'meal', 'eat', 'cook', 'dinner', 'missing', 'short'))
+  )
+    return ask('cook', trip, 4.5);
+  if (
+    look.says(/ (?:wish|wishes|wished|want|wants|wanted|ask(?:ed)? for) /) &&
+    look.says(/ (?:who|what|which|did|does|list|any) /)
+  )
+    return ask('want', '', 3.5);
+  if (
+    (day !== '' || slot !== '' || trip !== '' || look.says(/ who eats what /)) &&
+    isFood &&
+    look.said.codes.length === 0 &&
+    look.said.meals.length === 0 &&
+    look.says(/ (?:what|whats|which|who|menu) /) &&
+    !look.has('cook', 'have', 'allergic')
+  )
+    return ask('dinner', `${trip} ${day} ${slot}`, 4.5);
+  if (
+    look.says(
+      / (?:everything|all|what|anything|still|left|already) .*(?:pack|packed)| (?:pack|packed) .*(?:left|missing|still)/,
+    )
+  )
+    return ask('packedyet', trip, 5);
+  if (look.has('cost', 'price', 'expensive', 'pay', 'money', 'cheap')) return ask('cost', '', 4);
+  return undefined;
+};
+
+function dayText(look: Look): string {
+  const found =
+    /\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|tonights?|tomorrow|mon|tue|wed|thu|fri|sat|sun|\d{1,2}(?:st|nd|rd|th)?\s+(?:of\s+)?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}*|first (?:day|evening|night)|last (?:day|evening|night))\b/iu.exec(
+      look.said.text,
+    )?.[0];
+  return found?.toLowerCase().startsWith('tonight') ? 'today' : (found ?? '');
+}
+
+/** 'What is our altitude', 'which absorbers do we have'. */
+export const settingAsks: Reader = (look) => {
+  if (
+    !isAsking(look) ||
+    !look.says(
+      / (?:altitude|elevation|how high (?:do we|are we|is home)|absorbers?|tray weights?|trays?|dryer|storage|time ?zone|units?|settings?|scale|cup|reminders?|horizon) /,
+    )
+  )
+    return undefined;
+  if (about(look) !== '' || look.said.trips.length > 0 || look.says(/ (?:how do|how can|how to) /))
+    return undefined;
+  const word =
+    /(altitude|elevation|absorbers?|trays?|dryer|storage|zone|units?|scale|cup|reminders?|horizon)/iu.exec(
+      look.said.text,
+    )?.[1] ?? '';
+  return ask('settingof', word.toLowerCase(), 3.5);
+};
+
+/** 'What do we need to buy', 'shopping list': what is to be cooked says it, until a list of its own does. */
+export const shopping: Reader = (look) =>
+  look.has('shop', 'shopping', 'buy', 'groceries') && (isAsking(look) || look.says(/ list /))
+    ? ask('cook', look.trip() ?? '', 4)
+    : undefined;

@@ -1,0 +1,69 @@
+import { about, ask, isAsking } from './ask.ts';
+import type { Reader } from './hold.ts';
+
+/** 'What happened to B3-2', 'did we eat B1-3', 'where is B2-1', 'who threw away B3-2', 'when was B1 sealed'. */
+export const history: Reader = (look) => {
+  const what = about(look);
+  if (!isAsking(look) || what === '') return undefined;
+  if (look.says(/ (?:may|can|could|allowed|should|safe|ok|okay) /)) return undefined;
+  const who = look.says(/ (?:who|whose|by whom) /);
+  const when = look.says(/ (?:when|what day|how long ago|which day|what date) /);
+  const happened = look.says(/ (?:happen\w*|where|become|still|did|was|were|has|have|had|gone|got) /);
+  const deed = look.has(
+    'eat',
+    'use',
+    'throw',
+    'discard',
+    'bin',
+    'toss',
+    'seal',
+    'load',
+    'weigh',
+    'cook',
+    'make',
+    'record',
+    'open',
+    'rate',
+    'pack',
+    'dry',
+    'start',
+    'finish',
+  );
+  if (look.says(/ (?:dry|ready|done) /) && !who && !when) return undefined;
+  const verb = look.has('seal')
+    ? ' sealed'
+    : look.has('load', 'cook', 'start') || (look.has('make') && look.said.codes.length === 0)
+      ? ' loaded'
+      : look.has('weigh')
+        ? ' weighed'
+        : look.has('eat', 'use', 'open', 'finish')
+          ? ' used'
+          : look.has('throw', 'discard', 'bin', 'toss')
+            ? ' discarded'
+            : '';
+  if (who && (deed || happened)) return ask('whatof', `${what} who${verb}`, 5);
+  if (when && (deed || happened)) return ask('whatof', `${what} when${verb}`, 5);
+  if (happened && (deed || look.says(/ (?:happen\w*|where|become|still|gone|there) /)))
+    return ask('whatof', `${what}${verb}`, 4.5);
+  return undefined;
+};
+
+const worrying =
+  /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|smells?|stinks?|smelly|mou?ldy?|mou?ld|slimy|leak(?:s|ed|ing)?|loose|lost (?:its|the) vacuum|no vacuum|hole|torn|ripped|went off|gone off|tastes? (?:off|funny|weird|sour)|standing|stood|left out|been out|out of the (?:dryer|fridge))\b/iu;
+
+/** 'B3-4 is puffy, what do I do', 'it stood for four hours, can we still eat it'. The caution comes first. */
+export const worries: Reader = (look) => {
+  const { text, mood } = look.said;
+  if (!worrying.test(text)) return undefined;
+  const asksWhat =
+    mood.asks || /\bwhat (?:do|should|now|to do|can)\b|\b(?:safe|ok|okay) (?:to eat|still)\b/iu.test(text);
+  if (!asksWhat) return undefined;
+  const kind = /\b(?:puffy|puffed|swollen|swelled|bloated|blown)/iu.test(text)
+    ? 'swollen'
+    : /\b(?:smells?|stinks?|smelly|mou?ld|slimy|went off|gone off|tastes?)/iu.test(text)
+      ? 'smells'
+      : /\b(?:standing|stood|left out|been out|hours?)\b/iu.test(text)
+        ? 'stood'
+        : 'loose';
+  return ask('worry', `${kind} ${about(look)}`, 6);
+};

@@ -1,0 +1,87 @@
+import { type Reader, holdOf, idea, people, scoreOf } from './hold.ts';
+import type { Look } from './look.ts';
+
+/** 'Took B1-2 and B1-3', 'everything is packed', 'took B1-2 out of the backpack'. */
+export const packing: Reader = (look) => {
+  const verbs = look.at(...idea('pack'));
+  const isOut = look.says(/ (?:out of|from) (?:the |my |our )?(?:back ?pack|rucksack|bag|pack) | unpack/);
+  if (verbs.length === 0 && !isOut) return undefined;
+  if (look.says(/ how (?:heavy|much)/)) return undefined;
+  const codes = look.codes();
+  const everything = look.says(/ (?:everything|all|the lot) /);
+  const what = codes !== '' ? codes : everything ? 'all' : '';
+  const trip = look.trip();
+  const isList = look.says(/ (?:pack(?:ing)? ?list|list|sheet|paper|print)/);
+  if (what === '' || isList)
+    return {
+      means: 'pack',
+      words: `${trip ?? ''}${look.says(/ (?:paper|print|sheet|pdf) /) ? ' paper' : ''}`.trim(),
+      score: scoreOf(3, isList && 2, trip !== undefined && 0.5),
+      left: [],
+      holds: null,
+    };
+  return {
+    means: 'pack',
+    words: `${trip ? `${trip} ` : ''}${isOut ? 'not ' : ''}${what}`,
+    score: scoreOf(4, codes !== '' && 2, isOut && 3),
+    left: look.leftBy([
+      ...verbs,
+      ...look.codeTokens(),
+      ...people(look),
+      ...look.said.trips.flatMap(({ at }) => at),
+      ...look.said.meals.flatMap(({ at }) => at),
+      ...look.at('take', 'put', 'everything', 'thing', 'food', 'unpack', 'lot', 'tick', 'do', 'back'),
+    ]),
+    holds: holdOf(look),
+  };
+};
+
+/** 'We are home, everything eaten', 'brought back B1-3 and B3-1, ate the others'. */
+export const comingBack: Reader = (look) => {
+  const verbs = look.at(...idea('back'));
+  const everything = look.says(/ (?:everything|all|the lot|the rest|the others?|others) /);
+  const codes = look.said.codes.length > 0;
+  if (verbs.length === 0 || !(everything || codes)) return undefined;
+  if (look.says(/ (?:out of|take that|taking|take it|took that) (?:the |my |our )?(?:back|rucksack)/))
+    return undefined;
+  const isBack =
+    look.has('return', 'bring') ||
+    look.says(
+      / (?:came|come|are|were|we re|got) back | back (?:home|from) | (?:we re|were|we are|i m|are|got|came) home | home again /,
+    );
+  if (!isBack) return undefined;
+  const words = outcomesIn(look);
+  if (words === undefined) return undefined;
+  return {
+    means: 'back',
+    words,
+    score: scoreOf(4, codes && 2, everything && 1),
+    left: [],
+    holds: holdOf(look, { except: words.includes('returned') }),
+  };
+};
+
+/** Which pouches came back and which did not, clause by clause. */
+function outcomesIn(look: Look): string | undefined {
+  const clauses = look.said.text.split(/[,;.!]|\bbut\b|\bthen\b/iu).map((clause) => clause.trim());
+  const out: string[] = [];
+  for (const clause of clauses) {
+    const codes = [...clause.matchAll(/\bB\d+-\d+(?:\s*(?:to|-|–|and|&|,)\s*(?:B\d+-)?\d+)*/giu)]
+      .map((m) => m[0])
+      .join(' ');
+    const rest = /\b(?:everything|all|the rest|the others?|others|the lot)\b/iu.test(clause);
+    if (codes === '' && !rest) continue;
+    const came = /\b(?:lost|stolen|missing|gone)\b/iu.test(clause)
+      ? 'lost'
+      : /\b(?:ate|eaten|eat|used|finished)\b/iu.test(clause)
+        ? 'eaten'
+        : /\b(?:back|returned|brought|left over|home)\b/iu.test(clause)
+          ? 'returned'
+          : undefined;
+    if (came === undefined) return undefined;
+    out.push(`${codes === '' ? 'rest' : codes} ${came}`);
+  }
+  // 'Rest' takes what no other clause named, so it comes last.
+  const ordered = out.toSorted((a, b) => Number(a.startsWith('rest')) - Number(b.startsWith('rest')));
+  return ordered.length === 0 ? undefined : ordered.join(', ');
+}

@@ -1,0 +1,132 @@
+import { momentOf, weightsOf } from './amounts.ts';
+import { type Reader, holdOf, idea, people, scoreOf } from './hold.ts';
+
+/** 'Sealed six pouches of 60 g from B5': how many of what weight, and of which batch. */
+export const sealing: Reader = (look) => {
+  const { all, batches } = look.said;
+  const verbs = look.at(...idea('seal'));
+  const groups: string[] = [];
+  const used: number[] = [];
+  all.forEach((token, i) => {
+    if (token.is !== 'quantity' || token.unit.kind !== 'mass') return;
+    for (let k = i - 1; k >= Math.max(0, i - 5); k--) {
+      const before = all[k]!;
+      if (before.is === 'quantity' || used.includes(k)) break;
+      if (before.is !== 'number' || !Number.isInteger(before.value)) continue;
+      groups.push(
+        `${before.value} x ${/^\p{L}/u.test(token.typed) ? `${token.value} ${token.unitTyped}` : token.typed}`,
+      );
+      used.push(...Array.from({ length: i - k + 1 }, (_, n) => k + n));
+      return;
+    }
+  });
+  const which = batches[0] ? `B${batches[0].batch}` : look.mealTyped();
+  if (groups.length === 0 || which === undefined || look.said.codes.length > 0) return undefined;
+  if (verbs.length === 0 && !look.has('make', 'pouch', 'bag', 'fill')) return undefined;
+  const moment = momentOf(look);
+  return {
+    means: 'seal',
+    words: `${groups.join(' ')} ${which}${moment.words === '' ? '' : ` at ${moment.words}`}`,
+    score: scoreOf(verbs.length > 0 && 4, 2),
+    left: look.leftBy([
+      ...verbs,
+      ...used,
+      ...batches.map(({ at }) => at),
+      ...look.said.meals.flatMap(({ at }) => at),
+      ...people(look),
+      ...moment.at,
+      ...look.at('make', 'fill', 'pouch', 'bag', 'each', 'gram', 'portion'),
+    ]),
+    holds: holdOf(look),
+  };
+};
+
+/** 'B6 205 203 208 201', 'mac is 817 g': weights of a load that dries. */
+export const weighing: Reader = (look) => {
+  const { batches, codes } = look.said;
+  const verbs = look.at(...idea('weigh'));
+  const { words, at, trays } = weightsOf(look);
+  if (words.length === 0 || codes.length > 0) return undefined;
+  const isVolume = look.said.all.some(
+    (token) => token.is === 'quantity' && token.unit.kind !== 'mass' && token.unit.kind !== 'time',
+  );
+  if (isVolume || look.has('seal', 'house', 'absorber', 'salt', 'sodium', 'serving', 'person', 'empty'))
+    return undefined;
+  const which = batches[0] ? `B${batches[0].batch}` : look.mealTyped();
+  const moment = momentOf(look);
+  const onlyFigures = look.leftBy(at).length === 0 && at.length > 1;
+  if (which === undefined && !onlyFigures) return undefined;
+  if (batches.length === 0 && verbs.length === 0 && which !== undefined && words.length > 1) return undefined;
+  const tray = words.length === 1 && trays.length === 1 ? `tray ${trays[0]} ` : '';
+  const gross = look.has('gross') ? ' gross' : '';
+  return {
+    means: 'weigh',
+    words:
+      `${which ?? ''} ${tray}${words.join(' ')}${gross}${moment.words === '' ? '' : ` ${moment.words}`}`.trim(),
+    score: scoreOf(verbs.length > 0 && 3, batches.length > 0 ? 2 : 1, words.length > 1 && 1),
+    left: look.leftBy([
+      ...verbs,
+      ...at,
+      ...moment.at,
+      ...batches.map((one) => one.at),
+      ...look.said.meals.flatMap((one) => one.at),
+      ...people(look),
+      ...look.said.all.flatMap((token, i) =>
+        token.plain === 'tray' || look.said.all[i - 1]?.plain === 'tray' ? [i] : [],
+      ),
+      ...look.at('gross', 'gram', 'read', 'show', 'get', 'come', 'tray', 'dryer'),
+    ]),
+    holds: holdOf(look),
+  };
+};
+
+/** 'Started the dryer with barley soup 560 570 565 555'. */
+export const loading: Reader = (look) => {
+  const ideasAt = look.at(...idea('load'));
+  const meal = look.mealTyped();
+  const { words, at } = weightsOf(look);
+  if (meal === undefined || words.length === 0 || look.said.batches.length > 0) return undefined;
+  const starts = look.at('start', 'put', 'fill', 'begin');
+  if (ideasAt.length === 0 && words.length < 2) return undefined;
+  if (look.has('empty', 'seal', 'water', 'serving', 'pouch', 'salt')) return undefined;
+  const moment = momentOf(look);
+  const keep = look.has('gross') ? ' gross' : '';
+  const raw = look.has('raw', 'uncooked') ? ' raw' : '';
+  const factor = /\bx ?\d+(?:[.,]\d+)?\b/iu.exec(look.said.text)?.[0];
+  return {
+    means: 'batch',
+    words: `${meal} ${factor ? `${factor} ` : ''}trays ${words.join(' ')}${keep}${raw}${moment.words === '' ? '' : ` ${moment.words}`}`,
+    score: scoreOf(ideasAt.length > 0 ? 3 : 1, starts.length > 0 && 1, 2),
+    left: look.leftBy([
+      ...ideasAt,
+      ...starts,
+      ...at,
+      ...moment.at,
+      ...look.said.meals.flatMap((one) => one.at),
+      ...people(look),
+      ...look.at('dry', 'gross', 'raw', 'gram', 'hour', 'oclock'),
+      ...look.said.all.flatMap((token, i) =>
+        look.said.all[i - 1]?.plain === 'tray' || token.plain === 'x' ? [i] : [],
+      ),
+    ]),
+    holds: holdOf(look),
+  };
+};
+
+/** 'Tray 2 was 230 not 203': a weight put right. */
+export const correcting: Reader = (look) => {
+  const { text } = look.said;
+  const m =
+    /\btray\s+(\d{1,2}|one|two|three|four|five|six)\s+(?:was|is|weighed|should (?:be|have been)|weighs)\s+(\d+(?:[.,]\d+)?)\s*g?(?:\s*(?:,|and)?\s*(?:not|instead of)\s+(\d+(?:[.,]\d+)?))?/iu.exec(
+      text,
+    );
+  if (!m || look.said.mood.asks) return undefined;
+  const [batch] = look.said.batches;
+  return {
+    means: 'fix',
+    words: `${batch ? `B${batch.batch} ` : ''}tray ${m[1]} ${m[2]} g${m[3] === undefined ? '' : ` not ${m[3]} g`}`,
+    score: 6,
+    left: [],
+    holds: null,
+  };
+};

@@ -1,0 +1,124 @@
+import { type Reader, holdOf, idea, people, scoreOf, things } from './hold.ts';
+
+/** 'We ate B4-2', 'had the chili for lunch', 'ate one curry'. */
+export const eating: Reader = (look) => {
+  const thing = things(look);
+  if (!thing) return undefined;
+  const verbs = look.at(...idea('eat'));
+  // 'Had' eats where a meal of the day or nothing else follows; 'have' possesses.
+  const had = look.said.all.flatMap((token, i) => (token.plain === 'had' ? [i] : []));
+  if (verbs.length === 0 && (had.length === 0 || look.said.mood.asks)) return undefined;
+  const meal = look.slotMeal();
+  return {
+    means: 'use',
+    words: thing.words,
+    score: scoreOf(verbs.length > 0 ? 4 : 2.5, thing.byCode ? 2 : 1, meal !== undefined && 0.5),
+    left: look.leftBy([...thing.at, ...verbs, ...had, ...people(look), ...(meal ? [meal.at] : [])]),
+    holds: holdOf(look),
+  };
+};
+
+/** 'Ate the rest of B1', 'ate the 15 g left of B1', 'half of B9-2 is left': what was never sealed, or a part. */
+export const eatingPart: Reader = (look) => {
+  const verbs = look.at(...idea('eat'));
+  const isRest = look.says(/ (?:rest|remainder|unsealed|leftovers?|left) /);
+  const mass = look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === 'mass')?.typed;
+  const [batch] = look.said.batches;
+  if (batch && look.said.codes.length === 0 && isRest && verbs.length > 0)
+    return {
+      means: 'use',
+      words: `B${batch.batch} ${mass ?? 'rest'}`,
+      score: 6.5,
+      left: [],
+      holds: look.said.mood.asks ? 'that reads as a question' : null,
+    };
+  const half = /\b(half|a third|a quarter|three quarters|two thirds)\b/iu.exec(look.said.text)?.[1];
+  if (look.said.codes.length === 1 && half !== undefined && verbs.length > 0)
+    return {
+      means: 'use',
+      words: `${look.codes()} ${half}`,
+      score: 7,
+      left: [],
+      holds: look.said.mood.asks ? 'that reads as a question' : null,
+    };
+  return undefined;
+};
+
+/** 'Threw away B1-3', 'bin B2-2 – mice'. What stands behind the code is the reason. */
+export const throwing: Reader = (look) => {
+  const verbs = look.at(...idea('throw'));
+  const isRid = look.says(/ (?:got|get|getting) rid of /);
+  const thing = things(look);
+  if (!thing || (verbs.length === 0 && !isRid)) return undefined;
+  const last = Math.max(...thing.at);
+  const behind = look.said.all.flatMap((token, i) => (i > last ? [token] : []));
+  const reason =
+    behind.length === 0
+      ? ''
+      : look.said.text
+          .slice(behind[0]!.from)
+          .replace(
+            /^[\s,.:;–—-]*(?:away|out|because|since|as|for|it was|it is|it's|was|is|they were)?\b[\s,]*/iu,
+            '',
+          )
+          .trim();
+  return {
+    means: 'discard',
+    words: `${thing.words}${reason === '' ? '' : ` ${reason}`}`,
+    score: scoreOf(4, thing.byCode ? 2 : 1),
+    left: [],
+    holds: holdOf(look),
+  };
+};
+
+const foundWords =
+  / (?:tight|firm|holding|hold|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
+
+/** 'B3-2 is loose', 'B1-4 and B1-5 hold', 'resealed B3-2 with 92 g'. */
+export const finding: Reader = (look) => {
+  if (look.said.codes.length === 0 || !foundWords.test(look.folded) || look.has(...idea('throw')))
+    return undefined;
+  const mass = look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === 'mass')?.typed;
+  const word = foundWords.exec(look.folded)![0].trim();
+  const plain = /^(?:hold|held|holding|firm)/.test(word)
+    ? 'tight'
+    : /^(?:lost|drew|leak)/.test(word)
+      ? 'loose'
+      : /^(?:puff|bloat|swell)/.test(word)
+        ? 'swollen'
+        : /^(?:smell|stink)/.test(word)
+          ? 'smells'
+          : word === 'drying on'
+            ? 'drying'
+            : word === 'drawn in'
+              ? 'tight'
+              : word;
+  const altitude = look.said.all.find(
+    (token) => token.is === 'quantity' && token.unit.kind === 'length',
+  )?.typed;
+  const high = look.says(/ (?:mountain|mountains|summit|hut) /) ? ' mountain' : '';
+  return {
+    means: 'found',
+    words: `${look.codes()} ${plain}${mass === undefined ? '' : ` ${mass}`}${altitude === undefined ? high : ` at ${altitude}`}`,
+    score: 6,
+    left: [],
+    holds: holdOf(look),
+  };
+};
+
+/** 'Take that back', 'undo', 'that was a mistake'. */
+export const takingBack: Reader = (look) => {
+  const isIt = look.says(
+    / (?:take|took|taking) (?:that|it|this) back | undo | scrap that | revert | never mind that | (?:that|this|it) was (?:wrong|a mistake) | (?:delete|cancel|forget|remove) (?:that|it|the last(?: (?:one|entry|record))?) | my mistake | didn t mean (?:that|it) | wrong button | (?:it was|that was|i was) (?:just |only )?(?:a question|asking) | i (?:just |only )(?:asked|wanted to ask) /,
+  );
+  if (!isIt) return undefined;
+  const hasThing = look.said.codes.length + look.said.batches.length > 0;
+  const onlyAsked = look.says(/ question | asking | asked | to ask /);
+  return {
+    means: onlyAsked ? 'undoable' : 'undo',
+    words: '',
+    score: hasThing ? 2 : 5,
+    left: hasThing ? [look.textOf([...look.said.codes, ...look.said.batches].map(({ at }) => at))] : [],
+    holds: look.said.mood.asks ? 'that reads as a question' : null,
+  };
+};

@@ -1,0 +1,67 @@
+import type { Look, Meaning } from './look.ts';
+
+/** Reads a message as one thing that may be recorded or done. */
+export type Reader = (look: Look) => Meaning | undefined;
+
+/** The verbs and nouns by which people speak of each deed, as they are looked up. */
+const ideas = {
+  eat: 'eat use consume finish devour scoff demolish open munch',
+  throw: 'throw toss bin chuck dump discard trash ditch',
+  seal: 'seal bag vacuum',
+  weigh: 'weigh weight scale',
+  load: 'load batch dryer drying tray',
+  undo: 'undo revert',
+  pack: 'pack packing backpack rucksack',
+  back: 'return back bring home',
+  wish: 'want wish fancy crave',
+  rate: 'rate taste',
+  label: 'label sticker',
+  chart: 'chart graph curve plot diagram',
+} as const satisfies Record<string, string>;
+
+export const idea = (name: keyof typeof ideas): string[] => ideas[name].split(' ');
+
+const staysAsItIs = 'turns it round, so it stays as it is';
+
+/** What is said not to be so is never offered either. */
+export const turnedRound = (word: string): string => `"${word}" ${staysAsItIs}`;
+
+export const isTurnedRound = (holds: string | null): boolean => holds !== null && holds.endsWith(staysAsItIs);
+
+/** What stands against recording a deed as done, in words; null where nothing does. */
+export function holdOf(
+  { said: { mood } }: Look,
+  more: { readonly except?: boolean; readonly negated?: boolean } = {},
+): string | null {
+  if (mood.asks) return 'that reads as a question';
+  if (mood.negated !== null && !more.negated) return turnedRound(mood.negated);
+  if (mood.either) return 'that leaves open which one';
+  if (mood.doubt !== null) return `"${mood.doubt}" leaves it open`;
+  if (mood.part !== null) return `"${mood.part}" is not the whole`;
+  if (mood.except !== null && !more.except) return `"${mood.except}" leaves something out`;
+  if (mood.future !== null) return `"${mood.future}" is still to come`;
+  return null;
+}
+
+export const scoreOf = (...parts: readonly (number | false)[]): number =>
+  parts.reduce<number>((sum, part) => sum + (part || 0), 0);
+
+/** Pouches or a meal that a deed is done to, and the tokens that name them. */
+export function things(look: Look): { words: string; at: number[]; byCode: boolean } | undefined {
+  const mealTokens = look.said.meals.flatMap(({ at }) => at);
+  if (look.said.codes.length > 0)
+    return { words: look.codes(), at: [...look.codeTokens(), ...mealTokens], byCode: true };
+  const meal = look.mealTyped();
+  if (meal === undefined) return undefined;
+  const count = look.said.all.findIndex((token, i) => token.is === 'number' && !mealTokens.includes(i));
+  const number = look.said.all[count];
+  const many =
+    number?.is === 'number' && Number.isInteger(number.value) && number.value > 0 && number.value < 100;
+  return {
+    words: `${many ? `${number.value} ` : ''}${meal}`,
+    at: [...mealTokens, ...(many ? [count] : [])],
+    byCode: false,
+  };
+}
+
+export const people = (look: Look): number[] => look.said.people.flatMap(({ at }) => at);

@@ -1,0 +1,173 @@
+import { type Reader, holdOf } from './hold.ts';
+import type { Look } from './look.ts';
+
+/** The text from the first token of a kind on; for what a request reads by itself. */
+export function quantityText(look: Look, ...kinds: readonly string[]): string | undefined {
+  const token = look.said.all.find((one) => one.is === 'quantity' && kinds.includes(one.unit.kind));
+  return token?.typed;
+}
+
+interface SettingCue {
+  /** The setting's name as /house takes it. */
+  readonly name: string;
+  readonly cue: RegExp;
+  /** Its value as typed, where one stands. */
+  readonly value: (look: Look) => string | undefined;
+}
+
+const size =
+  /\d+(?:[.,]\d+)?\s*(?:cm|mm|in(?:ch(?:es)?)?)?\s*(?:x|×|by)\s*\d+(?:[.,]\d+)?\s*(?:cm|mm|in(?:ch(?:es)?)?|")?/iu;
+
+const behindWords = (look: Look, pattern: RegExp) => pattern.exec(look.said.text)?.[0];
+
+/** By which words people speak of each setting, and what its value looks like. */
+const settings: readonly SettingCue[] = [
+  {
+    name: 'absorbers',
+    cue: / absorbers? | oxygen packets? /,
+    value: (look) =>
+      look.said.all.some((t) => t.is === 'number' || (t.is === 'quantity' && t.unit.kind === 'volume'))
+        ? behindWords(
+            look,
+            /\d[\d\s,and&/+]*(?:\s*(?:ml|cc))?(?:[\s,]*(?:and|&|or|\/)?\s*\d+\s*(?:ml|cc)?)*/iu,
+          )
+            ?.replace(/cc/gi, 'ml')
+            .replace(/[/&]|\band\b|\bor\b/gi, ' ')
+        : undefined,
+  },
+  {
+    name: 'tray weight',
+    cue: /^(?=.* trays? )(?!.* (?:dryer|drier|machine|holds?) )/,
+    value: (look) =>
+      behindWords(look, /\d+(?:[.,]\d+)?\s*(?:lbs?|pounds?)\s*\d+(?:[.,]\d+)?\s*(?:oz|ounces?)/iu) ??
+      quantityText(look, 'mass'),
+  },
+  { name: 'dryer', cue: / (?:dryer|drier|machine) | trays of /, value: (look) => dryerText(look) },
+  {
+    name: 'pouch',
+    cue: / (?:bags?|pouch|pouches|pouch size) /,
+    value: (look) => (size.test(look.said.text) ? withUnit(size.exec(look.said.text)![0], look) : undefined),
+  },
+  {
+    name: 'storage',
+    cue: / (?:storage|cellar|pantry|cupboard|store|store ?room|basement|shelf) /,
+    value: (look) => behindWords(look, /-?\d+(?:[.,]\d+)?\s*(?:°|º|degrees?|deg)?\s*[cf]?\b/iu),
+  },
+  {
+    name: 'units',
+    cue: / (?:units?|imperial|metric|ounces|grams|pounds) /,
+    value: (look) =>
+      look.says(/ (?:imperial|ounces?|pounds?|oz) /)
+        ? 'ounces'
+        : look.says(/ (?:metric|grams?) /)
+          ? 'grams'
+          : undefined,
+  },
+  { name: 'cup', cue: / cups? /, value: (look) => quantityText(look, 'volume') },
+  { name: 'scale', cue: / scales? /, value: (look) => quantityText(look, 'mass') },
+  { name: 'moisture', cue: / moisture /, value: (look) => behindWords(look, /\d+(?:[.,]\d+)?\s*%/u) },
+  {
+    name: 'altitude',
+    cue: / (?:live|altitude|elevation|above sea level|our house|home) /,
+    value: (look) => quantityText(look, 'length'),
+  },
+  {
+    name: 'zone',
+    cue: / time ?zone | timezone | zone /,
+    value: (look) => behindWords(look, /\b[A-Z][A-Za-z]+\/[A-Z][A-Za-z_]+\b/u),
+  },
+];
+
+function withUnit(text: string, look: Look): string {
+  return /cm|mm|in|"/i.test(text) ? text : `${text} ${look.says(/ inch(?:es)? /) ? 'inch' : 'cm'}`;
+}
+
+function dryerText(look: Look): string | undefined {
+  const { text } = look.said;
+  const trays = /(\d+|one|two|three|four|five|six|seven|eight|nine|ten)\s*(?:trays?|shelves)/iu.exec(
+    text,
+  )?.[0];
+  const sides = size.exec(text)?.[0];
+  const mass = quantityText(look, 'mass');
+  const found = [trays, sides === undefined ? undefined : withUnit(sides, look), mass].filter(
+    (one) => one !== undefined,
+  );
+  return found.length === 0 ? undefined : found.join(' ');
+}
+
+/** Words by which settings are spoken of; they account for themselves. */
+const settingWords =
+  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new'.split(
+    ' ',
+  );
+
+/** 'We live at 520 m', 'our bags are 8 x 10 inches', 'switch to imperial units'. */
+export const setting: Reader = (look) => {
+  const { all, mood, text } = look.said;
+  if (look.said.trips.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
+  if (look.said.codes.length + look.said.batches.length > 0 || mood.asks) return undefined;
+  if (!look.says(/ (?:we|our|i|my|the|set|switch|change|use|house|is|are|to|have|has|live) /))
+    return undefined;
+  const told = settings.flatMap((one) => {
+    const value = one.cue.test(look.folded) ? one.value(look)?.trim() : undefined;
+    return value === undefined || value === '' ? [] : [{ name: one.name, value }];
+  });
+  // Units alone are a wish for other units; beside other figures they measure.
+  const hasFigures = all.some((token) => token.is === 'number' || token.is === 'quantity');
+  const [first, second] = told.filter(({ name }) => name !== 'units' || !hasFigures);
+  if (first === undefined) return undefined;
+  const valueTokens = [first, ...(second ? [second] : [])].flatMap(({ value }) =>
+    all.flatMap((token, i) => {
+      const from = text.toLowerCase().indexOf(value.toLowerCase());
+      const isIn = from >= 0 && token.from >= from && token.to <= from + value.length;
+      const words = value.toLowerCase().split(/[\s,]+/);
+      return isIn || token.plain.split(/\s+/).every((word) => words.includes(word)) ? [i] : [];
+    }),
+  );
+  const explicit = look.has('set', 'house', 'setting', 'switch', 'change') || look.says(/ we live | our /);
+  const meaning = {
+    means: 'house',
+    score: explicit ? 4 : 2.5,
+    left: look.leftBy([...valueTokens, ...look.at(...settingWords)]),
+    holds: holdOf(look),
+  };
+  const words = ({ name, value }: { name: string; value: string }) => `${name} ${value}`;
+  return {
+    ...meaning,
+    words: words(first),
+    ...(second ? { also: { ...meaning, words: words(second) } } : {}),
+  };
+};
+
+/** 'Remind me 90 days before stuff expires', 'no more weighing reminders'. */
+export const reminding: Reader = (look) => {
+  if (!look.has('remind', 'reminder', 'nag') || look.said.mood.asks) return undefined;
+  const span = /\b(\d+|a|one|two|three|four|six)\s*(days?|weeks?|months?)\b/iu.exec(look.said.text);
+  if (span && look.says(/ (?:before|ahead|expire|expires|best by|goes off|go off) /))
+    return {
+      means: 'house',
+      words: `horizon ${span[1] === 'a' ? '1' : span[1]} ${span[2]}`,
+      score: 5,
+      left: [],
+      holds: holdOf(look),
+    };
+  const kind = look.has('weigh', 'weighing')
+    ? 'weigh'
+    : look.has('seal')
+      ? 'seal'
+      : look.has('trip', 'cook')
+        ? 'trip'
+        : look.says(/ best by | expir/)
+          ? 'best-by'
+          : '';
+  const off = look.says(/ (?:off|stop|no more|don t|dont|never|no|quit|without) /);
+  const on = look.says(/ (?:on|again|yes|please|start) /);
+  if (!off && !on) return undefined;
+  return {
+    means: 'house',
+    words: `remind ${kind} ${off ? 'off' : 'on'}`.replace('  ', ' '),
+    score: 4,
+    left: [],
+    holds: look.said.mood.doubt === null ? null : holdOf(look),
+  };
+};

@@ -1,0 +1,161 @@
+import { type Reader, holdOf } from './hold.ts';
+
+/** Sodium in table salt, g per g: 22.98976928 / (22.98976928 + 35.45). @source iupac-weights */
+const sodiumShareOfSalt = 0.3934;
+
+const eaterCue =
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
+
+/** 'I'm vegan now', 'Noa turned 8', 'Ben hates mushrooms', 'Noa can have milk again'. */
+export const eater: Reader = (look) => {
+  const { people, mood, all } = look.said;
+  if (!eaterCue.test(look.folded) || look.said.codes.length > 0) return undefined;
+  const [who] = people;
+  if (!who || mood.asks) return undefined;
+  const isMe = who.names[0] === look.names.me && !all.some((token) => token.typed === look.names.me);
+  const first = who.at[0]!;
+  const before = all
+    .slice(mood.start, first)
+    .some(
+      (token) =>
+        token.is === 'word' && !/^(?:hi|hey|ok|so|and|but|please|now|oh|fyi|our|my)$/.test(token.plain),
+    );
+  const drop = new Set(who.at);
+  const rest = look
+    .without(drop)
+    .replace(/^(?:['’]?m|am|is|are|now)\s+/iu, '')
+    .replace(/\b(?:now|today|by the way|btw|anymore|any more|just|really|also)\b/giu, ' ')
+    .replace(/\bturn(?:ed|s)\s+(\d+)\b/iu, 'age $1')
+    .replace(/\b(?:hates?|can['’]?t stand|doesn['’]?t like|does not like|don['’]?t like)\b/giu, 'dislikes')
+    .replace(/\b(?:can|may)\s+(?:eat|have)\b/iu, 'may eat')
+    .replace(/\s+/gu, ' ')
+    .trim();
+  const salt = /\b(\d+(?:[.,]\d+)?)\s*(g|mg)\s+(?:of\s+)?salt\b/iu.exec(look.said.text);
+  const sodiumMg = salt
+    ? Math.round(Number(salt[1]!.replace(',', '.')) * (salt[2] === 'g' ? 1000 : 1) * sodiumShareOfSalt)
+    : 0;
+  return {
+    means: 'eater',
+    words: `${isMe ? 'me' : who.names[0]} ${salt ? `sodium ${sodiumMg}` : rest}`,
+    score: before ? 2 : 4,
+    left: [],
+    holds: salt
+      ? `salt is not sodium: ${salt[1]} ${salt[2]} of salt hold ${sodiumMg} mg of sodium`
+      : (mood.doubt ?? mood.part) !== null
+        ? holdOf(look, { negated: true })
+        : null,
+  };
+};
+
+/** 'Our mug holds 300 ml', 'a medium onion here is more like 120 g', 'by curry we mean …'. */
+export const teaching: Reader = (look) => {
+  const { mood } = look.said;
+  const text = look.bare;
+  if (mood.asks)
+    return look.says(/ (?:our|my) (?:measures?|words?|units) | what have we taught /)
+      ? { means: 'our', words: '', score: 4, left: [], holds: null }
+      : undefined;
+  const forgets =
+    /^\s*(?:please\s+)?forget\s+(?:about\s+)?(?!that\b|it\b|this\b)(.+)$|^(.+?)[\s,:;]+forget(?:\s+it)?\s*$/iu.exec(
+      text,
+    );
+  if (forgets) return { means: 'our', words: text, score: 3, left: [], holds: holdOf(look) };
+  const byMean = /\bby\s+.+\bwe\b.*\bmean\b/iu.test(text);
+  if (byMean) return { means: 'our', words: text, score: 5, left: [], holds: holdOf(look) };
+  const called = /^\s*(?:we|i)\s+call\s+(.+?)\s+(?:just\s+)?["“]?([\p{L} ]+)["”]?\s*[.!]*$/iu.exec(text);
+  if (called)
+    return {
+      means: 'our',
+      words: `by ${called[2]} we mean ${called[1]}`,
+      score: 3,
+      left: [],
+      holds: holdOf(look),
+    };
+  const measured =
+    /^(.*?\b(?:our|my|an?|the|one|in our house)\b\s+)?(.+?)\s+(?:here\s+|at home\s+|always\s+)?(?:is|are|weighs?|holds?|has|takes?|comes to|contains?|=)\s+(?:(?:always|usually|more like|about|around|roughly|only|exactly|just)\s+)*(\d+(?:[.,]\d+)?\s*(?:g|kg|ml|l|oz|lb|grams?|millilit(?:er|re)s?|ounces?))(?:\s+(?:each|here|at home|on average))?[\s.!]*$/iu.exec(
+      text.trim(),
+    );
+  if (
+    !measured ||
+    look.said.codes.length + look.said.batches.length > 0 ||
+    look.said.people.some(({ at }) => !at.every((i) => /^(?:my|our)$/.test(look.said.all[i]!.plain)))
+  )
+    return undefined;
+  const what = measured[2]!
+    .replace(/\b(?:small|medium|large|big|normal|average|usual|typical)\b\s*/giu, '')
+    .trim();
+  if (
+    look.said.meals.some(({ whole }) => whole) ||
+    /\b(?:trays?|bags?|scale|dryer|altitude|cups?|storage|pouch(?:es)?|absorbers?)\b/iu.test(what)
+  )
+    return undefined;
+  return {
+    means: 'our',
+    words: `${what} is ${measured[3]}`,
+    score: /\b(?:our|my)\b/iu.test(measured[1] ?? '') ? 4 : 3,
+    left: [],
+    holds: holdOf(look),
+  };
+};
+
+/** A recipe in one line, an ingredient a line: the name ends at the servings, each amount begins a line. */
+function inLines(text: string): string {
+  if (/[;\n:]/.test(text)) return text;
+  const head =
+    /^(.*?\b\d+\s*(?:people|persons?|servings?|portions?)\b|.*?\b(?:serves|for)\s+\d+\b)[\s,.]*(.+)$/isu.exec(
+      text,
+    );
+  if (!head) return text;
+  const lines = head[2]!.split(/(?:,\s*|\s+)(?=[\d½¼¾⅓⅔]+(?:[.,/]\d+)?\s*\p{L})/u);
+  return [
+    head[1]!
+      .replace(/\s+(?=\d+\s*(?:people|persons?|servings?|portions?)\b)/iu, ', ')
+      .replace(/people|persons?/iu, 'servings'),
+    ...lines,
+  ].join('\n');
+}
+
+/** 'New recipe lentil stew 4 people 250 g lentils …', 'delete the recipe …', a pasted recipe. */
+export const recipe: Reader = (look) => {
+  const { text, mood, meals } = look.said;
+  const named =
+    /^\s*(?:please\s+)?(?:new|add(?: a| the)?(?: new)?|record(?: a)?|save(?: this)?(?: a)?)\s+recipe\b[\s:,]*(?:for\s+)?/iu;
+  const lines = text.split('\n').filter((line) => line.trim() !== '');
+  const amounts = (some: string) =>
+    (
+      some.match(
+        /(?:^|[\s,;:])[\d½¼¾⅓⅔]+(?:[.,/]\d+)?\s*(?:g|kg|ml|l|dl|oz|lbs?|cups?|tbsp|tsp|tins?|cans?|cloves?|pinch|x)?\b/giu,
+      ) ?? []
+    ).length;
+  if (named.test(text))
+    return {
+      means: 'recipe',
+      words: inLines(text.replace(named, '')),
+      score: 6,
+      left: [],
+      holds: mood.asks ? 'that reads as a question' : null,
+    };
+  if (lines.length > 2 && amounts(lines.slice(1).join('\n')) >= 2 && look.said.codes.length === 0)
+    return {
+      means: 'recipe',
+      words: text,
+      score: 5,
+      left: [],
+      holds: 'a recipe without its slash is shown first',
+    };
+  if (/;/.test(text) && /\b(?:serv\w*|portions?|people|persons?)\b/iu.test(text) && amounts(text) >= 3)
+    return {
+      means: 'recipe',
+      words: text,
+      score: 4,
+      left: [],
+      holds: mood.asks ? 'that reads as a question' : null,
+    };
+  if (
+    look.has('recipe') &&
+    meals.length > 0 &&
+    !look.has('delete', 'remove', 'drop', 'rename', 'call', 'change')
+  )
+    return { means: 'recipe', words: look.mealTyped()!, score: 3, left: [], holds: null };
+  return undefined;
+};

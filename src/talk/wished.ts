@@ -1,0 +1,68 @@
+import { type Reader, idea, people } from './hold.ts';
+
+/** 'I want curry on Saturday', "I'd love the soup Sunday evening". */
+export const wishing: Reader = (look) => {
+  const verbs = look.at(...idea('wish'));
+  const isWish =
+    verbs.length > 0 ||
+    look.says(
+      / (?:i d|would|we d|he d|she d|id) (?:really |so )?(?:love|like) | feel(?:s|ing)? like | in the mood for /,
+    );
+  const meal = look.mealTyped();
+  if (!isWish || look.says(/ (?:to|wanna) (?:know|see|record|weigh|seal|cook|make|print|undo|change) /))
+    return undefined;
+  if (meal === undefined) {
+    // A meal that nobody recorded is still a wish, to be refused by its name.
+    const behind =
+      / (?:want|wants|fancy|fancies|crave|craves|wish for|love|like) (?:some |the |a |an |to have )?([\p{L} ]{3,40}) $/u.exec(
+        look.folded,
+      )?.[1];
+    return behind === undefined || look.said.codes.length > 0
+      ? undefined
+      : { means: 'want', words: behind, score: 1.5, left: [], holds: null };
+  }
+  const drop = new Set([
+    ...verbs,
+    ...look.at(
+      'love',
+      'like',
+      'feel',
+      'mood',
+      'have',
+      'please',
+      'really',
+      'would',
+      'the',
+      'a',
+      'some',
+      'on',
+      'at',
+      'for',
+      'to',
+      'eat',
+    ),
+    ...people(look),
+    ...look.said.meals.flatMap(({ at }) => at),
+    ...look.said.trips.flatMap(({ at }) => at),
+  ]);
+  const slot = look.slotMeal();
+  if (slot) drop.add(slot.at);
+  const rest = look.said.all.flatMap((token, i) =>
+    !drop.has(i) && token.is !== 'mark' && !/^(?:i|i'd|id|we|we'd|he|she|d|s)$/.test(token.plain)
+      ? [token.typed]
+      : [],
+  );
+  const whose = look.person();
+  const wishNot = look.said.mood.negated !== null ? 'not ' : '';
+  return {
+    means: 'want',
+    words: `${wishNot}${meal}${rest.length > 0 ? ` ${rest.join(' ')}` : ''}${slot ? ` ${slot.meal}` : ''}${whose !== undefined && whose !== look.names.me ? ` for ${whose}` : ''}${look.trip() ? ` ${look.trip()}` : ''}`,
+    score: 4,
+    left: [],
+    holds: look.said.mood.asks
+      ? 'that reads as a question'
+      : look.said.mood.doubt !== null
+        ? `"${look.said.mood.doubt}" leaves it open`
+        : null,
+  };
+};
