@@ -20,6 +20,12 @@ const moreMl = optional(
     }
     reading.settleNumbers([found.index]);
     const near = [found.index + 1, found.index - 1, found.index + 2, found.index - 2];
+    // '60 ml too much': the same as 60 ml less.
+    if (reading.at(found.index + 1)?.plain === 'too' && reading.at(found.index + 2)?.plain === 'much') {
+      reading.take(found.index, found.index + 1, found.index + 2);
+      reading.keyword('water');
+      return -Math.abs(found.value);
+    }
     const word = near.find((i) =>
       ['more', 'less', 'fewer', 'extra', 'drier', 'dry', 'wet', 'wetter'].includes(
         reading.at(i)?.plain ?? '',
@@ -88,6 +94,9 @@ export default command({
       ['hungry', 'hungry'],
       ['hungry', 'not', 'enough'],
       ['hungry', 'too', 'little'],
+      ['hungry', 'portion', 'too', 'small'],
+      ['hungry', 'too', 'small'],
+      ['too much', 'portion', 'too', 'big'],
       ['too much', 'too', 'much'],
       ['too much', 'too', 'big'],
     ),
@@ -98,6 +107,22 @@ export default command({
       [true, 'again'],
       [true, 'good'],
       [true, 'loved'],
+      ...(
+        [
+          'love',
+          'yummy',
+          'delicious',
+          'tasty',
+          'great',
+          'nice',
+          'excellent',
+          'favourite',
+          'favorite',
+        ] as const
+      ).map((word) => [true, word] as const),
+      ...(['gross', 'awful', 'disgusting', 'horrible', 'inedible', 'yuck'] as const).map(
+        (word) => [false, word] as const,
+      ),
     ),
     eater: optional(
       part<string>('for whom, such as for Noa', (reading, names) =>

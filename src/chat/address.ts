@@ -1,6 +1,7 @@
 import type { HelpRecord } from '#house/house.ts';
 import { couldMean } from '#talk/understand.ts';
 import { isQuestion, withoutOpening } from '#talk/mood.ts';
+import { continued } from '#talk/continued.ts';
 import type { Meaning } from '#talk/look.ts';
 import { slips } from '#words/near.ts';
 import type { Names } from '#words/parts.ts';
@@ -125,7 +126,7 @@ const chosen = ({ meaning, command }: Scored): Chosen => ({
 function readingsOf(text: string, { commands, questions }: Requests, names: Names): Scored[] {
   const first = /^([\p{L}_]+)(?![\p{L}\p{N}_]|['’-]\p{L})(.*)$/su.exec(withoutOpening(text));
   const word = first?.[1]!.toLowerCase();
-  const opener = word === undefined ? undefined : (called(word, commands) ?? nearest(word, commands, 4));
+  const opener = word === undefined ? undefined : (called(word, commands) ?? slipOf(word, commands));
   const named: Meaning[] =
     opener && first
       ? [
@@ -148,8 +149,11 @@ function readingsOf(text: string, { commands, questions }: Requests, names: Name
     .toSorted((a, b) => b.score - a.score);
 }
 
-function bySentence(text: string, requests: Requests, names: Names): Addressed {
-  const readings = readingsOf(text, requests, names);
+function bySentence(typedText: string, requests: Requests, names: Names): Addressed {
+  const { text, remark } = continued(typedText, names);
+  const readings = readingsOf(text, requests, names).map((one) =>
+    remark === null ? one : { ...one, meaning: { ...one.meaning, remark } },
+  );
   const best = readings[0];
   if (!best || best.score < leastScore) {
     const typed = /^[^\s,;:!?]{1,40}/u.exec(text)?.[0] ?? text.slice(0, 40);
@@ -188,13 +192,20 @@ export function called<R extends HelpRecord>(name: string, requests: readonly R[
   return requests.find((c) => c.name === name || c.alsoCalled.includes(name));
 }
 
-/** The request whose name is a slip of the pen away; of at least so many letters. */
-export function nearest<R extends HelpRecord>(
-  typed: string,
-  requests: readonly R[],
-  leastLetters = 1,
-): R | undefined {
-  if (typed.length < leastLetters) return undefined;
+/** A short word with one letter exchanged is as likely another word: 'wait' is no slip of 'want'. */
+const isOtherWord = (typed: string, name: string): boolean =>
+  typed.length <= 4 &&
+  typed.length === name.length &&
+  typed.split('').toSorted().join('') !== name.split('').toSorted().join('');
+
+/** The request that a sentence may open with, its name mistyped. */
+function slipOf(word: string, commands: readonly Command[]): Command | undefined {
+  const found = word.length < 4 ? undefined : nearest(word, commands);
+  return found && isOtherWord(word, found.name) ? undefined : found;
+}
+
+/** The request whose name is a slip of the pen away. */
+export function nearest<R extends HelpRecord>(typed: string, requests: readonly R[]): R | undefined {
   const most = typed.length < 7 ? 1 : 2;
   return requests
     .map((request) => ({ request, distance: slips(typed, request.name, most) }))

@@ -48,6 +48,9 @@ export function resume(house: Answerer, door: Message['door']): Promise<unknown>
   });
 }
 
+/** What was said longer ago is no longer what 'it' points to. Chosen. */
+const sameTalkMs = 15 * 60_000;
+
 interface Reacted {
   readonly handled: Handled;
   /** Started once the transaction is through. */
@@ -97,7 +100,10 @@ function handle(house: Answerer, message: Message): Reacted {
     return reply ? respond(reply) : { handled: {} };
   }
   const found = address(message.text, message.addressed || message.button !== null, house, () =>
-    namesOf(lookIn(house, message, household).house),
+    namesOf(
+      lookIn(house, message, household).house,
+      stores.messages.lately(message, message.sentAtMs - sameTalkMs),
+    ),
   );
   if (message.isEdit) {
     const before = stores.messages.heard(message);

@@ -62,7 +62,7 @@ export function fits(command: Command, words: string, names: Names): number {
 }
 
 /** The household's own names, each list read from the records only when a part asks for it. */
-export function namesOf(house: House): Names {
+export function namesOf(house: House, earlier: readonly string[] = []): Names {
   const lists = new Map<string, readonly string[]>();
   const once = (key: string, list: () => readonly string[]) => {
     if (!lists.has(key)) lists.set(key, list());
@@ -88,6 +88,13 @@ export function namesOf(house: House): Names {
         )
         .map((batch) => batch.no),
     pouchesOf: (meal) => freeStock(house, meal),
+    get drying() {
+      return house.batches
+        .latest(20)
+        .filter((batch) => house.pouches.ofBatch(batch.no).length === 0)
+        .map((batch) => batch.no);
+    },
+    earlier,
     get trips() {
       return once('trips', () => tripsOpen(house).map((trip) => trip.place));
     },

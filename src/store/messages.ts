@@ -28,6 +28,11 @@ export function messageStore(db: Db) {
   const heardBefore = db.prepare(
     'SELECT text, outcome, entry FROM heard WHERE door = ? AND chat_key = ? AND message_key = ?',
   );
+  const lately = db
+    .prepare(
+      'SELECT text FROM heard WHERE door = ? AND chat_key = ? AND message_key <> ? AND at_ms >= ? ORDER BY at_ms DESC, rowid DESC LIMIT 4',
+    )
+    .pluck();
   const settle = db.prepare(
     "UPDATE heard SET outcome = 'recorded' WHERE door = ? AND chat_key = ? AND message_key = ?",
   );
@@ -97,6 +102,10 @@ export function messageStore(db: Db) {
     ): void => {
       hear.run({ door, chatKey, messageKey, personKey: person.key, text, outcome, atMs: sentAtMs, entry });
     },
+
+    /** What was said in a chat since a moment, the newest first, without the message at hand. */
+    lately: ({ door, chatKey, messageKey }: Message, sinceMs: number): string[] =>
+      lately.all(door, chatKey, messageKey, sinceMs) as string[],
 
     /** A button of the answer to a message was pressed and recorded something: the message counts as recorded. */
     settle: ({ door, chatKey, messageKey }: Message, outcome: Outcome): void =>

@@ -8,7 +8,9 @@ export const history: Reader = (look) => {
   if (look.says(/ (?:may|can|could|allowed|should|safe|ok|okay) /)) return undefined;
   const who = look.says(/ (?:who|whose|by whom) /);
   const when = look.says(/ (?:when|what day|how long ago|which day|what date) /);
-  const happened = look.says(/ (?:happen\w*|where|become|still|did|was|were|has|have|had|gone|got) /);
+  const happened = look.says(
+    / (?:happen\w*|where|become|still|did|was|were|has|have|had|gone|got|is .*(?:eaten|used|gone|thrown|binned|open)) ?/,
+  );
   const deed = look.has(
     'eat',
     'use',

@@ -52,11 +52,14 @@ export const weighing: Reader = (look) => {
   );
   if (isVolume || look.has('seal', 'house', 'absorber', 'salt', 'sodium', 'serving', 'person', 'empty'))
     return undefined;
-  const which = batches[0] ? `B${batches[0].batch}` : look.mealTyped();
+  const only = look.names.drying.length === 1 ? `B${look.names.drying[0]}` : undefined;
+  const which = batches[0] ? `B${batches[0].batch}` : (look.mealTyped() ?? only);
   const moment = momentOf(look);
   const onlyFigures = look.leftBy(at).length === 0 && at.length > 1;
-  if (which === undefined && !onlyFigures) return undefined;
-  if (batches.length === 0 && verbs.length === 0 && which !== undefined && words.length > 1) return undefined;
+  const isNamed = batches.length > 0 || look.mealTyped() !== undefined;
+  // Figures alone are the weights of what dries; in a sentence they want a word for it.
+  if (which === undefined || (!isNamed && !onlyFigures && verbs.length === 0)) return undefined;
+  if (batches.length === 0 && verbs.length === 0 && isNamed && words.length > 1) return undefined;
   const tray = words.length === 1 && trays.length === 1 ? `tray ${trays[0]} ` : '';
   const gross = look.has('gross') ? ' gross' : '';
   return {

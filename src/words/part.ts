@@ -15,6 +15,10 @@ export interface Names {
   readonly batchesOf: (meal: string, drying: boolean) => readonly number[];
   /** Pouches of a meal that are free in stock, the oldest best-by first. */
   readonly pouchesOf: (meal: string) => readonly { readonly batch: number; readonly no: number }[];
+  /** Batches of which nothing is sealed, the latest first. */
+  readonly drying: readonly number[];
+  /** What was said in this chat lately, the newest first. */
+  readonly earlier: readonly string[];
   /** Places of the trips that are not over, the next to start first. */
   readonly trips: readonly string[];
   /** A trip's first and last day, ISO. */

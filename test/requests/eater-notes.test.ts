@@ -14,6 +14,8 @@ const names: Names = {
   otherNames: new Map(),
   eaters: ['Ana', 'Noa'],
   trips: [],
+  drying: [],
+  earlier: [],
   batchesOf: () => [],
   pouchesOf: () => [],
   tripDays: () => undefined,

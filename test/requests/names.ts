@@ -6,6 +6,8 @@ export const seasonNames: Names = {
   meals: ['Barley soup', 'Lentil pot', 'Rice and beans'],
   otherNames: new Map(),
   eaters: ['Ana', 'Ben', 'Noa', 'Rosa'],
+  drying: [],
+  earlier: [],
   batchesOf: () => [4],
   pouchesOf: () => [{ batch: 4, no: 2 }],
   trips: ['Heron Lake'],

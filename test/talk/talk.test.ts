@@ -6,6 +6,7 @@ import { address } from '#chat/address.ts';
 import { readCommands } from '#chat/registry.ts';
 import { questions } from '#questions/all.ts';
 import { seasonNames } from '../requests/names.ts';
+import { openTestHouse } from '../house.ts';
 import { openSeason } from '../season.ts';
 import { talk } from './messages.ts';
 
@@ -130,4 +131,35 @@ test('two sayings in one message are both heard', () => {
   expect(house.say('/pouch B4-2')).toContain('Discarded');
   expect(house.say('we ate B4-3, needed 40 ml more water and a bit salty')).toContain('Used: B4-3');
   expect(house.last[0]!.reply.buttons![0]!.label).toMatch(/^Record: rated B4-3/);
+});
+
+test('it, that one and the same question for somebody else', () => {
+  const house = openSeason();
+  house.say('/pouch B4-2');
+  expect(house.say('how heavy is it?')).toContain('B4-2: 95 g dry Lentil pot');
+  expect(house.say('ate it')).toContain('Used: B4-2');
+  expect(house.say('may Noa eat the lentil pot?')).toContain('Noa:');
+  expect(house.say('and for Rosa?')).toContain('Rosa:');
+  expect(house.say('how many lentil pots are left')).toContain('Lentil pot');
+  expect(house.say('what about the soup?')).toContain('Barley soup');
+});
+
+test('what was said long ago is not what it points to', () => {
+  const house = openSeason();
+  house.say('/pouch B4-2');
+  house.at(2);
+  const before = house.dump();
+  house.say('ate it');
+  expect(house.dump()).toBe(before);
+});
+
+test('bare weights are those of the one load that dries', () => {
+  const house = openTestHouse('2027-03-01 10:00');
+  house.say('/recipe Lentil pot, 6 servings: 500 g red lentils; 500 g carrots; 1 l water');
+  house.say('/batch lentil pot trays 500 510 490 g');
+  house.at('2027-03-02 10:00');
+  expect(house.say('180 183 178')).toContain('B1, Lentil pot: 541 g recorded.');
+  const before = house.dump();
+  house.say('room 312 at 3');
+  expect(house.dump()).toBe(before);
 });
