@@ -3,6 +3,7 @@ import { readCommands } from '#chat/registry.ts';
 import { defaultSettings } from '#core/settings.ts';
 import { questions } from '#questions/all.ts';
 import { openDrawing } from '#draw/drawing.ts';
+import { rereadLines } from '#house/reread.ts';
 import { openSolver } from '#solver/solver.ts';
 import type { Db } from '#store/db.ts';
 import type { Foods } from '#store/foods.ts';
@@ -35,6 +36,7 @@ export async function assemble({ db, foods, zone, ...given }: Given): Promise<As
     chatLink: null,
     ...given,
   };
+  house.stores.together(() => rereadLines(house.stores, foods));
   return {
     house,
     async close() {

@@ -43,7 +43,7 @@ function report(): void {
     const within = (limit: number) => share(errors.filter((error) => error <= limit).length);
     const median = errors[Math.floor(errors.length / 2)];
     console.log(
-      `${kind.padEnd(7)} ${String(mine.length).padStart(4)} lines  resolved ${share(errors.length)}  within 15 % ${within(0.15)}  within 25 % ${within(0.25)}  median error ${((median ?? 0) * 100).toFixed(1)} %`,
+      `${kind.padEnd(7)} ${String(mine.length).padStart(4)} lines  resolved ${share(errors.length)}  within 15 % ${within(0.15)}  within 25 % ${within(0.25)}  median error ${((median ?? 0) * 100).toFixed(1)} %  asks ${share(mine.filter(({ result }) => result.question !== null).length)}`,
     );
   }
   const most = flags.includes('--all') ? Infinity : 40;

@@ -33,7 +33,7 @@ for (const name of byName.keys()) {
 
 /** Words behind which another food stands, or none. */
 const behind = new Set(
-  'with in for from without on such like preferably until using as at to then if per including by reserved not minus see into when'.split(
+  'with in for from without on such like preferably until using as at to then if per including by reserved not minus see into when mit avec con ohne sans w'.split(
     ' ',
   ),
 );

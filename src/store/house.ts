@@ -14,6 +14,7 @@ import { ratingStore } from './ratings.ts';
 import { recipeStore } from './recipes.ts';
 import { reminderStore } from './reminders.ts';
 import { settingStore } from './settings.ts';
+import { oldLineStore } from './old-lines.ts';
 import { tripStore } from './trips.ts';
 
 /** Every store of one database; records are reached through `of`, one household at a time. */
@@ -34,6 +35,7 @@ export function openStores(db: Db, defaults: Settings) {
   const changes = db.prepare('SELECT total_changes()').pluck();
   return {
     households: householdStore(db),
+    oldLines: oldLineStore(db),
     messages: messageStore(db),
     journal: openJournal(db),
     reminders: reminderStore(db),

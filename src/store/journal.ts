@@ -106,8 +106,11 @@ export function openJournal(db: Db) {
   );
 
   const restore = ({ table_name: table, row_id, before_json, after_json }: Change) => {
-    const names = columns.get(table);
-    if (!names) throw new Error(`the journal names an unknown table: ${table}`);
+    const known = columns.get(table);
+    if (!known) throw new Error(`the journal names an unknown table: ${table}`);
+    // A row noted before a column was added does not tell it: it keeps what it has, or the column's default.
+    const told = new Set(Object.keys(JSON.parse(before_json ?? '{}') as object));
+    const names = known.filter((name) => told.has(name));
     if (before_json === null) {
       db.prepare(`DELETE FROM ${table} WHERE id = ?`).run(row_id);
     } else if (after_json === null) {

@@ -24,7 +24,7 @@ interface RecipeRow {
   mentionsJson: string;
 }
 
-interface LineRow {
+export interface LineRow {
   typed: string;
   state: RecipeLine['state'];
   called: string;
@@ -35,6 +35,23 @@ interface LineRow {
   namedJson: string;
   question: string | null;
 }
+
+/** A line as its row keeps it, and back. */
+export const lineIn = ({ contentsJson, remarksJson, namedJson, ...line }: LineRow): RecipeLine => ({
+  ...line,
+  contents: contentsJson === null ? null : ContentsShape.parse(JSON.parse(contentsJson)),
+  remarks: Remarks.parse(JSON.parse(remarksJson)),
+  named: namedIn(namedJson),
+});
+export const lineRow = ({ contents, remarks, named, ...line }: RecipeLine): LineRow => ({
+  ...line,
+  contentsJson: contents === null ? null : JSON.stringify(contents),
+  remarksJson: JSON.stringify(remarks),
+  namedJson: JSON.stringify(named),
+});
+
+/** Raise it when lines recorded before must be read again. */
+export const currentReader = 1;
 
 export type NewRecipe = Omit<Recipe, 'id'>;
 
@@ -61,12 +78,13 @@ export function recipeStore(db: Db) {
      VALUES (:household, :name, :folded, :servings, :potG, :method, :mentionsJson, :atMs)`,
   );
   const insertLine = db.prepare(
-    `INSERT INTO recipe_line (household, recipe, position, typed, state, called, ndb, grams, contents_json, remarks_json, named_json, question)
-     VALUES (:household, :recipe, :position, :typed, :state, :called, :ndb, :grams, :contentsJson, :remarksJson, :namedJson, :question)`,
+    `INSERT INTO recipe_line (household, recipe, position, typed, state, called, ndb, grams, contents_json, remarks_json, named_json, question, reader)
+     VALUES (:household, :recipe, :position, :typed, :state, :called, :ndb, :grams, :contentsJson, :remarksJson, :namedJson, :question, ${currentReader})`,
   );
   const updateLine = db.prepare(
     `UPDATE recipe_line SET typed = :typed, state = :state, called = :called, ndb = :ndb, grams = :grams,
-       contents_json = :contentsJson, remarks_json = :remarksJson, named_json = :namedJson, question = :question
+       contents_json = :contentsJson, remarks_json = :remarksJson, named_json = :namedJson, question = :question,
+       reader = ${currentReader}
      WHERE household = :household AND recipe = :recipe AND position = :position`,
   );
   const setMentions = db.prepare('UPDATE recipe SET mentions_json = ? WHERE household = ? AND id = ?');
@@ -75,18 +93,7 @@ export function recipeStore(db: Db) {
   const withLines = ({ mentionsJson, ...row }: RecipeRow): Recipe => ({
     ...row,
     mentions: namedIn(mentionsJson),
-    lines: (lines.all(row.id) as LineRow[]).map(({ contentsJson, remarksJson, namedJson, ...line }) => ({
-      ...line,
-      contents: contentsJson === null ? null : ContentsShape.parse(JSON.parse(contentsJson)),
-      remarks: Remarks.parse(JSON.parse(remarksJson)),
-      named: namedIn(namedJson),
-    })),
-  });
-  const lineRow = ({ contents, remarks, named, ...line }: RecipeLine) => ({
-    ...line,
-    contentsJson: contents === null ? null : JSON.stringify(contents),
-    remarksJson: JSON.stringify(remarks),
-    namedJson: JSON.stringify(named),
+    lines: (lines.all(row.id) as LineRow[]).map(lineIn),
   });
 
   return (household: number) => {
