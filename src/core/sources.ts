@@ -10,6 +10,8 @@ export const sources = {
     'M.-G. Danao, University of Nebraska-Lincoln Food Processing Center, interview on home freeze drying, read in a copy',
   'dietary-guidelines-2015':
     'Dietary Guidelines for Americans 2015-2020, Appendix 2, Table A2-1; rows from 21 years from memory',
+  'dla-rations-2016':
+    'U.S. Defense Logistics Agency (2016), shelf life of group rations at 80 and 100 °F, read cut short',
   'eu-annex-ii':
     'Regulation (EU) 1169/2011, Annex II, as listed by the University of Reading, Food Labelling in the UK',
   'eu-annex-xiv':

@@ -1,6 +1,7 @@
+import { whatLengthens } from '#core/bestby.ts';
 import type { SealingPlan } from '#core/sealing-plan.ts';
 import type { Settings } from '#core/settings.ts';
-import { sayMonth, sayNumber } from '#words/say.ts';
+import { sayList, sayMonth, sayNumber } from '#words/say.ts';
 
 const roomWords: Readonly<Record<SealingPlan['room'], string>> = {
   pressed: 'of pouch with the air pressed out',
@@ -31,5 +32,7 @@ export function fitLines({ isTooFull }: SealingPlan): string[] {
 }
 
 export function bestByLine(plan: SealingPlan): string {
-  return `Best by ${sayMonth(plan.bestByOn!)}: a planning date, from ${Math.round(plan.fatFraction * 100)} % fat in the dry food and ${sayNumber(plan.storageC)} °C.`;
+  const longer = whatLengthens(plan.fatFraction, plan.storageC, !plan.noAbsorber);
+  const more = longer.length === 0 ? '' : ` Longer with ${sayList(longer)}.`;
+  return `Best by ${sayMonth(plan.bestByOn!)}: a planning date, from ${Math.round(plan.fatFraction * 100)} % fat in the dry food and ${sayNumber(plan.storageC)} °C.${more}`;
 }
