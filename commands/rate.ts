@@ -3,7 +3,7 @@ import { correctionOf, learntWords } from '#house/corrections.ts';
 import { batchNumbered, driedFacts, nameKey, pouchCoded } from '#house/figures.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { Refusal } from '#core/refusal.ts';
-import { optional, part, pouchesNamed, quantities } from '#words/parts.ts';
+import { optional, part, pouchesEaten, quantities } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 import { sayCount, sayNumber, sayWater } from '#words/say.ts';
 import { ownEater } from '#house/self.ts';
@@ -79,7 +79,7 @@ export default command({
   mayLeaveOut: true,
   doubtRepeats: true,
   takes: {
-    codes: pouchesNamed,
+    codes: pouchesEaten,
     moreMl,
     salt: phrase<'too salty' | 'not salty enough'>(
       'too salty',

@@ -57,6 +57,8 @@ export interface Requests {
 const clearlyBest = 0.6;
 /** What a text that begins with a request's own name is worth as that request. Chosen. */
 const namedScore = 3.2;
+/** A reading that is worth as much needs nothing that was said before. Chosen. */
+const standingScore = 5;
 /** A reading that is worth less is a guess. Chosen. */
 const leastScore = 2;
 
@@ -150,10 +152,13 @@ function readingsOf(text: string, { commands, questions }: Requests, names: Name
 }
 
 function bySentence(typedText: string, requests: Requests, names: Names): Addressed {
+  const asTyped = readingsOf(typedText, requests, names);
   const { text, remark } = continued(typedText, names);
-  const readings = readingsOf(text, requests, names).map((one) =>
-    remark === null ? one : { ...one, meaning: { ...one.meaning, remark } },
-  );
+  // What stands by itself needs nothing put in: 'take that back'.
+  const standsAlone = remark === null || (asTyped[0]?.score ?? 0) >= standingScore;
+  const readings = standsAlone
+    ? asTyped
+    : readingsOf(text, requests, names).map((one) => ({ ...one, meaning: { ...one.meaning, remark } }));
   const best = readings[0];
   if (!best || best.score < leastScore) {
     const typed = /^[^\s,;:!?]{1,40}/u.exec(text)?.[0] ?? text.slice(0, 40);

@@ -88,6 +88,13 @@ export function namesOf(house: House, earlier: readonly string[] = []): Names {
         )
         .map((batch) => batch.no),
     pouchesOf: (meal) => freeStock(house, meal),
+    eatenOf: (meal) =>
+      house.batches
+        .latest(100)
+        .filter((batch) => batch.recipe.name === meal)
+        .flatMap((batch) => house.pouches.ofBatch(batch.no))
+        .filter((pouch) => pouch.state === 'used')
+        .toSorted((a, b) => b.goneAtMs! - a.goneAtMs!),
     get drying() {
       return house.batches
         .latest(20)

@@ -1,4 +1,5 @@
 import { understoodLines } from '#cards/eater-card.ts';
+import type { Avoidance } from '#core/avoidance.ts';
 import type { Eater } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { nameKey } from '#house/figures.ts';
@@ -14,7 +15,7 @@ import {
   verdictOn,
 } from '#house/verdicts.ts';
 import { factsOfRecipe, recipeNamed } from '#house/figures.ts';
-import { verdictFor } from '#core/verdict.ts';
+import { type Verdict, verdictFor } from '#core/verdict.ts';
 import { flag, optional, part, restOfText } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 import { sayList } from '#words/say.ts';
@@ -99,6 +100,14 @@ export const whatFor = question({
   },
 });
 
+/** Whether a meal is vegan, vegetarian and the like. */
+const dietSaid = (diet: string, verdict: Verdict): string =>
+  verdict.is === 'blocked'
+    ? `no, not ${diet}: ${becauseWords(verdict.by)}`
+    : verdict.is === 'unknown'
+      ? `unknown: ${becauseWords(verdict.because)}`
+      : `yes, ${diet} by its recorded ingredients`;
+
 export const holds = question({
   name: 'holds',
   asked: ['does the curry have gluten?', 'are there nuts in the soup?'],
@@ -112,11 +121,13 @@ export const holds = question({
       const meal = mealAsked(house, asked);
       const verdict = verdictFor(meal.contents, avoid);
       const said =
-        verdict.is === 'blocked'
-          ? `yes: ${becauseWords(verdict.by)}`
-          : verdict.is === 'unknown'
-            ? `unknown: ${becauseWords(verdict.because)}`
-            : `no ${what} in its recorded ingredients`;
+        avoid[0]?.is === 'diet'
+          ? dietSaid(what, verdict)
+          : verdict.is === 'blocked'
+            ? `yes: ${becauseWords(verdict.by)}`
+            : verdict.is === 'unknown'
+              ? `unknown: ${becauseWords(verdict.because)}`
+              : `no ${what} in its recorded ingredients`;
       return `${meal.name}: ${said}.\n${byRecord}`;
     }
     const meals = mealsInStock(house).map((meal) => ({ meal, verdict: verdictFor(meal.contents, avoid) }));
@@ -140,6 +151,14 @@ export const eaterOfName = question({
   answer: ({ who }, house) => who.map((name) => understoodLines(eaterOf(house, name))[0]!).join('\n'),
 });
 
+/** Whether what is asked for and what somebody avoids are about the same thing, if only in part. */
+function overlaps(own: Avoidance, asked: Avoidance): boolean {
+  if (own.is === 'allergen' && asked.is === 'allergen')
+    return own.tags.some((tag) => asked.tags.includes(tag));
+  if (own.is === 'kind' && asked.is === 'kind') return own.kinds.some((kind) => asked.kinds.includes(kind));
+  return JSON.stringify(own) === JSON.stringify(asked);
+}
+
 export const whoAvoids = question({
   name: 'whoavoids',
   asked: ['who is vegetarian?', 'who cannot have milk?'],
@@ -153,11 +172,16 @@ export const whoAvoids = question({
         ? 'Nobody here has anything kept away.'
         : some.map((eater) => `${eater.name}: ${sayList(eater.never)}.`).join('\n');
     }
-    const wanted = JSON.stringify(avoidancesOf([word]));
+    const wanted = avoidancesOf([word]);
     const found = here.filter((eater) =>
-      eater.never.some((one) => one.toLowerCase() === word || JSON.stringify(avoidancesOf([one])) === wanted),
+      eater.never.some(
+        (one) =>
+          one.toLowerCase() === word ||
+          avoidancesOf([one]).some((own) => wanted.some((asked) => overlaps(own, asked))),
+      ),
     );
-    const by = found.map((eater) => eater.name);
-    return found.length === 0 ? `Nobody here is recorded with "${word}".` : `${sayList(by)} (${word}).`;
+    return found.length === 0
+      ? `Nobody here is recorded with "${word}".`
+      : `${sayList(found.map((eater) => `${eater.name} (${sayList(eater.never)})`))}.`;
   },
 });

@@ -68,6 +68,12 @@ export function weightsOf(look: Look): { words: string[]; at: number[]; trays: n
       i += 1;
       continue;
     }
+    const shared = sharedBy(all, i);
+    if (token.is === 'quantity' && token.unit.kind === 'mass' && shared) {
+      words.push(`${shared.count} x ${token.typed}`);
+      at.push(...shared.at, i);
+      continue;
+    }
     if (token.is === 'quantity' && token.unit.kind === 'mass')
       words.push(/^\p{L}/u.test(token.typed) ? `${token.value} ${token.unitTyped}` : token.typed);
     else if (token.is === 'number' && (token.value >= 20 || !Number.isInteger(token.value)))
@@ -76,4 +82,18 @@ export function weightsOf(look: Look): { words: string[]; at: number[]; trays: n
     at.push(i);
   }
   return { words, at, trays };
+}
+
+/** '4 trays of 520 g': how many trays share a weight, and the words that say so. */
+function sharedBy(all: Look['said']['all'], i: number): { count: number; at: number[] } | undefined {
+  let k = i - 1;
+  const at: number[] = [];
+  while (['of', 'at', 'with', 'each', 'trays', 'tray', 'shelves', 'x'].includes(all[k]?.plain ?? ''))
+    at.push(k--);
+  const token = all[k];
+  const isCount =
+    token?.is === 'number' && Number.isInteger(token.value) && token.value >= 1 && token.value < 20;
+  return isCount && at.some((j) => all[j]!.plain !== 'each')
+    ? { count: token.value, at: [...at, k] }
+    : undefined;
 }

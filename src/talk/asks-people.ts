@@ -38,6 +38,7 @@ export const mayEat: Reader = (look) => {
   if (
     who.length > 0 &&
     !hasThing &&
+    !/ (?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|tonight|tomorrow) /.test(look.folded) &&
     look.says(/ (?:what|which|anything|something|everything|meals?|pouches|food) /) &&
     look.says(/ (?:may|can|could|eat|have|safe|ok|clear|allowed) /)
   )

@@ -5,7 +5,7 @@ import { type Look, quoted } from './look.ts';
 /** 'How many curries are left', 'do we have any pizza left', 'anything vegan'. */
 export const howMany: Reader = (look) => {
   const counts =
-    (dietWords(look) !== '' && look.says(/ (?:anything|something|any|what) /)) ||
+    (dietWords(look) !== '' && look.says(/ (?:anything|something|any|what|list|show|everything) /)) ||
     look.says(
       / how many | number of | do we (?:still )?have | have we got | got any | any .*left | is there (?:any|still)| are there (?:any|still)| what s left | what is left | whats left | what do we have | in stock | in the (?:cupboard|cellar|pantry|store) | (?:left|remaining) $| on the shelf /,
     );
@@ -13,7 +13,7 @@ export const howMany: Reader = (look) => {
     return undefined;
   if (look.has('absorber', 'setting', 'altitude') || (look.has('pack') && !look.has('stock')))
     return undefined;
-  const diet = dietWords(look);
+  const diet = isAsking(look) || look.has('show', 'list') ? dietWords(look) : '';
   const meal = look.mealTyped();
   const whose = look.person();
   if (whose !== undefined && look.says(/ for /)) return ask('stock', `${meal ?? ''} for ${whose}`, 4.5);
@@ -40,6 +40,8 @@ function unknownFood(look: Look): string | undefined {
 
 /** 'How heavy is B3-4', 'what does the pack weigh'. */
 export const howHeavy: Reader = (look) => {
+  if (look.said.batches.length > 0 && look.says(/ how (?:many|much) .*(?:get|make|seal|fill|left|unsealed) /))
+    return ask('howheavy', about(look), 5);
   if (
     !look.says(
       / how heavy | how much (?:does|do|did|will|should|would) .*weigh| what (?:does|do|did|will|is|s) .*(?:weigh|weight)| weight of | total weight | how many grams | dry weight | how much (?:is|are) (?:in|on) /,
@@ -65,7 +67,11 @@ export const dryness: Reader = (look) => {
   const when = look.says(
     / (?:how long (?:until|till|before|does|will|has)|when (?:will|is|can|do|should)|how much longer|hours? (?:left|to go)) /,
   );
-  if (!isAsking(look) || (!dry && !(when && look.has('dryer', 'drying', 'weigh', 'load')))) return undefined;
+  if (
+    !isAsking(look) ||
+    (!dry && !(when && (about(look) !== '' || look.has('dryer', 'drying', 'weigh', 'load'))))
+  )
+    return undefined;
   if (
     look.said.trips.length > 0 ||
     look.has('cook', 'everybody') ||

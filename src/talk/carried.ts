@@ -30,7 +30,20 @@ export const packing: Reader = (look) => {
       ...people(look),
       ...look.said.trips.flatMap(({ at }) => at),
       ...look.said.meals.flatMap(({ at }) => at),
-      ...look.at('take', 'put', 'everything', 'thing', 'food', 'unpack', 'lot', 'tick', 'do', 'back'),
+      ...look.at(
+        'take',
+        'put',
+        'everything',
+        "everything's",
+        'everythings',
+        'thing',
+        'food',
+        'unpack',
+        'lot',
+        'tick',
+        'do',
+        'back',
+      ),
     ]),
     holds: holdOf(look),
   };
@@ -41,6 +54,20 @@ export const comingBack: Reader = (look) => {
   const verbs = look.at(...idea('back'));
   const everything = look.says(/ (?:everything|all|the lot|the rest|the others?|others) /);
   const codes = look.said.codes.length > 0;
+  const lost = codes && look.has('lose') && !look.says(/ (?:vacuum|air|seal) /);
+  if (lost) return { means: 'back', words: `${look.codes()} lost`, score: 5, left: [], holds: holdOf(look) };
+  const butFor =
+    / (?:ate|eaten|finished|used) .*(?:everything|all).* (?:but|except|besides|apart from) /.test(
+      look.folded,
+    );
+  if (butFor && codes)
+    return {
+      means: 'back',
+      words: `all eaten except ${look.codes()}`,
+      score: 7,
+      left: [],
+      holds: holdOf(look, { except: true }),
+    };
   if (verbs.length === 0 || !(everything || codes)) return undefined;
   if (look.says(/ (?:out of|take that|taking|take it|took that) (?:the |my |our )?(?:back|rucksack)/))
     return undefined;

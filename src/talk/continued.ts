@@ -10,7 +10,7 @@ export interface Continued {
 /** Words that point to what was named before; longer ones first. */
 const pointers = /\b(?:that one|this one|the same one|the other one|those ones|it|them|those|that)\b/iu;
 /** A message that only puts something else in the place of what was asked before. */
-const goesOn = /^(?:and|what about|how about|or|then)\s+(?:for\s+)?(.+?)[\s?？]*$/iu;
+const goesOn = /^(?:no[,.!]?\s+)?(?:and|i meant|what about|how about|or|then)\s+(?:for\s+)?(.+?)[\s?？]*$/iu;
 
 /** What a message was about: pouches, else a batch, else a meal; as typed behind a request. */
 function thingOf({ codes, batches, meals }: Said): string | undefined {

@@ -52,7 +52,8 @@ export const weighing: Reader = (look) => {
   );
   if (isVolume || look.has('seal', 'house', 'absorber', 'salt', 'sodium', 'serving', 'person', 'empty'))
     return undefined;
-  const only = look.names.drying.length === 1 ? `B${look.names.drying[0]}` : undefined;
+  const { drying } = look.names;
+  const only = drying.length === 1 ? `B${drying[0]}` : drying.length > 1 ? '' : undefined;
   const which = batches[0] ? `B${batches[0].batch}` : (look.mealTyped() ?? only);
   const moment = momentOf(look);
   const onlyFigures = look.leftBy(at).length === 0 && at.length > 1;
@@ -60,13 +61,15 @@ export const weighing: Reader = (look) => {
   // Figures alone are the weights of what dries; in a sentence they want a word for it.
   if (which === undefined || (!isNamed && !onlyFigures && verbs.length === 0)) return undefined;
   if (batches.length === 0 && verbs.length === 0 && isNamed && words.length > 1) return undefined;
+  const [meal] = look.said.meals;
+  const isDrying = meal !== undefined && look.names.batchesOf(meal.names[0], true).length > 0;
   const tray = words.length === 1 && trays.length === 1 ? `tray ${trays[0]} ` : '';
   const gross = look.has('gross') ? ' gross' : '';
   return {
     means: 'weigh',
     words:
       `${which ?? ''} ${tray}${words.join(' ')}${gross}${moment.words === '' ? '' : ` ${moment.words}`}`.trim(),
-    score: scoreOf(verbs.length > 0 && 3, batches.length > 0 ? 2 : 1, words.length > 1 && 1),
+    score: scoreOf(verbs.length > 0 && 3, batches.length > 0 ? 2 : 1, words.length > 1 && 1, isDrying && 1.5),
     left: look.leftBy([
       ...verbs,
       ...at,
@@ -77,7 +80,21 @@ export const weighing: Reader = (look) => {
       ...look.said.all.flatMap((token, i) =>
         token.plain === 'tray' || look.said.all[i - 1]?.plain === 'tray' ? [i] : [],
       ),
-      ...look.at('gross', 'gram', 'read', 'show', 'get', 'come', 'tray', 'dryer'),
+      ...look.at(
+        'gross',
+        'gram',
+        'read',
+        'show',
+        'get',
+        'come',
+        'tray',
+        'dryer',
+        'total',
+        'altogether',
+        'again',
+        'everything',
+        'whole',
+      ),
     ]),
     holds: holdOf(look),
   };

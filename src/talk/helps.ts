@@ -5,6 +5,12 @@ import { shown } from './shown.ts';
 /** 'What can you do', 'how do I record a pouch', 'help'. */
 export const helping: Reader = (look) => {
   if (
+    /^\s*(?:hi|hello|hey|hallo|moin|good (?:morning|evening|afternoon))[\s,.!]*(?:bot|all|everyone|everybody|there)?[\s.!]*$/iu.test(
+      look.said.text,
+    )
+  )
+    return shown('firstwords', '', 5);
+  if (
     look.says(
       /^ (?:help|start|menu|commands?|requests?|hi|hello|hey|hallo|good (?:morning|evening|afternoon))(?: me| please| bot)? $/,
     )
@@ -21,7 +27,7 @@ export const helping: Reader = (look) => {
     / how (?:do|can|should|would|to) (?:i |we |you |one )?(?:(record|seal|weigh|load|rate|print|plan|pack|undo|take back|correct|fix|add|delete|remove|cook|scale|enter|change|set|tell|note|mark|log|save|throw|discard|use|label|make|start|cancel|rename|export))/.exec(
       look.folded,
     );
-  if (!how) return look.says(/ help (?:with|on|for|me) /) ? shown('help', helpTopic(look), 3) : undefined;
+  if (!how) return look.says(/ help (?:with|on|for|me) /) ? shown('help', helpTopic(look), 5) : undefined;
   if (look.codes() !== '' && !/^(?:undo|correct|fix|take back)$/.test(how[1] ?? '')) return undefined;
   return shown('help', helpTopic(look), 4);
 };
@@ -68,7 +74,7 @@ export const fuel: Reader = (look) => {
       words: `${masses.map((one) => one.typed).join(' ')} ${volumes[0]!.typed}`,
       score: 5,
       left: look.leftBy([
-        ...look.at('fuel', 'gas', 'canister', 'cartridge', 'stove', 'burner', 'boil', 'weigh', 'water'),
+        ...look.at('fuel', 'gas', 'canister', 'cartridge', 'stove', 'burner', 'boil', 'go', 'weigh', 'water'),
         ...look.said.all.flatMap((t, i) => (t.is === 'quantity' ? [i] : [])),
       ]),
       holds: holdOf(look),

@@ -31,7 +31,7 @@ export const isTurnedRound = (holds: string | null): boolean => holds !== null &
 /** What stands against recording a deed as done, in words; null where nothing does. */
 export function holdOf(
   { said: { mood } }: Look,
-  more: { readonly except?: boolean; readonly negated?: boolean } = {},
+  more: { readonly except?: boolean; readonly negated?: boolean; readonly future?: boolean } = {},
 ): string | null {
   if (mood.asks) return 'that reads as a question';
   if (mood.negated !== null && !more.negated) return turnedRound(mood.negated);
@@ -39,7 +39,7 @@ export function holdOf(
   if (mood.doubt !== null) return `"${mood.doubt}" leaves it open`;
   if (mood.part !== null) return `"${mood.part}" is not the whole`;
   if (mood.except !== null && !more.except) return `"${mood.except}" leaves something out`;
-  if (mood.future !== null) return `"${mood.future}" is still to come`;
+  if (mood.future !== null && !more.future) return `"${mood.future}" is still to come`;
   return null;
 }
 
@@ -58,7 +58,7 @@ export function things(look: Look): { words: string; at: number[]; byCode: boole
   const many =
     number?.is === 'number' && Number.isInteger(number.value) && number.value > 0 && number.value < 100;
   return {
-    words: `${many ? `${number.value} ` : ''}${meal}`,
+    words: `${many ? `${number.value} ` : look.says(/ all (?:of )?(?:the|our|of) /) ? 'all ' : ''}${meal}`,
     at: [...mealTokens, ...(many ? [count] : [])],
     byCode: false,
   };

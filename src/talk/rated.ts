@@ -71,16 +71,16 @@ export const rating: Reader = (look) => {
   return {
     means: 'rate',
     words: `${thing.words} ${words.join(', ')}${whose !== undefined && portion ? ` for ${whose}` : ''}`,
-    score: scoreOf(look.has('rate', 'need', 'taste') && 2, 1.5, thing.byCode ? 1.5 : 0.5, at.length > 0 && 1),
+    score: scoreOf(look.has('rate', 'need', 'taste') && 2, 1.5, thing.byCode ? 1.5 : 1, at.length > 0 && 1),
     left: look.leftBy([
       ...thing.at,
       ...at,
       ...people(look),
-      ...look.at(...tasteWords),
+      ...look.at(...tasteWords, 'not', "don't", "didn't", "couldn't", 'next', 'time'),
       ...look.at(...idea('eat')),
     ]),
     holds: unclear
       ? turnedRound('not')
-      : holdOf(look, { negated: words.some((word) => word.startsWith('not')) || portion }),
+      : holdOf(look, { negated: words.some((word) => word.startsWith('not')) || portion, future: true }),
   };
 };

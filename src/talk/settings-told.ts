@@ -120,7 +120,7 @@ export const setting: Reader = (look) => {
     all.flatMap((token, i) => {
       const from = text.toLowerCase().indexOf(value.toLowerCase());
       const isIn = from >= 0 && token.from >= from && token.to <= from + value.length;
-      const words = value.toLowerCase().split(/[\s,]+/);
+      const words = value.toLowerCase().split(/[\s,]+|(?<=\d)x(?=\d)/);
       return isIn || token.plain.split(/\s+/).every((word) => words.includes(word)) ? [i] : [];
     }),
   );

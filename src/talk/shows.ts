@@ -5,7 +5,10 @@ import { peopleText, shown, thing, volumeOrMass } from './shown.ts';
 export const water: Reader = (look) => {
   const what = thing(look);
   const isWater = look.has('water', 'pour', 'rehydrate', 'hydrate');
-  const isSoak = look.has('soak', 'steep') || look.says(/ (?:stand|sit|wait|rest) /);
+  const isSoak =
+    look.has('soak', 'steep') ||
+    look.says(/ (?:boiling|soaking|waiting|standing) time /) ||
+    look.says(/ (?:stand|sit|wait|rest) /);
   if (!isWater && !isSoak) return undefined;
   if (look.has('salt', 'recipe', 'need') && look.says(/ (?:ml|cup|l) more /)) return undefined;
   const isMuch = look.says(/ how (?:much|many|long)| (?:cups?|ml|mugs?) of water | water (?:for|to) /);
@@ -73,6 +76,8 @@ export const scaling: Reader = (look) => {
     return shown('scale', `${meal} with ${atHand[1]!.replace(/\s+of\s+/iu, ' ')}`, 5);
   if (people !== '' && wants && !look.has('water', 'eat', 'want', 'pouch'))
     return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, 3.5);
+  if (people !== '' && look.said.all.length < 8 && !look.said.mood.asks)
+    return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, 1.4);
   return undefined;
 };
 
@@ -111,6 +116,7 @@ export const picks: Reader = (look) => {
       left: [],
       holds: holdOf(look),
     };
+  if (look.codes() !== '' && look.says(/^ why /)) return shown('pick', `why ${look.codes()}`, 4);
   if (!verbs && !plans) return undefined;
   const why = look.says(/ why /) && look.codes() !== '' ? ` why ${look.codes()}` : '';
   const food = look.has('food', 'meal', 'pouch', 'menu', 'dinner', 'eat', 'plan');
@@ -146,7 +152,7 @@ export const stock: Reader = (look) =>
 export const logs: Reader = (look) => {
   if (
     look.says(
-      / (?:show|see|the|your|our) (?:log|history|journal) | ^log | what (?:was|did (?:we|i|you|they)) (?:recorded?|do|done|change|changed|enter|note)(?: |$)| who (?:did|recorded|changed|entered) (?:what|that|this|it) | (?:last|latest|recent) (?:entries|entry|changes|records|things? recorded) /,
+      / (?:show|see|the|your|our) (?:log|history|journal) | ^log | what (?:was|did (?:we|i|you|they)) (?:recorded?|do|done|change|changed|enter|note)(?: |$)| who (?:did|recorded|changed|entered) | what happened (?:today|yesterday|lately|last) | what s new | (?:last|latest|recent) (?:entries|entry|changes|records|things? recorded) /,
     )
   )
     return shown('log', '', 3.5);

@@ -4,12 +4,17 @@ import { type Reader, holdOf } from './hold.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
 
 /** 'I'm vegan now', 'Noa turned 8', 'Ben hates mushrooms', 'Noa can have milk again'. */
 export const eater: Reader = (look) => {
   const { people, mood, all } = look.said;
   if (!eaterCue.test(look.folded) || look.said.codes.length > 0) return undefined;
+  const added = /^\s*(?:please\s+)?(?:add|new(?: eater| person)?)\s+(\p{Lu}[\p{L}'’-]*)[\s,:]+(.+)$/su.exec(
+    look.said.text,
+  );
+  if (added && !mood.asks && people.every(({ names: [name] }) => name !== added[1]))
+    return { means: 'eater', words: `${added[1]} ${added[2]}`, score: 4, left: [], holds: null };
   const [who] = people;
   if (!who || mood.asks) return undefined;
   const isMe = who.names[0] === look.names.me && !all.some((token) => token.typed === look.names.me);
@@ -25,6 +30,12 @@ export const eater: Reader = (look) => {
     .without(drop)
     .replace(/^(?:['’]?m|am|is|are|now)\s+/iu, '')
     .replace(/\b(?:now|today|by the way|btw|anymore|any more|just|really|also)\b/giu, ' ')
+    .replace(/\blimit (?:is|of)\b/giu, ' ')
+    .replace(/\beats?\s+(?=\d+\s*%)/iu, '')
+    .replace(
+      /(\d+)\s*%\s*(?:of\s+)?(?:an?\s+|the\s+)?portions?\b/iu,
+      (_, n: string) => `portion ${Number(n) / 100}`,
+    )
     .replace(/\bturn(?:ed|s)\s+(\d+)\b/iu, 'age $1')
     .replace(/\b(?:hates?|can['’]?t stand|doesn['’]?t like|does not like|don['’]?t like)\b/giu, 'dislikes')
     .replace(/\b(?:can|may)\s+(?:eat|have)\b/iu, 'may eat')
@@ -48,6 +59,36 @@ export const eater: Reader = (look) => {
 };
 
 /** 'Our mug holds 300 ml', 'a medium onion here is more like 120 g', 'by curry we mean …'. */
+/** 'Remove Rosa': nobody is taken out without a tap. */
+export const leaving: Reader = (look) => {
+  const [who] = look.said.people;
+  if (!who || look.said.mood.asks || look.said.trips.length > 0 || look.said.people.length > 1)
+    return undefined;
+  if (!look.has('remove', 'delete') || look.said.codes.length + look.said.meals.length > 0) return undefined;
+  return {
+    means: 'eater',
+    words: `${who.names[0]} gone`,
+    score: 4,
+    left: [],
+    holds: 'that takes somebody out of all that is planned',
+  };
+};
+
+/** 'The soup pot weighed 2.5 kg': what the finished pot weighed. */
+export const pot: Reader = (look) => {
+  const meal = look.mealTyped();
+  const mass = look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === 'mass')?.typed;
+  if (meal === undefined || mass === undefined || !look.has('pot') || look.has('tray', 'load', 'batch'))
+    return undefined;
+  return {
+    means: 'recipe',
+    words: `${meal.replaceAll('"', '')} pot ${mass}`,
+    score: 6,
+    left: [],
+    holds: look.said.mood.asks ? 'that reads as a question' : null,
+  };
+};
+
 export const teaching: Reader = (look) => {
   const { mood } = look.said;
   const text = look.bare;

@@ -1,5 +1,5 @@
 import { type Reader, holdOf } from './hold.ts';
-import { quoted } from './look.ts';
+import { type Look, type Meaning, quoted } from './look.ts';
 import { quantityText } from './settings-told.ts';
 
 const dayWords =
@@ -7,74 +7,10 @@ const dayWords =
 
 /** 'Heron Lake is at 6200 ft', 'Ben comes to Heron Lake after all', 'camping this weekend at Elk Meadow'. */
 export const trip: Reader = (look) => {
-  const { mood, trips, all, text } = look.said;
+  const { mood, trips, text } = look.said;
   if (mood.asks || look.said.codes.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
-  const known = trips[0];
-  if (known) {
-    const drop = new Set(known.at);
-    const isCancel =
-      look.has('cancel', 'postpone') ||
-      look.says(/ call(?:ed)? off | is off | not going | over | not happening /);
-    const whose = [...new Set(look.said.people.map(({ names: [name] }) => name))];
-    const notComing = look.says(
-      / (?:without|not coming|isn t coming|can t come|cant come|can t make it|cannot come|won t come|stays home|staying home|drops out|not come) /,
-    );
-    const coming = look.says(/ (?:is coming|comes|joins|coming|can come|joining|after all|also goes|is in) /);
-    if (isCancel && whose.length === 0)
-      return {
-        means: 'trip',
-        words: `${quoted(known.names[0])} cancelled`,
-        score: 4,
-        left: [],
-        holds: holdOf(look, { negated: true }) ?? 'cancelling gives its pouches and wishes back',
-      };
-    if (whose.length > 0 && notComing)
-      return {
-        means: 'trip',
-        words: `${quoted(known.names[0])} without ${whose.join(' and ')}`,
-        score: 4,
-        left: [],
-        holds: holdOf(look, { negated: true, except: true }),
-      };
-    if (whose.length > 0 && coming)
-      return {
-        means: 'trip',
-        words: `${quoted(known.names[0])} with ${whose.join(' and ')}`,
-        score: 4,
-        left: [],
-        holds: holdOf(look),
-      };
-    const rest = look
-      .without(drop)
-      .replace(
-        /\b(?:the|trip|to|is|are|now|at|an?|of|lies|we|our|going|move|moved|change|changed|it)\b/giu,
-        ' ',
-      )
-      .replace(/\s+/gu, ' ')
-      .trim();
-    const length = quantityText(look, 'length');
-    if (length !== undefined)
-      return {
-        means: 'trip',
-        words: `${quoted(known.names[0])} ${length}`,
-        score: 4,
-        left: look.leftBy([
-          ...known.at,
-          ...all.flatMap((t, i) => (t.is === 'quantity' ? [i] : [])),
-          ...look.at('lie', 'altitude', 'elevation', 'high'),
-        ]),
-        holds: holdOf(look),
-      };
-    return rest === ''
-      ? undefined
-      : {
-          means: 'trip',
-          words: `${quoted(known.names[0])} ${rest}`,
-          score: dayWords.test(look.folded) ? 3 : 1.5,
-          left: [],
-          holds: holdOf(look, { except: true }),
-        };
-  }
+  const [known] = trips;
+  if (known) return knownTrip(look, known);
   const isTrip =
     look.has('trip', 'camp', 'camping', 'hike', 'hiking', 'backpack', 'canoe', 'trek', 'tour', 'ski') ||
     look.says(/ (?:we re|we are|were|i m|going|off|away) (?:\w+ )?(?:to|at|up to) /);
@@ -111,3 +47,75 @@ export const trip: Reader = (look) => {
     holds: mood.doubt === null ? null : holdOf(look),
   };
 };
+
+/** What is told of a trip that is planned: who comes, when, how high, that it is off. */
+function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | undefined {
+  const { all } = look.said;
+  const drop = new Set(known.at);
+  const isCancel =
+    look.has('cancel', 'postpone') ||
+    look.says(/ call(?:ed)? off | is off | not going | over | not happening /);
+  const whose = [...new Set(look.said.people.map(({ names: [name] }) => name))];
+  const notComing = look.says(
+    / (?:without|not coming|isn t coming|can t come|cant come|can t make it|cannot come|won t come|stays home|staying home|drops out|not come) /,
+  );
+  const coming = look.says(/ (?:is coming|comes|joins|coming|can come|joining|after all|also goes|is in) /);
+  if (isCancel && whose.length === 0)
+    return {
+      means: 'trip',
+      words: `${quoted(known.names[0])} cancelled`,
+      score: 4,
+      left: [],
+      holds: holdOf(look, { negated: true }) ?? 'cancelling gives its pouches and wishes back',
+    };
+  if (whose.length > 0 && notComing)
+    return {
+      means: 'trip',
+      words: `${quoted(known.names[0])} without ${whose.join(' and ')}`,
+      score: 4,
+      left: [],
+      holds: holdOf(look, { negated: true, except: true }),
+    };
+  if (whose.length > 0 && coming)
+    return {
+      means: 'trip',
+      words: `${quoted(known.names[0])} with ${whose.join(' and ')}`,
+      score: 4,
+      left: [],
+      holds: holdOf(look),
+    };
+  const rest = look
+    .without(drop)
+    .replace(
+      /\b(?:the|trip|to|is|are|now|at|an?|of|lies|we|our|going|move|moved|change|changed|it)\b/giu,
+      ' ',
+    )
+    .replace(/\s+/gu, ' ')
+    .trim();
+  const length = quantityText(look, 'length');
+  if (length !== undefined)
+    return {
+      means: 'trip',
+      words: `${quoted(known.names[0])} ${length}`,
+      score: 4,
+      left: look.leftBy([
+        ...known.at,
+        ...all.flatMap((t, i) => (t.is === 'quantity' ? [i] : [])),
+        ...look.at('lie', 'altitude', 'elevation', 'high'),
+      ]),
+      holds: holdOf(look),
+    };
+  return rest === ''
+    ? undefined
+    : {
+        means: 'trip',
+        words: `${quoted(known.names[0])} ${rest}`,
+        score: dayWords.test(look.folded) ? 3 : 1.5,
+        left: [],
+        holds: isOfASlot(look) ? 'that may move the whole trip' : holdOf(look, { except: true }),
+      };
+}
+
+/** 'Add lunch on Sunday': a day of the week and a meal are a part of a trip, not its days. */
+const isOfASlot = (look: Look): boolean =>
+  look.slotMeal() !== undefined && / (?:mon|tues|wednes|thurs|fri|satur|sun)day /.test(look.folded);

@@ -19,7 +19,7 @@ import type { Names } from '#words/parts.ts';
 /** Every way to read a message; their order says nothing. */
 const readers: readonly Reader[] = [
   eaten.eating, eaten.eatingPart, eaten.throwing, eaten.finding, eaten.takingBack, dried.sealing, dried.weighing, dried.loading, dried.correcting,
-  rated.rating, wished.wishing, carried.packing, carried.comingBack, settingsTold.setting, settingsTold.reminding, told.eater, told.teaching, told.recipe, tripsTold.trip,
+  rated.rating, wished.wishing, carried.packing, carried.comingBack, settingsTold.setting, settingsTold.reminding, told.eater, told.leaving, told.pot, told.teaching, told.recipe, tripsTold.trip,
   shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs, helps.helping, helps.fuel, helps.cooking,
   asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.should, asksPouches.cards, asksPouches.undoAsks,
   asksWhat.history, asksWhat.worries, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters, asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
@@ -77,7 +77,13 @@ function inClauses(text: string, names: Names): Meaning | undefined {
     .map((clause) => clause.trim())
     .filter((clause) => clause !== '');
   if (clauses.length < 2 || clauses.length > 6 || text.length > 300) return undefined;
-  const deeds = clauses.flatMap((clause) => {
+  const sayings = clauses.reduce<string[]>((all, clause) => {
+    // A clause without a thing of its own goes on about the one before.
+    if (all.length > 0 && !/\bB\d+/i.test(clause)) all[all.length - 1] += `, ${clause}`;
+    else all.push(clause);
+    return all;
+  }, []);
+  const deeds = sayings.flatMap((clause) => {
     const look = new Look(clause, names);
     const [best] = readingsOf(look);
     const isOwn =
@@ -88,7 +94,7 @@ function inClauses(text: string, names: Names): Meaning | undefined {
     return isOwn ? [best] : [];
   });
   const [first, second] = deeds;
-  if (!first || !second || deeds.length !== clauses.length || first.means === second.means) return undefined;
+  if (!first || !second || deeds.length !== sayings.length || first.means === second.means) return undefined;
   return { ...first, also: second, score: Math.max(first.score, second.score) + 1 };
 }
 

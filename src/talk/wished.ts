@@ -9,7 +9,20 @@ export const wishing: Reader = (look) => {
       / (?:i d|would|we d|he d|she d|id) (?:really |so )?(?:love|like) | feel(?:s|ing)? like | in the mood for /,
     );
   const meal = look.mealTyped();
-  if (!isWish || look.says(/ (?:to|wanna) (?:know|see|record|weigh|seal|cook|make|print|undo|change) /))
+  const slot = look.slotMeal();
+  // 'Soup for dinner on Saturday': a meal and when, and nothing else.
+  const isOrder =
+    !isWish &&
+    meal !== undefined &&
+    look.names.trips.length > 0 &&
+    !look.said.mood.asks &&
+    (slot !== undefined || / (?:mon|tues|wednes|thurs|fri|satur|sun)day /.test(look.folded)) &&
+    !look.has('eat', 'use', 'have', 'seal', 'weigh', 'load', 'pack', 'cook', 'make', 'water') &&
+    look.said.codes.length + look.said.batches.length === 0;
+  if (
+    (!isWish && !isOrder) ||
+    look.says(/ (?:to|wanna) (?:know|see|record|weigh|seal|cook|make|print|undo|change) /)
+  )
     return undefined;
   if (meal === undefined) {
     // A meal that nobody recorded is still a wish, to be refused by its name.
@@ -40,12 +53,22 @@ export const wishing: Reader = (look) => {
       'for',
       'to',
       'eat',
+      'not',
+      'no',
+      "don't",
+      "doesn't",
+      'dont',
+      'anymore',
+      'any',
+      'more',
+      'again',
+      'longer',
+      'meal',
     ),
     ...people(look),
     ...look.said.meals.flatMap(({ at }) => at),
     ...look.said.trips.flatMap(({ at }) => at),
   ]);
-  const slot = look.slotMeal();
   if (slot) drop.add(slot.at);
   const rest = look.said.all.flatMap((token, i) =>
     !drop.has(i) && token.is !== 'mark' && !/^(?:i|i'd|id|we|we'd|he|she|d|s)$/.test(token.plain)
@@ -53,11 +76,17 @@ export const wishing: Reader = (look) => {
       : [],
   );
   const whose = look.person();
-  const wishNot = look.said.mood.negated !== null ? 'not ' : '';
+  const wishNot =
+    look.said.mood.negated !== null ||
+    / no (?:more )?$/.test(
+      ` ${look.said.text.slice(0, look.said.all[look.said.meals[0]!.at[0]!]!.from).toLowerCase()}`,
+    )
+      ? 'not '
+      : '';
   return {
     means: 'want',
     words: `${wishNot}${meal}${rest.length > 0 ? ` ${rest.join(' ')}` : ''}${slot ? ` ${slot.meal}` : ''}${whose !== undefined && whose !== look.names.me ? ` for ${whose}` : ''}${look.trip() ? ` ${look.trip()}` : ''}`,
-    score: 4,
+    score: isWish ? 4 : 2.2,
     left: [],
     holds: look.said.mood.asks
       ? 'that reads as a question'

@@ -27,7 +27,7 @@ export const batchNamed = (which: 'drying' | 'any') =>
     const coded = batchCode.read(reading, names);
     if (coded !== undefined) return coded;
     const found = takenMeal(reading, names);
-    if (!found) return undefined;
+    if (!found) return which === 'drying' ? onlyDrying(reading, names) : undefined;
     const drying = names.batchesOf(found.name, true);
     const can =
       drying.length > 0 || which === 'drying' ? drying : names.batchesOf(found.name, false).slice(0, 1);
@@ -49,6 +49,19 @@ export const batchNamed = (which: 'drying' | 'any') =>
       );
     return only;
   });
+
+/** Where no batch is named, the one that dries is meant; a choice where several do. */
+function onlyDrying(reading: Reading, names: Names): number | undefined {
+  const [only, another] = names.drying;
+  if (only === undefined) return undefined;
+  if (another !== undefined)
+    throw new Ambiguous(
+      'Several loads are in the dryer. Which?',
+      names.drying.slice(0, 6).map((no) => ({ label: `B${no}`, request: `B${no} ${reading.text}` })),
+    );
+  reading.remarks.push(`B${only}, the load that dries`);
+  return only;
+}
 
 const wholes = ['all', 'rest', 'everything', 'every'];
 
@@ -95,4 +108,16 @@ export const pouchesNamed = part<PouchCode[]>('a pouch code such as B4-2', (read
       : `Which ${count} of ${found.name}? The oldest are these; else name their codes.`,
     options,
   );
+});
+
+/** The pouch that is judged: by its code, or the last one of a meal that was eaten. @throws as `pouchesNamed` */
+export const pouchesEaten = part<PouchCode[]>('a pouch code such as B4-2', (reading, names) => {
+  const coded = pouchCodes.read(reading, names);
+  if (coded) return coded;
+  const before = reading.without([]);
+  const found = takenMeal(reading, names);
+  const [last] = found ? names.eatenOf(found.name) : [];
+  if (!found || !last) return pouchesNamed.read(before, names);
+  reading.remarks.push(`B${last.batch}-${last.no}, the last ${found.name} that was eaten`);
+  return [{ batch: last.batch, no: last.no }];
 });

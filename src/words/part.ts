@@ -15,6 +15,8 @@ export interface Names {
   readonly batchesOf: (meal: string, drying: boolean) => readonly number[];
   /** Pouches of a meal that are free in stock, the oldest best-by first. */
   readonly pouchesOf: (meal: string) => readonly { readonly batch: number; readonly no: number }[];
+  /** Pouches of a meal that were eaten, the last first. */
+  readonly eatenOf: (meal: string) => readonly { readonly batch: number; readonly no: number }[];
   /** Batches of which nothing is sealed, the latest first. */
   readonly drying: readonly number[];
   /** What was said in this chat lately, the newest first. */

@@ -14,6 +14,7 @@ const names: Names = {
   otherNames: new Map(),
   eaters: ['Ana', 'Noa'],
   trips: [],
+  eatenOf: () => [],
   drying: [],
   earlier: [],
   batchesOf: () => [],

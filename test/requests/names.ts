@@ -6,6 +6,7 @@ export const seasonNames: Names = {
   meals: ['Barley soup', 'Lentil pot', 'Rice and beans'],
   otherNames: new Map(),
   eaters: ['Ana', 'Ben', 'Noa', 'Rosa'],
+  eatenOf: () => [],
   drying: [],
   earlier: [],
   batchesOf: () => [4],
