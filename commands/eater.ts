@@ -5,6 +5,7 @@ import { brokenAnywhere } from '#house/broken.ts';
 import { nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { grownUpYears, isChild, isNarrowing, keptAs, liftedByTap, selfOf } from '#house/lifting.ts';
+import { stockQuestions } from '#house/packet-questions.ts';
 import { stockVerdicts } from '#house/verdicts.ts';
 import type { Eater } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -73,7 +74,12 @@ export default command({
     if (asked.asks) {
       if (!known)
         throw new Refusal('no-such-eater', `There is no eater called ${name}. A question records nothing.`);
-      return { eaters: [known], did: undefined, notes: stockVerdicts(house, known) };
+      return {
+        eaters: [known],
+        did: undefined,
+        notes: stockVerdicts(house, known),
+        open: stockQuestions(house, known),
+      };
     }
     if (!known && (name.length > longestName || /\d/.test(name))) {
       throw new Refusal(
@@ -115,9 +121,10 @@ export default command({
       eaters: [now],
       did: changes ? `${known ? 'changed' : 'added'} the eater ${name}` : undefined,
       notes: [...stockVerdicts(house, now), ...(changes ? brokenAnywhere(house) : [])],
+      open: stockQuestions(house, now),
     };
   },
-  say: ({ eaters, gone, did, notes: lines }) => {
+  say: ({ eaters, gone, did, notes: lines, open = [] }) => {
     if (gone) return { group: `${gone} is out of new trips. The records stay.`, did };
     const [one, another] = eaters;
     if (one === undefined)
@@ -127,17 +134,17 @@ export default command({
       };
     if (another !== undefined) return { group: eaters.map((eater) => understoodLines(eater)[0]!).join('\n') };
     const wide = one.never.filter((words) => !one.exact.includes(words) && standsForMore(words));
+    const buttons = [
+      ...(did === undefined ? [] : wide).map((words) => ({
+        label: `Only ${words}`,
+        request: `/eater "${one.name}" only ${words} sure`,
+      })),
+      ...open,
+    ];
     return {
       group: [...understoodLines(one), ...lines].join('\n'),
       ...(did === undefined ? {} : { did }),
-      ...(did === undefined || wide.length === 0
-        ? {}
-        : {
-            buttons: wide.map((words) => ({
-              label: `Only ${words}`,
-              request: `/eater "${one.name}" only ${words} sure`,
-            })),
-          }),
+      ...(buttons.length === 0 ? {} : { buttons }),
     };
   },
 });

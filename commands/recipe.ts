@@ -101,7 +101,7 @@ function shown(
     lines: [heading, ...card, ...(more.remarks ?? [])],
     meal: mealOfRecipe(recipe, facts),
     did: more.did,
-    buttons: more.buttons?.length ? more.buttons : packetQuestions(house, recipe),
+    buttons: more.buttons?.length ? more.buttons : packetQuestions(recipe, house.eaters.here()),
   };
 }
 

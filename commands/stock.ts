@@ -5,6 +5,7 @@ import { markedWith } from '#house/marks.ts';
 import { pouchFacts, recipeIngredients } from '#core/meal.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Shelf } from '#store/pouches.ts';
+import { stockQuestions } from '#house/packet-questions.ts';
 import { avoidancesOf, barsOf, becauseWords, mealsInStock } from '#house/verdicts.ts';
 import type { Avoidance } from '#core/avoidance.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -81,10 +82,11 @@ export default command({
       filtered: Boolean(name ?? before ?? avoid),
       settings: house.settings,
       avoiding: avoid !== undefined,
+      open: eater === undefined ? [] : stockQuestions(house, eater),
       meals: meals.size === 0 ? [] : mealsInStock(house).filter((shown) => meals.has(shown.name)),
     };
   },
-  say: ({ shown, more, blocked, kept, any, filtered, settings, avoiding, meals }) => {
+  say: ({ shown, more, blocked, kept, any, filtered, settings, avoiding, meals, open }) => {
     const keptLines = filtered
       ? []
       : kept.flatMap(({ place, codes }) =>
@@ -116,7 +118,11 @@ export default command({
       const servings = shown.reduce((sum, shelf) => sum + shelf.servings, 0);
       lines.push(`Together ${sayCount(count, 'pouch', 'pouches')}, ${sayNumber(servings)} servings.`);
     }
-    return { group: [...lines, ...keptLines].join('\n'), meals };
+    return {
+      group: [...lines, ...keptLines].join('\n'),
+      meals,
+      ...(open.length === 0 ? {} : { buttons: open }),
+    };
   },
 });
 

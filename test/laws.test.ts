@@ -137,5 +137,8 @@ test('two households with the same names never see each other', () => {
   house.say('/eater me no milk', 'Ana', other);
   expect(house.say('/eater')).toContain('Nobody is recorded');
   expect(house.say('/log')).not.toContain('eater');
-  expect(house.say('/undo', 'Ana', other)).toContain('added the eater Ana');
+  // What must never be served to somebody is given up by a tap alone.
+  expect(house.say('/undo', 'Ana', other)).toContain('Nothing is changed yet');
+  const tap = house.last.flatMap((out) => out.buttons)[0]!;
+  expect(house.say('', 'Ana', { ...other, button: tap.id })).toContain('added the eater Ana');
 });

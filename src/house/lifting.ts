@@ -27,6 +27,20 @@ export const keptAs = (eater: Eater | undefined, words: string): string | undefi
 export const isNarrowing = (eater: Eater | undefined, words: string): boolean =>
   eater !== undefined && eater.never.includes(words) && !eater.exact.includes(words) && standsForMore(words);
 
+/** What was kept from somebody before and is not, or only in part, now. */
+export function barsLost(
+  before: readonly Eater[],
+  after: readonly Eater[],
+): { name: string; lost: string[] }[] {
+  return before.flatMap(({ id, name, never, exact }) => {
+    const now = after.find((eater) => eater.id === id);
+    const lost = never.filter(
+      (words) => !now?.never.includes(words) || (now.exact.includes(words) && !exact.includes(words)),
+    );
+    return lost.length > 0 ? [{ name, lost }] : [];
+  });
+}
+
 /**
  * What must never be served is lifted by a tap of a grown-up, never by what is typed: a slip of the pen, a child at
  * the telephone or a question read as a statement would be enough.
@@ -55,6 +69,6 @@ export function liftedByTap(
       : '';
   throw new Ambiguous(
     `${sayList(lifted)} must never be served to ${name}. Nothing is changed yet: a grown-up taps if that is over.${age}`,
-    [{ label: `${name} may have ${sayList(lifted)}`, request: `${request} sure` }],
+    [{ label: `${name} may have ${sayList(lifted)}`, request: `${request} sure`.trim() }],
   );
 }

@@ -5,11 +5,15 @@ import type { Eater, Recipe, RecipeLine } from '#core/records.ts';
 import type { Choice } from '#core/talk.ts';
 import { verdictFor } from '#core/verdict.ts';
 import type { House } from './house.ts';
-import { barsOf } from './verdicts.ts';
+import { nameKey } from './figures.ts';
+import { barsOf, mealsInStock, verdictOn } from './verdicts.ts';
 
 /** What must not be in somebody's meal and only a packet can tell: a button for each answer. */
-export function packetQuestions(house: House, { name, lines }: Recipe): Choice[] {
-  for (const eater of house.eaters.here())
+export function packetQuestions(
+  { name, lines }: Recipe,
+  eaters: readonly Pick<Eater, 'never' | 'exact'>[],
+): Choice[] {
+  for (const eater of eaters)
     for (const line of lines) {
       const open = line.state === 'asked' ? undefined : openFor(eater, line);
       if (open === undefined) continue;
@@ -24,10 +28,24 @@ export function packetQuestions(house: House, { name, lines }: Recipe): Choice[]
   return [];
 }
 
+/** The same for what of the stock is unknown for somebody: the first meal that a packet can settle. */
+export function stockQuestions(house: House, eater: Pick<Eater, 'never' | 'exact'>): Choice[] {
+  for (const meal of mealsInStock(house)) {
+    const recipe =
+      verdictOn(eater, meal).is === 'unknown' ? house.recipes.find(nameKey(meal.name)) : undefined;
+    const asked = recipe ? packetQuestions(recipe, [eater]) : [];
+    if (asked.length > 0) return asked;
+  }
+  return [];
+}
+
 const ofGluten: readonly string[] = gluten;
 
 /** The first thing that an eater avoids and a line's small print leaves open, in the words of a packet. */
-function openFor(eater: Eater, { called, contents }: RecipeLine): string | undefined {
+function openFor(
+  eater: Pick<Eater, 'never' | 'exact'>,
+  { called, contents }: RecipeLine,
+): string | undefined {
   if (contents === null || mayHoldAnything(contents)) return undefined;
   const bars = barsOf(eater);
   const isOpen = (alone: Partial<Contents>) =>

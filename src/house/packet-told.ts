@@ -67,7 +67,7 @@ export function packetTold(house: House, asked: PacketAsked, isSure: boolean): O
     ],
     did: `read the packet of ${packet.called}${meal === null ? '' : ` for ${meal}`}`,
     buttons: [
-      ...(meal === null ? [] : packetQuestions(house, recipeNamed(house, meal))),
+      ...(meal === null ? [] : packetQuestions(recipeNamed(house, meal), house.eaters.here())),
       ...useIn(
         packet.called,
         others.map(({ name }) => name),

@@ -50,5 +50,7 @@ function undoUntil(house: ReturnType<typeof openSeason>, table: string, batch: s
   const rows = house.db
     .prepare(`SELECT count(*) FROM ${table} JOIN batch ON batch.id = ${batch} WHERE batch.no = 4`)
     .pluck();
-  while (rows.get()) house.say('/undo');
+  while (rows.get())
+    // What must never be served to somebody is given up by a tap alone.
+    if (house.say('/undo').includes('Nothing is changed yet')) house.press(1);
 }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { openTestHouse } from '../house.ts';
+import { openSeason } from '../season.ts';
 
 const risotto =
   '/recipe Risotto\nServes 4\n400 g risotto rice\n1 l chicken stock\n150 ml white wine\n60 g parmesan\n1 onion';
@@ -119,4 +120,15 @@ test.each([
   const before = house.dump();
   house.say(typed);
   expect(house.dump()).toBe(before);
+});
+
+test('the same from the answers about somebody and about the stock', () => {
+  for (const typed of ['/eater Noa', '/stock for Noa']) {
+    const house = openSeason();
+    expect(house.say(typed)).toMatch(/Barley soup/);
+    const answer = house.press(1);
+    expect(answer).toContain('vegetable stock: no milk');
+    expect(answer).toContain('Noa: clear');
+    expect(house.say('/eater Noa')).toContain('Clear in stock: Barley soup');
+  }
 });
