@@ -1,4 +1,5 @@
-import { mkdtempSync, rmSync, statSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
@@ -8,8 +9,49 @@ import { migrate, migrations, openDatabase } from '#store/open.ts';
 const folder = mkdtempSync(join(tmpdir(), 'household-'));
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-test('the migrations are numbered from 1 without a gap', () => {
-  expect(migrations().map(({ version }) => version)).toEqual(migrations().map((_, i) => i + 1));
+/** SHA-256 of every migration as it landed. Households' files were made by these: a new one gets a line, an old line stays. */
+const landed: Readonly<Record<string, string>> = {
+  '0001-start.sql': '9ab8ddba6e1627e115f5d4585f47889d16f6d319acc8fac7511d444d7e599b1f',
+  '0002-people-and-trips.sql': '1ccca090cf2f20240ef145a63a2d9b4a6a3820d60c689c5815066344d55e06b2',
+  '0003-reminders.sql': '3b37637607f1a657fa72f52159fac0ab2f0205d9402492c99bc443f7138df37a',
+  '0004-witnesses.sql': 'ae9b06d9b33e9ccd0d249abb7cb477e7d67da09429253ae5df1e69d0f66209e8',
+  '0005-named-foods.sql': 'a10ed36b555d7c3b572900516f92a415c264b46eb9a1bb53f18f87fcedd99492',
+  '0006-told-apart.sql': '435932e1310530fb95e0a9d92c2e0147bacd93c2a26e23bcf574646653a555ac',
+  '0007-packets.sql': 'b1d76137b7702b95e1ba10cdcfe022d36c09d0ada87dd01a3449b8ac6d87585b',
+  '0008-findings.sql': '5982889d48ede27e25e32de9983e37a965741d9a454979dd103c77158293f051',
+  '0009-own-foods.sql': '7c1a2517a5436c1a04309bb3f54dbb382a9b22173013666614407acefd346468',
+  '0010-read-again.sql': 'a08ab53c20e7109e2c22647afe894350f7ac6a52e057f6f3e71da45ff04ea09f',
+};
+const migrationsFolder = new URL('../../src/store/migrations/', import.meta.url);
+const migrationFiles = readdirSync(migrationsFolder).sort();
+const checksumOf = (name: string) =>
+  createHash('sha256')
+    .update(readFileSync(new URL(name, migrationsFolder)))
+    .digest('hex');
+
+test('the migrations are numbered from 1, each number once, without a gap', () => {
+  const numbers = migrationFiles.map((name) => name.slice(0, 5));
+  const due = migrationFiles.map((_, i) => `${String(i + 1).padStart(4, '0')}-`);
+  expect(numbers, 'two have one number or one is missing: give the newer one the next free number').toEqual(
+    due,
+  );
+  expect(migrations().map(({ version }) => version)).toEqual(due.map((_, i) => i + 1));
+});
+
+test.each(Object.entries(landed))('%s is as it landed', (name, checksum) => {
+  expect(migrationFiles, `${name} ran in households' files and is gone: bring it back`).toContain(name);
+  expect(
+    checksumOf(name),
+    `${name} ran in households' files and never changes: take the edit back and write a new migration`,
+  ).toBe(checksum);
+});
+
+test('every migration is held by its checksum', () => {
+  const loose = migrationFiles.filter((name) => !(name in landed));
+  expect(
+    loose.map((name) => `'${name}': '${checksumOf(name)}',`),
+    'new: when it lands, put these lines into "landed" in this file',
+  ).toEqual([]);
 });
 
 test.each(migrations())('a file of version $version comes up to date', ({ version }) => {
