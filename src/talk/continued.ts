@@ -12,6 +12,9 @@ const pointers = /\b(?:that one|this one|the same one|the other one|those ones|i
 /** A message that only puts something else in the place of what was asked before. */
 const goesOn = /^(?:no[,.!]?\s+)?(?:and|i meant|what about|how about|or|then)\s+(?:for\s+)?(.+?)[\s?？]*$/iu;
 
+/** A longer message names what it is about. Chosen. */
+const longestPointing = 200;
+
 /** What a message was about: pouches, else a batch, else a meal; as typed behind a request. */
 function thingOf({ codes, batches, meals }: Said): string | undefined {
   if (codes.length > 0) return codes.map(({ code }) => `B${code.batch}-${code.no}`).join(' ');
@@ -28,10 +31,10 @@ function thingOf({ codes, batches, meals }: Said): string | undefined {
  * @param names the household's own, with what was said in this chat lately, the newest first
  */
 export function continued(text: string, names: Names): Continued {
-  const said = takeApart(text, names);
   const unchanged = { text, remark: null };
   const [before] = names.earlier;
-  if (before === undefined) return unchanged;
+  if (before === undefined || text.length > longestPointing) return unchanged;
+  const said = takeApart(text, names);
   const more = goesOn.exec(text.trim());
   const asked = more && takeApart(before, names);
   if (more && asked) {

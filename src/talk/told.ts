@@ -139,6 +139,13 @@ export const teaching: Reader = (look) => {
   };
 };
 
+/** 'New recipe', 'add a recipe for'. */
+const newRecipe =
+  /^\s*(?:please\s+)?(?:new|add(?: a| the)?(?: new)?|record(?: a)?|save(?: this)?(?: a)?)\s+recipe\b[\s:,]*(?:for\s+)?/iu;
+
+/** A recipe's text without the words that announce it. */
+export const withoutLead = (text: string): string => text.replace(newRecipe, '');
+
 /** A recipe in one line, an ingredient a line: the name ends at the servings, each amount begins a line. */
 function inLines(text: string): string {
   if (/[;\n:]/.test(text)) return text;
@@ -159,8 +166,6 @@ function inLines(text: string): string {
 /** 'New recipe lentil stew 4 people 250 g lentils …', 'delete the recipe …', a pasted recipe. */
 export const recipe: Reader = (look) => {
   const { text, mood, meals } = look.said;
-  const named =
-    /^\s*(?:please\s+)?(?:new|add(?: a| the)?(?: new)?|record(?: a)?|save(?: this)?(?: a)?)\s+recipe\b[\s:,]*(?:for\s+)?/iu;
   const lines = text.split('\n').filter((line) => line.trim() !== '');
   const amounts = (some: string) =>
     (
@@ -168,10 +173,10 @@ export const recipe: Reader = (look) => {
         /(?:^|[\s,;:])[\d½¼¾⅓⅔]+(?:[.,/]\d+)?\s*(?:g|kg|ml|l|dl|oz|lbs?|cups?|tbsp|tsp|tins?|cans?|cloves?|pinch|x)?\b/giu,
       ) ?? []
     ).length;
-  if (named.test(text))
+  if (newRecipe.test(text))
     return {
       means: 'recipe',
-      words: inLines(text.replace(named, '')),
+      words: inLines(withoutLead(text)),
       score: 6,
       left: [],
       holds: mood.asks ? 'that reads as a question' : null,

@@ -38,12 +38,22 @@ const tellable = new Set(['use', 'discard', 'seal', 'weigh', 'rate', 'pack', 'ea
  * @param names the household's own
  */
 export function couldMean(text: string, names: Names): Meaning[] {
+  if (text.length > longestSaying) return asRecipe(text, names);
   const look = new Look(text, names);
   const found = readingsOf(look);
   if (look.said.mood.asks) return found;
   const [best] = found;
   const clauses = best === undefined || tellable.has(best.means) ? inClauses(text, names) : undefined;
   return clauses ? [clauses, ...found] : found.map((one) => withRating(one, found));
+}
+
+/** Nobody says more in a sentence or two; what is longer is a recipe, or nothing that is understood. Chosen. */
+const longestSaying = 800;
+
+/** A long text by its beginning. */
+function asRecipe(text: string, names: Names): Meaning[] {
+  const found = told.recipe(new Look(text.slice(0, longestSaying), names));
+  return found?.means === 'recipe' ? [{ ...found, words: told.withoutLead(text) }] : [];
 }
 
 function readingsOf(look: Look): Meaning[] {

@@ -145,6 +145,10 @@ const isQuestion = (reading: Reading, names: Names): boolean => {
 };
 
 /** Everything a message says of one person and food. */
+/** Nobody says more of one person in a message. Chosen. */
+const longestNote = 800;
+
+/** What a message tells of one person. */
 export function aboutPerson(larder: Larder) {
   const read = personParts(larder);
   const of = (rule: Rule, like: string) =>
@@ -157,6 +161,11 @@ export function aboutPerson(larder: Larder) {
   return {
     asks: optional(
       part<true>('a question', (reading, names) => {
+        if (reading.text.length > longestNote)
+          throw new Refusal(
+            'too-long',
+            `That is too long for a note about one person: at most ${longestNote} letters, one person at a time.`,
+          );
         if (!isQuestion(reading, names)) return undefined;
         reading.takeWords('what');
         return true;
