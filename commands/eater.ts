@@ -10,8 +10,9 @@ import { stockVerdicts } from '#house/verdicts.ts';
 import type { Eater } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { NewEater } from '#store/eaters.ts';
-import { aboutPerson, numberBeside } from '#words/eater-parts.ts';
-import { flag, optional, part, quantities } from '#words/parts.ts';
+import { aboutPerson } from '#words/eater-parts.ts';
+import { flag } from '#words/parts.ts';
+import { energyKcal, portion, sodiumMg } from '#words/person-amounts.ts';
 import { sure } from '#words/sure.ts';
 import { activity, ageYears, kind, sex } from '#words/person-parts.ts';
 import { sayList } from '#words/say.ts';
@@ -41,18 +42,9 @@ export default command({
   asksBy: /./su,
   takes: {
     sure,
-    portion: numberBeside('a portion such as portion 0.6', 0.1, 4, 'portion', 'portions', 'eats'),
-    sodiumMg: numberBeside('a sodium limit such as sodium 1500', 100, 10_000, 'sodium'),
-    energyKcal: numberBeside('an energy need such as 2200 kcal', 200, 10_000, 'energy', 'kcal', 'calories'),
-    kcal: optional(
-      part<number>('2200 kcal', (reading) => {
-        const found = quantities(reading, 'energy')[0];
-        if (!found) return undefined;
-        reading.take(found.index);
-        reading.keyword('energy');
-        return found.value;
-      }),
-    ),
+    portion,
+    sodiumMg,
+    energyKcal,
     asks,
     // What is avoided is read before every word that a typing slip may resemble: chili is no child.
     ...notes,
@@ -155,7 +147,7 @@ type Told = {
     NonNullable<Eater[K]> | undefined;
 } & {
   readonly [K in 'never' | 'apart' | 'exact' | 'dislikes' | 'again']?: readonly string[] | undefined;
-} & { readonly kcal?: number | undefined };
+};
 
 /** A child changes their own notes and nobody else's, and does not grow up by a message. */
 function mayChange(house: House, name: string, told: Pick<Told, 'kind' | 'ageYears'>): void {
@@ -204,7 +196,7 @@ function changed(
     activity: told.activity ?? known?.activity ?? null,
     portion: told.portion ?? known?.portion ?? 1,
     sodiumMg: told.sodiumMg ?? known?.sodiumMg ?? null,
-    energyKcal: told.energyKcal ?? told.kcal ?? known?.energyKcal ?? null,
+    energyKcal: told.energyKcal ?? known?.energyKcal ?? null,
     never,
     apart: list(known?.apart, told.apart).filter(own),
     // Named anew without "only", a food stands for all it stands for again.

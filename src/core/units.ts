@@ -92,6 +92,7 @@ const table: Readonly<Record<UnitKind, readonly Row[]>> = {
   energy: [
     ['kcal', 1, ['kcals', 'cal', 'cals', 'calorie', 'calories', 'kilocalorie', 'kilocalories']],
     ['kJ', 1 / 4.184, ['kilojoule', 'kilojoules']],
+    ['MJ', 1000 / 4.184, ['megajoule', 'megajoules']],
   ],
 };
 

@@ -187,33 +187,3 @@ export function aboutPerson(larder: Larder) {
     who: optional(part<Who>('a name', (reading, names) => read(reading, names).who)),
   };
 }
-
-/** A number behind or before a word: 'portion 0.6', 'sodium 1500 mg', '2200 kcal'. */
-export function numberBeside(like: string, low: number, high: number, ...words: string[]) {
-  return optional(
-    part<number>(like, (reading) => {
-      for (let i = 0; i < reading.all.length; i++) {
-        const word = reading.at(i);
-        if (word?.is !== 'word' || !words.includes(word.plain)) continue;
-        for (const beside of [i + 1, i - 1]) {
-          const token = reading.at(beside);
-          if (token?.is !== 'number' && token?.is !== 'quantity') continue;
-          reading.settleNumbers([beside]);
-          reading.take(i, beside);
-          const isGrams = token.is === 'quantity' && token.unit.symbol === 'g';
-          const sign = beside > i && reading.at(beside + 1)?.plain === '%' ? 100 : 1;
-          if (sign === 100) reading.take(beside + 1);
-          const value = (isGrams ? token.value * 1000 : token.value) / sign;
-          if (!(value >= low && value <= high)) {
-            throw new Refusal(
-              'out-of-range',
-              `${words[0]} ${token.typed} cannot be; from ${low} to ${high} can.`,
-            );
-          }
-          return value;
-        }
-      }
-      return undefined;
-    }),
-  );
-}

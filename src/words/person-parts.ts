@@ -1,59 +1,86 @@
 import type { Eater, EaterKind } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { optional, part, quantities } from './part.ts';
+import { fold } from './near.ts';
+import { optional, part } from './part.ts';
 import type { Reading } from './reading.ts';
+import type { Token } from './tokens.ts';
 
-/** 'Pip, 7' and 'Pip (7)': the one figure of a message that no other part took. */
-function isBare(reading: Reading, index: number): boolean {
-  const figures = [...reading.left()].filter((i) => reading.all[i]!.is === 'number');
-  const before = reading.all[index - 1];
-  return figures.length === 1 && figures[0] === index && before?.is === 'mark' && /[,(]/.test(before.mark);
+const kinds = {
+  guest: ['guest', 'visitor'],
+  child: ['child', 'kid', 'baby', 'toddler'],
+  adult: ['adult', 'grown-up'],
+} as const;
+const sexes = { female: ['female', 'woman', 'girl'], male: ['male', 'man', 'boy'] } as const;
+
+const personWords: readonly string[] = [...Object.values(kinds), ...Object.values(sexes)].flat();
+const meWords = ['me', 'myself'];
+const ageWords = ['age', 'aged', 'is', 'turned'];
+const oldest = 120;
+
+/** 'age 12', 'is 12', '12 years', '12 yo': the index of the figure; the words about it are taken. */
+function saidAge(reading: Reading): number | undefined {
+  for (const i of reading.left()) {
+    if (reading.all[i]!.is !== 'number') continue;
+    const isYears = ['years', 'year', 'yrs', 'yr', 'yo', 'y'].includes(reading.at(i + 1)?.plain ?? '');
+    // "Is" and the like may belong to a name's note, and then they are taken already.
+    const isBefore = ageWords.includes(reading.all[i - 1]?.plain ?? '');
+    if (!isYears && !isBefore) continue;
+    if (isBefore) reading.take(i - 1);
+    if (isYears) reading.take(i + 1);
+    return i;
+  }
+  return undefined;
 }
 
-/** 'child 7', 'age 12', '7 years', '7 y'. */
+/** 'woman 41', 'Oma 74 woman', 'me 15 girl', 'Pip, 7', 'Pip (7)', 'Pip 7': a bare figure beside a word for a person. */
+function besidePerson(reading: Reading, eaters: readonly string[]): number | undefined {
+  const figures = [...reading.left()].filter((i) => reading.all[i]!.is === 'number');
+  const names = eaters.flatMap((name) => fold(name).split(' '));
+  const isPerson = (token: Token | undefined) =>
+    token !== undefined &&
+    (personWords.includes(token.plain) || meWords.includes(token.plain) || names.includes(fold(token.plain)));
+  const beside = figures.find((i) => isPerson(reading.all[i - 1]) || isPerson(reading.all[i + 1]));
+  if (beside !== undefined) return beside;
+  const [only, another] = figures;
+  if (only === undefined || another !== undefined) return undefined;
+  const before = reading.all[only - 1];
+  const isSetOff = before?.is === 'mark' && /[,(]/.test(before.mark);
+  const isBehindFirst = only === 1 && (before?.is === 'quoted' || /^\p{Lu}/u.test(before?.typed ?? ''));
+  return isSetOff || isBehindFirst ? only : undefined;
+}
+
+/** An age in years. Beside a word for a person a bare figure from 1 to 120 is one. */
 export const ageYears = optional(
-  part<number>('an age, such as age 7', (reading) => {
-    const long = quantities(reading, 'time').find((q) => /y(?:ea)?rs?|y$/i.test(q.typed));
-    let index = long?.index;
-    let value: number | undefined;
-    if (long) value = Number.parseFloat(long.typed.replace(',', '.'));
-    for (const i of reading.left()) {
-      if (index !== undefined) break;
-      const token = reading.all[i]!;
-      const before = reading.all[i - 1]?.plain ?? '';
-      const after = reading.at(i + 1)?.plain ?? '';
-      if (token.is !== 'number' || !Number.isFinite(token.value)) continue;
-      if (
-        ['child', 'kid', 'age', 'aged', 'boy', 'girl', 'is', 'turned'].includes(before) ||
-        ['years', 'year', 'yrs', 'yr', 'yo', 'y'].includes(after) ||
-        isBare(reading, i)
-      ) {
-        index = i;
-        value = token.value;
-        if (['age', 'aged', 'is'].includes(before)) reading.take(i - 1);
-        if (after.startsWith('y')) reading.take(i + 1);
-      }
+  part<number>('an age, such as age 7', (reading, { eaters }) => {
+    const said = saidAge(reading);
+    if (said !== undefined) {
+      const token = reading.all[said]!;
+      const value = token.is === 'number' ? token.value : NaN;
+      reading.take(said);
+      reading.keyword('old');
+      if (!(value >= 0 && value <= oldest)) throw new Refusal('bad-age', `An age of ${value} cannot be.`);
+      return value;
     }
-    if (index === undefined || value === undefined) return undefined;
-    reading.take(index);
-    reading.keyword('old');
-    if (!(value >= 0 && value < 120)) throw new Refusal('bad-age', `An age of ${value} cannot be.`);
-    return value;
+    const bare = besidePerson(reading, eaters);
+    const figure = bare === undefined ? undefined : reading.all[bare]!;
+    if (figure?.is !== 'number' || !(figure.value >= 1 && figure.value <= oldest)) return undefined;
+    reading.take(bare!);
+    return figure.value;
   }),
 );
 
 export const kind = optional(
   part<EaterKind>('child, guest or adult', (reading) => {
-    if (reading.keyword('guest', 'visitor') !== undefined) return 'guest';
-    if (reading.keyword('child', 'kid', 'baby', 'toddler') !== undefined) return 'child';
-    return reading.keyword('adult', 'grown-up') === undefined ? undefined : 'adult';
+    if (reading.keyword(...kinds.guest) !== undefined) return 'guest';
+    if (reading.keyword(...kinds.child) !== undefined) return 'child';
+    return reading.keyword(...kinds.adult) === undefined ? undefined : 'adult';
   }),
 );
 
 export const sex = optional(
   part<'male' | 'female'>('male or female, for the energy table', (reading) => {
-    if (reading.keyword('female', 'woman', 'girl') !== undefined) return 'female';
-    return reading.keyword('male', 'man', 'boy') === undefined ? undefined : 'male';
+    if (reading.keyword(...sexes.female) !== undefined) return 'female';
+    return reading.keyword(...sexes.male) === undefined ? undefined : 'male';
   }),
 );
 

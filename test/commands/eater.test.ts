@@ -163,3 +163,50 @@ refuses([
   ['/eater Pip vegan but eats honey', /I keep no exceptions/],
   ['/eater Pip no more than 2 g of salt', /called "than" \(after "no more"\)/],
 ]);
+
+// Witness: 1 kcal = 4.184 kJ, NIST SP 811 (thermochemical): 9000 kJ are 2151.05 kcal, 8.4 MJ 2007.6 kcal.
+test.each([
+  ['energy 9000 kJ', 2151, '9000 kJ taken as 2151 kcal'],
+  ['9000 kJ a day', 2151, '9000 kJ taken as 2151 kcal'],
+  ['kJ 9000', 2151, '9000 kJ taken as 2151 kcal'],
+  ['8.4 MJ', 2008, '8.4 MJ taken as 2008 kcal'],
+  ['energy 2200', 2200, ''],
+  ['energy: 2200 kcal per day', 2200, ''],
+  ['9200 kJ (2200 kcal)', 2200, ''],
+])('/eater Pip %s: the energy is kept in kcal', (typed, kcal, said) => {
+  const answer = openSeason().say(`/eater Pip ${typed}`);
+  expect(answer).toContain(`; energy ${kcal} kcal a day (their own limit).`);
+  if (said === '') expect(answer).not.toContain('taken as');
+  else expect(answer).toContain(said);
+});
+
+test('a figure without unit that may be kJ is asked about', () => {
+  const house = openSeason();
+  const before = house.dump();
+  expect(house.say('/eater Pip energy 9000')).toBe('energy 9000: kJ or kcal? Which is meant?');
+  expect(house.dump()).toBe(before);
+  expect(house.press(1)).toContain('energy 2151 kcal a day');
+});
+
+// Common practice, no source: how people write somebody's age.
+test.each([
+  ['me woman 41 moderately active', 'Ana (adult, 41 years)', 'energy 2000 kcal a day'],
+  ['Oma 74 woman sodium 1500', 'Oma (adult, 74 years)', 'Sodium 1500 mg a day (their own limit)'],
+  ['me 15 girl', 'Ana (adult, 15 years)', 'for the age'],
+  ['Noa 8', 'Noa (child, 8 years): never peanuts and milk', 'Sodium 1500 mg'],
+  ['Pip 7 no milk', 'Pip (child, 7 years): never milk', 'Sodium 1500 mg'],
+  ['Pip 1 portion, boy 120', 'Pip (adult, 120 years): nothing kept away; portion 1.', 'Sodium 2300 mg'],
+])('/eater %s: a bare figure beside a word for a person is the age', (typed, who, says) => {
+  const answer = openSeason().say(`/eater ${typed}`);
+  expect(answer).toContain(who);
+  expect(answer).toContain(says);
+});
+
+refuses([
+  ['/eater Pip energy 100000 kJ', /energy 100000 kJ cannot be; from 200 to 10000 kcal can/],
+  ['/eater Pip 9000 kJ 2500 kcal', /two energies, 9000 kJ and 2500 kcal/],
+  ['/eater Pip sodium 9000 kJ', /sodium 9000 kJ cannot be/],
+  ['/eater Pip portion 0.5 kg', /portion 0.5 kg cannot be/],
+  ['/eater Pip woman 121', /could not place "121"/],
+  ['/eater Pip boy 7 girl 9', /could not place "boy" and "9"/],
+]);
