@@ -7,6 +7,7 @@ import { openJournal } from './journal.ts';
 import { learntStore } from './learnt.ts';
 import { messageStore } from './messages.ts';
 import type { Db } from './db.ts';
+import { counted, readOnce } from './once.ts';
 import { ownFoodStore } from './own-foods.ts';
 import { packetStore } from './packets.ts';
 import { pouchStore } from './pouches.ts';
@@ -18,7 +19,8 @@ import { oldLineStore } from './old-lines.ts';
 import { tripStore } from './trips.ts';
 
 /** Every store of one database; records are reached through `of`, one household at a time. */
-export function openStores(db: Db, defaults: Settings) {
+export function openStores(file: Db, defaults: Settings) {
+  const { db, writes, takenBack } = counted(file);
   const settings = settingStore(db, defaults);
   const recipes = recipeStore(db);
   const batches = batchStore(db);
@@ -32,7 +34,6 @@ export function openStores(db: Db, defaults: Settings) {
   const exports = exportStore(db);
   const waiting = db.prepare("SELECT count(*) FROM outbox WHERE state = 'waiting'").pluck();
   const givenUp = db.prepare("SELECT count(*) FROM outbox WHERE state = 'dropped'").pluck();
-  const changes = db.prepare('SELECT total_changes()').pluck();
   return {
     households: householdStore(db),
     oldLines: oldLineStore(db),
@@ -46,24 +47,32 @@ export function openStores(db: Db, defaults: Settings) {
       bytes:
         Number(db.pragma('page_count', { simple: true })) * Number(db.pragma('page_size', { simple: true })),
     }),
-    /** How many rows this program changed so far: what was worked out at one count holds as long as it stands. */
-    changes: (): number => changes.get() as number,
+    /** How often this program wrote so far: what was worked out at one count holds as long as it stands. */
+    changes: writes,
     /** Runs work as one transaction; inside another it becomes a part that can fail alone. */
-    together: <T>(work: () => T): T =>
-      db.inTransaction ? db.transaction(work)() : db.transaction(work).immediate(),
+    together: <T>(work: () => T): T => {
+      try {
+        return file.inTransaction ? file.transaction(work)() : file.transaction(work).immediate();
+      } catch (error) {
+        takenBack();
+        throw error;
+      }
+    },
+    /** One household's records, as one message sees them: each thing is read once. */
     of(household: number) {
-      const own = recipes(household);
+      const own = readOnce(recipes(household), writes);
+      const once = <S extends object>(store: S): S => readOnce(store, writes);
       return {
-        settings: settings(household),
+        settings: once(settings(household)),
         recipes: own,
-        batches: batches(household, own.byId),
-        pouches: pouches(household),
-        learnt: learnt(household),
-        packets: packets(household),
-        ownFoods: ownFoods(household),
-        eaters: eaters(household),
-        trips: trips(household),
-        ratings: ratings(household),
+        batches: once(batches(household, own.byId)),
+        pouches: once(pouches(household)),
+        learnt: once(learnt(household)),
+        packets: once(packets(household)),
+        ownFoods: once(ownFoods(household)),
+        eaters: once(eaters(household)),
+        trips: once(trips(household)),
+        ratings: once(ratings(household)),
         exports: exports(household),
       };
     },
