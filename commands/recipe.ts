@@ -5,24 +5,20 @@ import { recipeCard, servingLines } from '#cards/recipe-card.ts';
 import { type RecipeText, asRecord, readRecipeText, resolver } from '#house/recipe-text.ts';
 import { packetQuestions } from '#house/packet-questions.ts';
 import { withPackets } from '#house/packets.ts';
+import { changeBrings, changeHeading, servingsChanged } from '#cards/change-card.ts';
+import { type ChangeMeant, changeMeant } from '#house/change-meant.ts';
+import { type Changed, carryOut, refuseWhileThere, serveOthers } from '#house/recipe-changes.ts';
 import { keepPot } from '#house/pot.ts';
-import {
-  mealTyped,
-  mentionLines,
-  nextQuestion,
-  rememberAnswer,
-  settleMention,
-  settleTold,
-} from '#house/recipe-questions.ts';
+import { mealTyped, mentionLines, nextQuestion, settleMention } from '#house/recipe-questions.ts';
 import { cautionLines } from '#house/caution-lines.ts';
 import { garlicCaution } from '#words/cautions.ts';
 import { mealOfRecipe } from '#house/verdicts.ts';
-import type { Recipe, RecipeLine } from '#core/records.ts';
+import type { Recipe } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';
 import { untold } from '#foods/untold.ts';
 import { type Names, optional, part, takeMeal } from '#words/parts.ts';
-import { Reading } from '#words/reading.ts';
+import { Ambiguous, Reading } from '#words/reading.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
 
 /** All of it: a recipe is read line by line, not word by word. */
@@ -35,7 +31,6 @@ const wholeText = part<{ text: string; names: Names }>(
 );
 
 const mentionSettled = /^(.+?):\s*(.+?)\s+is\s+(?:not in (?:it|there)|in line (\d{1,2}))$/isu;
-const mendLine = /^(.*?)\bline\s+(\d{1,2})\s*(?::|=|\bis\b)\s*(.+)$/isu;
 
 const example = '/recipe Barley soup, 6 servings: 300 g pearl barley; 4 carrots; 1 l vegetable stock';
 
@@ -49,11 +44,16 @@ export default command({
     '/recipe barley soup',
     '/recipe barley soup pot 3.9 kg',
     '/recipe barley soup line 2: 350 g carrots',
+    '/recipe barley soup add 2 bay leaves',
+    '/recipe barley soup delete line 4',
+    '/recipe barley soup move line 3 to 1',
+    '/recipe barley soup is called Pearl soup',
   ],
   help: [
     'Send name and servings on the first line and an ingredient on each line below; a pasted method is kept, not counted.',
     '"pot" tells what the finished pot weighed, so that water boiled away in the kitchen is in the sums.',
-    '"line 2: …" puts one line right, also for batches cooked from it. Sending the whole recipe anew replaces it for later batches.',
+    '"line 2: …" puts one line right, also for batches cooked from it, unless something that went into them would be lost; "add …" puts a line behind the last.',
+    '"delete line 4" and "serves 8" hold for later batches, as does sending the whole recipe anew. "delete recipe barley soup" takes a tap, and waits until nothing of it is left.',
   ],
   records: true,
   takes: { all: optional(wholeText) },
@@ -62,9 +62,8 @@ export default command({
     const settled = mentionSettled.exec(all.text.trim());
     if (settled && !all.text.trim().includes('\n'))
       return settle(house, settled[1]!, all.names, settled[2]!, settled[3] ? Number(settled[3]) : null);
-    const mended = mendLine.exec(all.text);
-    if (mended && !all.text.trim().includes('\n'))
-      return mend(house, all.names, mended[1]!, Number(mended[2]), mended[3]!);
+    const change = changeMeant(all.text, all.names);
+    if (change) return changed(house, change);
     const read = readRecipeText(all.text, all.names);
     return read.lines.length > 0 ? record(house, read) : existing(house, all.names, read);
   },
@@ -81,7 +80,7 @@ export default command({
       group: lines.join('\n'),
       ...(did === undefined ? {} : { did }),
       ...(buttons.length === 0 ? {} : { buttons }),
-      meals: [meal],
+      ...(meal === undefined ? {} : { meals: [meal] }),
     };
   },
 });
@@ -167,22 +166,9 @@ function existing(house: House, names: Names, read: RecipeText) {
     });
   }
   if (read.servings !== undefined) {
-    const { id: _, ...rest } = recipe;
-    house.recipes.keep(
-      nameKey(name),
-      { ...rest, servings: read.servings, potG: read.potG ?? recipe.potG },
-      house.nowMs,
-    );
-    return shown(
-      house,
-      recipeNamed(house, name),
-      `Noted: ${name} makes ${sayNumber(read.servings)} servings.`,
-      {
-        short: true,
-        did: `set ${name} to ${sayNumber(read.servings)} servings`,
-        remarks: [...read.remarks, ...reading.remarks].map((remark) => `(${remark})`),
-      },
-    );
+    const now = serveOthers(house, recipe, read.servings, read.potG);
+    const remarks = [...now.remarks, ...[...read.remarks, ...reading.remarks].map((remark) => `(${remark})`)];
+    return afterChange(house, { ...now, remarks }, servingsChanged(now));
   }
   return weighPot(house, recipe, read.potG!);
 }
@@ -216,41 +202,43 @@ function settle(house: House, nameTyped: string, names: Names, food: string, lin
   });
 }
 
-/** Puts one line right. */
-function mend(house: House, names: Names, nameTyped: string, position: number, typed: string) {
-  const { name, reading } = mealTyped(nameTyped, names);
-  const recipe = recipeNamed(house, name);
-  const old: RecipeLine | undefined = recipe.lines[position - 1];
-  const isNew = position === recipe.lines.length + 1;
-  if (!old && !isNew)
-    throw new Refusal(
-      'no-such-line',
-      `${name} has ${recipe.lines.length} lines; there is no line ${position}.`,
-    );
-  const result = resolver(house)(typed);
-  if (result.is === 'heading')
-    throw new Refusal('no-ingredient', `"${typed}" is no ingredient that I can read.`);
-  const line = withPackets(house)(asRecord(result));
-  if (old) house.recipes.mendLine(recipe.id, position, line);
-  else house.recipes.addLine(recipe.id, position, line);
-  settleTold(house, recipe, result);
-  const remembered = old && rememberAnswer(house, old, result);
-  const mended = recipeNamed(house, name);
-  const again = mended.lines.map((l) =>
-    l.question === null ? { question: null, choices: [] } : resolver(house)(l.typed),
+/** Carries one change out, and shows what was and what is; a recipe goes by a tap alone. */
+function changed(house: House, { change, name, remarks }: ChangeMeant) {
+  const before = recipeNamed(house, name);
+  if (change.is === 'gone') return retired(house, before, change.sure);
+  const now = carryOut(house, before, change);
+  const heading = changeHeading(house, now, change);
+  return afterChange(house, { ...now, remarks: [...now.remarks, ...remarks] }, heading);
+}
+
+/** Before and after, what the change brings, and the card behind a button. */
+function afterChange(house: House, now: Changed, heading: string) {
+  const { after } = now;
+  const results = after.lines.map((line) =>
+    line.question === null ? { question: null, choices: [] } : resolver(house)(line.typed),
   );
-  const batches = house.batches.ofMeal(recipe.id).filter((batch) => batch.recipe.id === recipe.id);
-  const remarks = [
-    ...reading.remarks.map((remark) => `(${remark})`),
-    ...(batches.length > 0
-      ? [`${sayList(batches.map((b) => `B${b.no}`))}, cooked from it, count with it too.`]
-      : []),
-  ];
-  return shown(house, mended, `Line ${position} of ${name} is now: ${line.typed}.`, {
-    did: old
-      ? `changed line ${position} of ${name} from "${old.typed}" to "${line.typed}"`
-      : `added line ${position} to ${name}: "${line.typed}"`,
-    buttons: nextQuestion(mended, again),
-    remarks: remembered === undefined ? remarks : [...remarks, remembered],
-  });
+  const questions = nextQuestion(after, results);
+  const asked = questions.length > 0 ? questions : packetQuestions(after, house.eaters.here());
+  return {
+    lines: [heading, ...changeBrings(house, now), ...now.remarks],
+    meal: mealOfRecipe(after, factsOfRecipe(house, after)),
+    did: heading.replace(/\.$/, ''),
+    buttons: [...asked, { label: 'Show the recipe', request: `/recipe ${after.name}` }],
+  };
+}
+
+function retired(house: House, recipe: Recipe, isSure: boolean) {
+  refuseWhileThere(house, recipe);
+  if (!house.tapped || !isSure)
+    throw new Ambiguous(
+      `Delete the recipe ${recipe.name}, ${recipe.lines.length} lines? Nothing is changed yet; what was cooked from it stays on record.`,
+      [{ label: `Delete ${recipe.name}`, request: `delete recipe ${recipe.name} sure` }],
+    );
+  house.recipes.retire(nameKey(recipe.name));
+  return {
+    lines: [`Deleted: the recipe ${recipe.name}. /undo brings it back.`],
+    meal: undefined,
+    did: `deleted the recipe ${recipe.name}`,
+    buttons: [],
+  };
 }

@@ -38,17 +38,29 @@ export function recipeCard(
   ];
 }
 
+/** 'A serving: 518 g wet, 721 mg sodium.' What is behind an unweighed line is said to be at least so much. */
+export function servingInShort(recipe: Recipe, facts: RecipeFacts, settings: Settings): string {
+  const { totals, finishedG } = facts;
+  if (!(totals.massG > 0)) return 'No line could be weighed yet, so there are no figures.';
+  const each = Math.round(totals.sodiumMg / recipe.servings);
+  return `A serving: ${sayG(finishedG / recipe.servings, settings.units)} wet, ${atLeast(facts)}${each} mg sodium.`;
+}
+
+const atLeast = ({ unresolved, uncounted, totals }: RecipeFacts): string =>
+  unresolved.length + uncounted.length > 0 || totals.unknown.some(({ nutrient }) => nutrient === 'sodiumMg')
+    ? 'at least '
+    : '';
+
 /** A serving in figures. */
 export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Settings): string[] {
   const { totals, finishedG, boiledAwayG } = facts;
   if (!(totals.massG > 0)) return ['No line could be weighed yet, so there are no figures.'];
   const g = (value: number) => sayG(value, settings.units);
-  const atLeast = facts.unresolved.length + facts.uncounted.length > 0 ? 'at least ' : '';
   const dryG = totals.solidsG > 0 ? expectedDryG(totals.solidsG, settings.residualMoisture) : 0;
   const each = (value: number) => Math.round(value / recipe.servings);
   const lines = [
     `The pot: ${g(totals.massG)} of ingredients${recipe.potG === null ? '' : `, ${g(recipe.potG)} when finished`}; solids ${g(totals.solidsG)}, so about ${g(dryG)} dry.`,
-    `Each of ${sayNumber(recipe.servings)} servings: ${g(finishedG / recipe.servings)} wet, about ${g(dryG / recipe.servings)} dry, ${each(totals.kcal)} kcal, ${atLeast}${each(totals.sodiumMg)} mg sodium.`,
+    `Each of ${sayNumber(recipe.servings)} servings: ${g(finishedG / recipe.servings)} wet, about ${g(dryG / recipe.servings)} dry, ${each(totals.kcal)} kcal, ${atLeast(facts)}${each(totals.sodiumMg)} mg sodium.`,
   ];
   if (recipe.potG !== null) {
     lines.push(

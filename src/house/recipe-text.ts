@@ -18,10 +18,10 @@ export interface RecipeText {
   readonly remarks: readonly string[];
 }
 
-const mostLines = 80;
-const longestName = 60;
+export const mostLines = 80;
+export const longestName = 60;
 /** The reader of lines goes no further. */
-const longestLine = 500;
+export const longestLine = 500;
 const lineStart =
   /^(?:[\d½¼¾⅓⅔⅛⅜⅝⅞.]|an?\s|one\s|two\s|half\s|three\s|four\s|salt\b|pepper\b|(?:a\s)?pinch|juice\s|some\s|to taste)/iu;
 

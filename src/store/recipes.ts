@@ -88,6 +88,16 @@ export function recipeStore(db: Db) {
      WHERE household = :household AND recipe = :recipe AND position = :position`,
   );
   const setMentions = db.prepare('UPDATE recipe SET mentions_json = ? WHERE household = ? AND id = ?');
+  const everNamed = db
+    .prepare('SELECT 1 FROM recipe WHERE household = ? AND folded_name = ? LIMIT 1')
+    .pluck();
+  const rename = db.prepare(
+    'UPDATE recipe SET name = :name, folded_name = :to WHERE household = :household AND folded_name = :from',
+  );
+  // What else goes by a meal's name; a wish or rating is of the meal, whatever it is called.
+  const renameElsewhere = ['wish', 'rating', 'meal_alias'].map((table) =>
+    db.prepare(`UPDATE ${table} SET meal_key = :to WHERE household = :household AND meal_key = :from`),
+  );
   const setPot = db.prepare('UPDATE recipe SET pot_g = ? WHERE household = ? AND id = ?');
 
   const withLines = ({ mentionsJson, ...row }: RecipeRow): Recipe => ({
@@ -137,6 +147,18 @@ export function recipeStore(db: Db) {
       settleMentions: (recipe: number, left: readonly NamedFood[]): void => {
         known.delete(recipe);
         setMentions.run(JSON.stringify(left), household, recipe);
+      },
+      /** Whether a recipe, of today or older, ever had this name. */
+      everNamed: (folded: string): boolean => everNamed.get(household, folded) !== undefined,
+      /** Calls a meal something else: its recipes, also the older ones, its wishes, ratings and other names. */
+      rename: (from: string, to: string, name: string): void => {
+        known.clear();
+        rename.run({ household, from, to, name });
+        if (from !== to) for (const statement of renameElsewhere) statement.run({ household, from, to });
+      },
+      /** No longer a recipe of today; batches that were cooked from it keep it. */
+      retire: (folded: string): void => {
+        retire.run(household, folded);
       },
       weighPot: (recipe: number, potG: number): void => {
         known.delete(recipe);

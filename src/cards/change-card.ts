@@ -1,0 +1,83 @@
+import { recipeFacts } from '#core/meal.ts';
+import type { Recipe, RecipeLine } from '#core/records.ts';
+import { composerOf } from '#house/figures.ts';
+import { cautionLines } from '#house/caution-lines.ts';
+import type { RecipeChange } from '#house/change-words.ts';
+import type { House } from '#house/house.ts';
+import type { Changed } from '#house/recipe-changes.ts';
+import { mentionLines } from '#house/recipe-questions.ts';
+import { dryingCautions, garlicCaution } from '#words/cautions.ts';
+import { containsLines } from '#words/phrases.ts';
+import { sayG, sayNumber } from '#words/say.ts';
+import { servingInShort } from './recipe-card.ts';
+
+/** A line in a few words: the food and its weight, or what was typed where it is not understood. */
+export function lineInShort(line: RecipeLine, units: House['settings']['units']): string {
+  if (line.state === 'asked') return `"${line.typed}", not understood`;
+  return line.grams === null
+    ? `${line.called}, no amount: counted as 0`
+    : `${line.called} ${sayG(line.grams, units)}`;
+}
+
+/** The new wording of a line: what was assumed of it and what it asks come with it. */
+function newLine(line: RecipeLine, units: House['settings']['units']): string {
+  const assumed = line.remarks.length > 0 ? ` (${line.remarks.join('; ')})` : '';
+  return `${lineInShort(line, units)}${assumed}.${line.question === null ? '' : ` ? ${line.question}`}`;
+}
+
+/** 'Line 7: was black beans 400 g, now sweetcorn 285 g.' */
+export function lineChanged(house: House, { before, after }: Changed, position: number): string {
+  const { units } = house.settings;
+  const old = before.lines[position - 1];
+  const now = after.lines[position - 1]!;
+  if (old === undefined) return `Line ${position} of ${after.name}, new: ${newLine(now, units)}`;
+  const [was, is] = [lineInShort(old, units), lineInShort(now, units)];
+  const differ = was === is && old.typed !== now.typed;
+  return `Line ${position} of ${after.name}: was ${differ ? `"${old.typed}", ` : ''}${was}, now ${differ ? `"${now.typed}", ` : ''}${newLine(now, units)}`;
+}
+
+/** A serving in figures, then what the change brings: contents, cautions and open questions that were not there. */
+export function changeBrings(house: House, { before, after }: Changed): string[] {
+  const said = (recipe: Recipe) => {
+    const facts = recipeFacts(recipe, composerOf(house));
+    const lines = cautionLines(recipe, house.foods);
+    return {
+      serving: servingInShort(recipe, facts, house.settings),
+      rest: [
+        ...containsLines(facts),
+        ...dryingCautions(lines, facts.totals),
+        ...garlicCaution(lines),
+        ...mentionLines(recipe),
+      ],
+    };
+  };
+  const [was, now] = [said(before), said(after)];
+  return [now.serving, ...now.rest.filter((one) => !was.rest.includes(one))];
+}
+
+/** How many it serves, before and after. */
+export const servingsChanged = ({ before, after }: Changed): string =>
+  `${after.name}: was ${sayNumber(before.servings)} servings, now ${sayNumber(after.servings)}.`;
+
+/** What was and what is, in a line. */
+export function changeHeading(
+  house: House,
+  now: Changed,
+  change: Exclude<RecipeChange, { is: 'gone' }>,
+): string {
+  const { before, after } = now;
+  switch (change.is) {
+    case 'line':
+      return lineChanged(house, now, change.position);
+    case 'more':
+      return lineChanged(house, now, after.lines.length);
+    case 'without': {
+      const behind = change.position < before.lines.length ? ' The lines behind it move up.' : '';
+      return `Line ${change.position} of ${after.name}: was ${lineInShort(before.lines[change.position - 1]!, house.settings.units)}, now out.${behind}`;
+    }
+    case 'move':
+      return `${after.name}, ${lineInShort(after.lines[change.to - 1]!, house.settings.units)}: was line ${change.position}, now line ${change.to}.`;
+    case 'name':
+      return `Was ${before.name}, now ${after.name}.`;
+  }
+}

@@ -1,0 +1,50 @@
+import { Refusal } from '#core/refusal.ts';
+import { type Names, takeMeal } from '#words/parts.ts';
+import { Ambiguous, Reading } from '#words/reading.ts';
+import { changesTyped, type RecipeChange } from './change-words.ts';
+import { nameKey } from './figures.ts';
+
+export interface ChangeMeant {
+  readonly change: RecipeChange;
+  /** The recipe's name as recorded. */
+  readonly name: string;
+  readonly remarks: readonly string[];
+}
+
+/**
+ * The change of a recipe that a text asks for, with the recipe that every word of the name accounts for.
+ * @returns undefined where the text is no change
+ * @throws Refusal 'no-such-recipe', 'which-recipe'; Ambiguous where two recipes can be meant
+ */
+export function changeMeant(text: string, names: Names): ChangeMeant | undefined {
+  // A recipe may be called 'Drop scones'.
+  if (names.meals.some((meal) => nameKey(meal) === nameKey(text))) return undefined;
+  const readings = changesTyped(text);
+  for (const change of readings) {
+    const reading = new Reading(change.name);
+    const name = chosenFor(text, change.name, () => takeMeal(reading, names.meals, names.otherNames));
+    if (name !== undefined && reading.leftovers().length === 0)
+      return { change, name, remarks: reading.remarks.map((remark) => `(${remark})`) };
+  }
+  const [first] = readings;
+  if (first === undefined) return undefined;
+  if (first.name === '') throw new Refusal('which-recipe', 'Say of which recipe, by its name.');
+  throw new Refusal('no-such-recipe', `I know no recipe "${first.name}".`);
+}
+
+/** A choice between two names keeps the rest of the request. */
+function chosenFor<T>(text: string, name: string, read: () => T): T {
+  try {
+    return read();
+  } catch (error) {
+    const at = text.indexOf(name);
+    if (!(error instanceof Ambiguous) || at < 0) throw error;
+    throw new Ambiguous(
+      error.question,
+      error.options.map(({ label, request }) => ({
+        label,
+        request: text.slice(0, at) + request + text.slice(at + name.length),
+      })),
+    );
+  }
+}

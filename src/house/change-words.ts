@@ -1,0 +1,110 @@
+/** A change of a recorded recipe as it was typed; `name` is not looked up yet. */
+export type RecipeChange = { readonly name: string } & (
+  | { readonly is: 'line'; readonly position: number; readonly typed: string }
+  | { readonly is: 'without'; readonly position: number }
+  | { readonly is: 'more'; readonly typed: string }
+  | { readonly is: 'move'; readonly position: number; readonly to: number }
+  | { readonly is: 'name'; readonly newName: string }
+  | { readonly is: 'gone'; readonly sure: boolean }
+);
+
+const away = '(?:delete|remove|drop|strike|take\\s+out|leave\\s+out)';
+const line = '(?:the\\s+)?line\\s+(\\d{1,2})';
+const ofName = '(?:\\s+(?:of|from|in)\\s+(.+?))?';
+const pattern = (text: string) => new RegExp(`^${text}$`, 'isu');
+
+const without = pattern(`(.*?)\\b${away}\\s+${line}${ofName}`);
+const withoutBehind = pattern(`(.*?)\\b${line}\\s+(?:delete|remove|away|out)`);
+const move = pattern(`(.*?)\\bmove\\s+${line}\\s+to\\s+(?:(?:line|place|position)\\s+)?(\\d{1,2})${ofName}`);
+const called = pattern('(.+?)[\\s,]+(?:is|are)\\s+(?:now\\s+)?called\\s+(.+)');
+const renameBehind = pattern('(.+?)[\\s,]+rename(?:\\s+(?:it\\s+)?to)?\\s+(.+)');
+const rename = pattern('rename\\s+(.+)');
+const gone = pattern(`${away}\\s+(.+?)(\\s+sure)?`);
+const goneBehind = pattern(`(.+?)\\s+${away}(\\s+sure)?`);
+const more = pattern('(.+?)[\\s,:]+add(?:\\s+(?:a\\s+|the\\s+)?line)?\\s*:?\\s+(.+)');
+const moreTo = pattern('add(?:\\s+(?:a\\s+|the\\s+)?line)?\\s*:?\\s+(.+)');
+const changeOf = pattern(`(?:(?:change|put|make|set|correct)\\s+)?${line}\\s+(?:of|in)\\s+(.+)`);
+const changeLine = pattern(
+  `(.*?)(?:\\b(?:change|make|set|correct)\\s+)?\\b${line}\\s*(?::|=|\\bis(?:\\s+now)?\\b|\\bto\\b|\\s)\\s*(.+)`,
+);
+
+/** Every place where a text may be cut at a word, the words on either side. */
+function cuts(text: string, at: RegExp): [string, string][] {
+  return [...text.matchAll(at)].map(({ index, 0: word }) => [
+    text.slice(0, index),
+    text.slice(index + word.length),
+  ]);
+}
+
+const nameAlone = (typed: string): string =>
+  typed
+    .replaceAll('"', '')
+    .replace(/^(?:the\s+)?recipe\s+(?:of\s+|for\s+)?(?=\S)/iu, '')
+    .replace(/\s+recipe$/iu, '')
+    .replace(/[\s,:]+$/u, '')
+    .trim();
+
+const unquoted = (typed: string): string =>
+  typed
+    .trim()
+    .replace(/^["“”„«](.*)["“”»]$/su, '$1')
+    .trim();
+
+function read(text: string): RecipeChange[] {
+  let found = without.exec(text) ?? withoutBehind.exec(text);
+  if (found)
+    return [{ is: 'without', name: `${found[1]!} ${found[3] ?? ''}`.trim(), position: Number(found[2]) }];
+  found = move.exec(text);
+  if (found)
+    return [
+      {
+        is: 'move',
+        name: `${found[1]!} ${found[4] ?? ''}`.trim(),
+        position: Number(found[2]),
+        to: Number(found[3]),
+      },
+    ];
+  found = changeOf.exec(text);
+  if (found) {
+    const position = Number(found[1]);
+    return cuts(found[2]!, /\s+(?:to|into|is)\s+|\s*[:=]\s*/giu).map(([name, typed]) => ({
+      is: 'line',
+      name,
+      position,
+      typed,
+    }));
+  }
+  found = moreTo.exec(text);
+  if (found)
+    return cuts(found[1]!, /\s+(?:in)?to\s+/giu)
+      .reverse()
+      .map(([typed, name]) => ({ is: 'more', name, typed }));
+  found = rename.exec(text);
+  if (found)
+    return cuts(found[1]!, /\s+(?:to|as|into)\s+/giu).map(([name, newName]) => ({
+      is: 'name',
+      name,
+      newName: unquoted(newName),
+    }));
+  found = gone.exec(text) ?? goneBehind.exec(text);
+  if (found) return [{ is: 'gone', name: found[1]!, sure: found[2] !== undefined }];
+  found = more.exec(text);
+  if (found) return [{ is: 'more', name: found[1]!, typed: found[2]! }];
+  found = changeLine.exec(text);
+  if (found) return [{ is: 'line', name: found[1]!, position: Number(found[2]), typed: found[3]! }];
+  found = called.exec(text) ?? renameBehind.exec(text);
+  return found ? [{ is: 'name', name: found[1]!, newName: unquoted(found[2]!) }] : [];
+}
+
+/**
+ * Reads a change of a recipe, as typed behind its request.
+ * @returns every reading, the likeliest first: which one holds hangs on which recipes there are
+ */
+export function changesTyped(text: string): RecipeChange[] {
+  const one = text.trim();
+  if (one.includes('\n')) return [];
+  // A colon inside the name begins the ingredients of a new recipe.
+  return read(one)
+    .map((change) => ({ ...change, name: nameAlone(change.name) }))
+    .filter((change) => !`${change.name}${change.is === 'name' ? change.newName : ''}`.includes(':'));
+}

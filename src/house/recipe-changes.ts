@@ -1,0 +1,247 @@
+import { isWithin, together } from '#core/contents.ts';
+import type { Contents } from '#core/allergens.ts';
+import type { NamedFood, Recipe, RecipeLine } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import { restG } from '#core/rest.ts';
+import type { LineResult } from '#foods/line.ts';
+import { untold } from '#foods/untold.ts';
+import { sayList } from '#words/say.ts';
+import { partlySealed } from './dryness.ts';
+import { factsOfBatch, nameKey, recipeNamed } from './figures.ts';
+import type { House } from './house.ts';
+import { withPackets } from './packets.ts';
+import type { RecipeChange } from './change-words.ts';
+import { rememberAnswer, settleTold } from './recipe-questions.ts';
+import { asRecord, longestLine, longestName, mostLines, resolver } from './recipe-text.ts';
+
+/** A recipe before and after one change, and what else is to be said of it. */
+export interface Changed {
+  readonly before: Recipe;
+  readonly after: Recipe;
+  readonly remarks: readonly string[];
+}
+
+const codes = (batches: readonly { no: number }[]) => sayList(batches.map(({ no }) => `B${no}`));
+
+/** Batches that were cooked from this very wording. */
+const cookedFrom = (house: House, { id }: Recipe) =>
+  house.batches.ofMeal(id).filter((batch) => batch.recipe.id === id);
+
+function lineAt({ name, lines }: Recipe, position: number): RecipeLine {
+  const found = lines[position - 1];
+  if (!found)
+    throw new Refusal('no-such-line', `${name} has ${lines.length} lines; there is no line ${position}.`);
+  return found;
+}
+
+const holds = ({ contents, named }: RecipeLine): Contents =>
+  together([...(contents === null ? [] : [contents]), ...named.map((one) => one.contents)]);
+
+/** Keeps the changed wording for later batches: those cooked from the one before stay what they are. */
+function keepAnew(house: House, before: Recipe, change: Partial<Recipe>): Recipe {
+  const { id: _, ...rest } = before;
+  house.recipes.keep(nameKey(before.name), { ...rest, ...change }, house.nowMs);
+  return recipeNamed(house, before.name);
+}
+
+/** The pot was weighed with a line that is not in it any more. */
+const potAgain = (before: Recipe, gone: RecipeLine): { potG: null; remarks: string[] } | undefined =>
+  before.potG !== null && gone.grams !== null && gone.grams > 0
+    ? { potG: null, remarks: ['The finished pot was weighed with that line; weigh the next one anew.'] }
+    : undefined;
+
+/** Foods that the method names, or that somebody said to be in a line, and that no line has once it is gone. */
+function opened(house: House, before: Recipe, position: number, left: readonly RecipeLine[]): NamedFood[] {
+  const resolve = resolver(house);
+  const gone = lineAt(before, position);
+  const ofWords = resolve(gone.typed).named.map(({ called }) => called);
+  const settledIn = gone.named.filter(({ called }) => !ofWords.includes(called));
+  const had = untold(
+    [before.method],
+    before.lines.map(({ typed }) => resolve(typed)),
+  );
+  const lacks = untold(
+    [before.method],
+    left.map(({ typed }) => resolve(typed)),
+  );
+  const isNew = (one: NamedFood) => had.every(({ called }) => called !== one.called);
+  const open = [...before.mentions, ...settledIn, ...lacks.filter(isNew)];
+  return open.filter((one, i) => open.findIndex(({ called }) => called === one.called) === i);
+}
+
+/** Reads an ingredient line as it will be recorded. @throws Refusal 'no-ingredient', 'long-line', 'absurd-line' */
+function readAnew(house: House, typed: string): { line: RecipeLine; result: LineResult } {
+  if (typed.length > longestLine)
+    throw new Refusal('long-line', `An ingredient line of mine holds ${longestLine} characters.`);
+  const result = resolver(house)(typed);
+  if (result.is === 'heading')
+    throw new Refusal('no-ingredient', `"${typed}" is no ingredient that I can read.`);
+  return { line: withPackets(house)(asRecord(result)), result };
+}
+
+/**
+ * Puts one line in place of another, or behind the last. Where the old line was understood and the new one lacks
+ * something that it held, batches cooked from it keep the old line: what went into a pouch is still in it.
+ */
+export function changeLine(house: House, before: Recipe, position: number, typed: string): Changed {
+  if (position === before.lines.length + 1) return addLine(house, before, typed);
+  const old = lineAt(before, position);
+  const { line, result } = readAnew(house, typed);
+  const batches = cookedFrom(house, before);
+  const lines = before.lines.with(position - 1, line);
+  const mentions = opened(house, before, position, lines);
+  const isCorrection = old.question !== null || isWithin(holds(old), holds(line));
+  if (batches.length > 0 && !isCorrection) {
+    const pot = potAgain(before, old);
+    const after = keepAnew(house, before, { lines, mentions, ...(pot ? { potG: pot.potG } : {}) });
+    return {
+      before,
+      after,
+      remarks: [
+        `${codes(batches)}, cooked before, ${batches.length === 1 ? 'keeps' : 'keep'} the old line.`,
+        ...(pot?.remarks ?? []),
+      ],
+    };
+  }
+  house.recipes.mendLine(before.id, position, line);
+  house.recipes.settleMentions(before.id, mentions);
+  settleTold(house, { ...before, mentions }, result);
+  const remembered = rememberAnswer(house, old, result);
+  return {
+    before,
+    after: recipeNamed(house, before.name),
+    remarks: [...countWithIt(batches), ...(remembered === undefined ? [] : [remembered])],
+  };
+}
+
+const countWithIt = (batches: readonly { no: number }[]): string[] =>
+  batches.length === 0
+    ? []
+    : [`${codes(batches)}, cooked from it, ${batches.length === 1 ? 'counts' : 'count'} with it too.`];
+
+/** Puts a line behind the last; batches cooked from the recipe count with it, as with a line put right. */
+export function addLine(house: House, before: Recipe, typed: string): Changed {
+  if (before.lines.length >= mostLines)
+    throw new Refusal('too-many-lines', `${before.name} is full: a recipe of mine holds ${mostLines} lines.`);
+  const { line, result } = readAnew(house, typed);
+  house.recipes.addLine(before.id, before.lines.length + 1, line);
+  settleTold(house, before, result);
+  return { before, after: recipeNamed(house, before.name), remarks: countWithIt(cookedFrom(house, before)) };
+}
+
+/** Takes a line out, for later batches. @throws Refusal 'no-such-line', 'last-line' */
+export function takeLineOut(house: House, before: Recipe, position: number): Changed {
+  const gone = lineAt(before, position);
+  if (before.lines.length === 1)
+    throw new Refusal(
+      'last-line',
+      `That is the only line of ${before.name}. To be rid of the recipe: /recipe delete ${before.name}`,
+    );
+  const lines = before.lines.toSpliced(position - 1, 1);
+  const batches = cookedFrom(house, before);
+  const pot = potAgain(before, gone);
+  const after = keepAnew(house, before, {
+    lines,
+    mentions: opened(house, before, position, lines),
+    ...(pot ? { potG: pot.potG } : {}),
+  });
+  return {
+    before,
+    after,
+    remarks: [
+      ...(batches.length > 0
+        ? [`${codes(batches)}, cooked with it, ${batches.length === 1 ? 'keeps' : 'keep'} it.`]
+        : []),
+      ...(pot?.remarks ?? []),
+    ],
+  };
+}
+
+/** Puts a line elsewhere; nothing is counted differently. */
+export function moveLine(house: House, before: Recipe, position: number, to: number): Changed {
+  const moved = lineAt(before, position);
+  lineAt(before, to);
+  if (position === to)
+    throw new Refusal('same-place', `Line ${position} of ${before.name} stands there already.`);
+  const lines = before.lines.toSpliced(position - 1, 1).toSpliced(to - 1, 0, moved);
+  lines.forEach((line, i) => {
+    if (line !== before.lines[i]) house.recipes.mendLine(before.id, i + 1, line);
+  });
+  return { before, after: recipeNamed(house, before.name), remarks: [] };
+}
+
+/** Calls a recipe something else, with all that goes by its name. @throws Refusal 'name-taken', 'long-name', 'no-name' */
+export function renameRecipe(house: House, before: Recipe, newName: string): Changed {
+  const [from, to] = [nameKey(before.name), nameKey(newName)];
+  if (to === '') throw new Refusal('no-name', `"${newName}" is no name that I can keep.`);
+  if (newName.length > longestName)
+    throw new Refusal(
+      'long-name',
+      `A name of ${newName.length} characters does not fit on a pouch; up to ${longestName} do.`,
+    );
+  if (newName === before.name) throw new Refusal('same-name', `${before.name} is called that already.`);
+  if (from !== to && house.recipes.everNamed(to))
+    throw new Refusal(
+      'name-taken',
+      `There ${house.recipes.find(to) ? 'is' : 'was'} a recipe called ${newName}: two meals must not go by one name.`,
+    );
+  house.recipes.rename(from, to, newName);
+  const pouches = house.pouches.inStockOf(newName);
+  return {
+    before,
+    after: recipeNamed(house, newName),
+    remarks:
+      pouches.length > 0
+        ? [
+            `${pouches.length === 1 ? 'A pouch' : `${pouches.length} pouches`} in stock may still say ${before.name} on the label; the codes hold.`,
+          ]
+        : [],
+  };
+}
+
+/** Less than this of an unsealed rest is crumbs, g. Chosen. */
+const crumbsG = 2;
+
+/**
+ * A recipe leaves the lists when nothing of it is left: people ask by its name what is in a pouch.
+ * @throws Refusal 'still-there' while a batch of it is drying, unsealed or in stock
+ */
+export function refuseWhileThere(house: House, recipe: Recipe): void {
+  const there = house.batches.ofMeal(recipe.id).filter((batch) => {
+    const pouches = house.pouches.ofBatch(batch.no);
+    if (pouches.some(({ state }) => state === 'stock')) return true;
+    const { dryG } = factsOfBatch(house, batch);
+    if (dryG === null) return batch.rest.every(({ what }) => what === 'weighed') && pouches.length === 0;
+    return restG(partlySealed(house, batch, dryG)) >= crumbsG;
+  });
+  if (there.length > 0)
+    throw new Refusal(
+      'still-there',
+      `${codes(there)} of ${recipe.name} ${there.length === 1 ? 'is' : 'are'} still there: its recipe says what is in ${there.length === 1 ? 'it' : 'them'}. It can go when nothing of it is left.`,
+    );
+}
+
+/** How many servings it makes from now on. */
+export function serveOthers(house: House, before: Recipe, servings: number, potG = before.potG): Changed {
+  return { before, after: keepAnew(house, before, { servings, potG }), remarks: [] };
+}
+
+/** Carries a change out. */
+export function carryOut(
+  house: House,
+  before: Recipe,
+  change: Exclude<RecipeChange, { is: 'gone' }>,
+): Changed {
+  switch (change.is) {
+    case 'line':
+      return changeLine(house, before, change.position, change.typed);
+    case 'more':
+      return addLine(house, before, change.typed);
+    case 'without':
+      return takeLineOut(house, before, change.position);
+    case 'move':
+      return moveLine(house, before, change.position, change.to);
+    case 'name':
+      return renameRecipe(house, before, change.newName);
+  }
+}
