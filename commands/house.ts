@@ -34,7 +34,8 @@ export default command({
   takes: { change: optional(change) },
   run: ({ change: told }, house) => {
     if (!told) return { settings: house.settings, told };
-    for (const { name, value } of told.changes) house.told.set(name, value);
+    for (const { name, value } of told.changes)
+      house.told.set(name, typeof value === 'function' ? value(house.settings) : value);
     return { settings: house.told.all(), told: told.setting };
   },
   say: ({ settings, told }) => {

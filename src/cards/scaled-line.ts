@@ -1,7 +1,6 @@
 import type { RecipeLine } from '#core/records.ts';
-import { kitchenMeasureMl } from '#core/scaling.ts';
+import { kitchenMeasureMl } from '#core/measures.ts';
 import type { Settings } from '#core/settings.ts';
-import { usCupMl } from '#core/units.ts';
 import { readLine } from '#foods/read.ts';
 import { sayG, sayNumber } from '#words/say.ts';
 
@@ -38,9 +37,10 @@ function inMeasures(
   const { amounts, factor, each } = readLine(line.typed);
   if (amounts.length === 0 || each !== null) return undefined;
   if (amounts.every((amount) => amount.unit?.ml !== undefined)) {
-    const ml = amounts.reduce((sum, { value, unit }) => sum + value * (unit?.ml ?? 0), 0) * factor * times;
-    // Cups of another size than the U.S. one are counted in that size.
-    const measure = kitchenMeasureMl((ml * usCupMl) / settings.cupMl);
+    const { cupMl } = settings;
+    const mlOf = (unit: (typeof amounts)[number]['unit']) => (unit?.name === 'cup' ? cupMl : (unit?.ml ?? 0));
+    const ml = amounts.reduce((sum, { value, unit }) => sum + value * mlOf(unit), 0) * factor * times;
+    const measure = kitchenMeasureMl(ml, cupMl);
     if (!measure) return undefined;
     const count = `${measure.whole > 0 ? measure.whole : ''}${measure.fractionText}`;
     const plural = measure.of === 'cup' && measure.whole + measure.fraction > 1 ? 'cups' : measure.of;

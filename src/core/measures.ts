@@ -40,25 +40,26 @@ const tspFractions = [
   [3 / 4, '¾'], // the half and the quarter
 ] as const;
 
-/** Largest first, so that of two equal measures the one with less spooning is kept. `most` is in its own unit. */
+/** The cup is the household's own. Largest first, so that of two equal measures the one with less spooning is kept. `most` is in its own unit. */
 const drawer = [
-  { of: 'cup', ml: usCupMl, most: Infinity, fractions: cupFractions },
+  { of: 'cup', ml: undefined, most: Infinity, fractions: cupFractions },
   { of: 'tbsp', ml: volumeMl('tbsp'), most: 5, fractions: tbspFractions },
   { of: 'tsp', ml: volumeMl('tsp'), most: 6, fractions: tspFractions },
 ] as const;
 
 /**
- * The nearest measure a cook owns, with what rounding to it costs: at most a fifth from ½ teaspoon up. U.S. cups and
- * spoons.
+ * The nearest measure a cook owns, with what rounding to it costs: at most a fifth from ½ teaspoon up. U.S. spoons.
  * @param askedMl ml, 0 or more
+ * @param cupMl what the cup holds, ml, above 0; a U.S. one unless told. Spoons are the same whatever the cup
  * @returns undefined when it is under half of ⅛ teaspoon: then only a scale will do
- * @throws Refusal 'impossible-volume'
+ * @throws Refusal 'impossible-volume' or 'impossible-measure'
  * @source us-customary
  */
-export function kitchenMeasureMl(askedMl: number): KitchenMeasure | undefined {
+export function kitchenMeasureMl(askedMl: number, cupMl = usCupMl): KitchenMeasure | undefined {
   between('impossible-volume', 'The volume', askedMl, 0, 1e9, 'ml');
+  above('impossible-measure', 'The cup', cupMl, 0, 'ml');
   let best: KitchenMeasure | undefined;
-  for (const { of, ml, most, fractions } of drawer) {
+  for (const { of, ml = cupMl, most, fractions } of drawer) {
     const below = Math.floor(askedMl / ml);
     for (const whole of [below, below + 1]) {
       for (const [fraction, fractionText] of fractions) {
@@ -72,22 +73,4 @@ export function kitchenMeasureMl(askedMl: number): KitchenMeasure | undefined {
     }
   }
   return askedMl < volumeMl('tsp') / 16 ? undefined : best;
-}
-
-/**
- * The nearest measure for a weight of one food.
- * @param grams g, 0 or more
- * @param gramsPerCup what one U.S. cup of this food weighs, as it is cut, g, above 0; never another food's
- * @returns the measure and what rounding costs in g; undefined when only a scale will do
- * @throws Refusal 'impossible-weight' or 'impossible-measure'
- * @source us-customary
- */
-export function kitchenMeasure(
-  grams: number,
-  gramsPerCup: number,
-): (KitchenMeasure & { readonly grams: number; readonly costG: number }) | undefined {
-  between('impossible-weight', 'The weight', grams, 0, 1e9, 'g');
-  const gramsPerMl = above('impossible-measure', 'The weight of a cup', gramsPerCup, 0, 'g') / usCupMl;
-  const measure = kitchenMeasureMl(grams / gramsPerMl);
-  return measure && { ...measure, grams: measure.ml * gramsPerMl, costG: measure.costMl * gramsPerMl };
 }

@@ -1,8 +1,6 @@
 import { sodiumOfTableSaltMgPerG } from './nutrition.ts';
 import { above, between } from './within.ts';
 
-export { kitchenMeasure, kitchenMeasureMl, type KitchenMeasure, type MeasureName } from './measures.ts';
-
 /**
  * How many times a recipe, from servings.
  * @param wanted servings, above 0

@@ -41,7 +41,7 @@ export function weighedTrays(
   }
   throw new Refusal(
     'tray-count',
-    `B${batch.no} lies on ${count === 1 ? 'one tray' : `${count} trays`}, and I read ${weights.length} weights. Give ${count === 1 ? 'one' : `${count}, or one for the whole batch`}, or "tray ${Math.min(2, count)} 209 g".`,
+    `B${batch.no} lies on ${count === 1 ? 'one tray' : `${count} trays`}, and I read ${weights.length} weights. Give ${count === 1 ? 'one' : `${count}, or one for the whole batch, or "tray 2 209 g"`}.`,
   );
 }
 

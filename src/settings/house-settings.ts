@@ -1,18 +1,23 @@
 import { IANAZone } from 'luxon';
 import { celsiusFromF, usCupMl } from '#core/units.ts';
-import { pouchVolumeMl } from '#core/oxygen.ts';
 import { inRange, type ranges } from '#core/ranges.ts';
 import { gridFrom, type LabelsTold, sayGrid } from '#core/label-grid.ts';
 import { Refusal } from '#core/refusal.ts';
 import { defaultSettings, type Settings } from '#core/settings.ts';
 import { labelsTold } from '#words/label-parts.ts';
-import { altitudeM, countOf, flatSizeMm, type Names, quantities, trayWeights } from '#words/parts.ts';
+import { altitudeM, countOf, flatSizeMm, type Names, quantities } from '#words/parts.ts';
 import type { Reading } from '#words/reading.ts';
+import { pouchTold } from './pouch-told.ts';
 import { reminderSettings } from './reminder-settings.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
+import { taresTold } from './tray-tares.ts';
 
 type Change = {
-  readonly [K in keyof Settings]: { readonly name: K; readonly value: Settings[K] };
+  readonly [K in keyof Settings]: {
+    readonly name: K;
+    /** As told, or made of what was told before. */
+    readonly value: Settings[K] | ((before: Settings) => Settings[K]);
+  };
 }[keyof Settings];
 
 /** One thing a household can tell about itself. */
@@ -25,7 +30,10 @@ export interface HouseSetting {
   readonly say: (settings: Settings) => string;
 }
 
-function one<K extends keyof Settings>(name: K, value: Settings[K] | undefined): readonly Change[] {
+function one<K extends keyof Settings>(
+  name: K,
+  value: Settings[K] | ((before: Settings) => Settings[K]) | undefined,
+): readonly Change[] {
   return value === undefined ? [] : [{ name, value } as Change];
 }
 
@@ -82,21 +90,6 @@ function listMl(reading: Reading): number[] | undefined {
   });
   reading.take(...indexes);
   return [...new Set(values)].sort((a, b) => a - b);
-}
-
-function pouchTold(reading: Reading, names: Names): Settings['pouch'] | undefined {
-  const size = flatSizeMm.read(reading, names);
-  if (size)
-    return {
-      volumeMl: pouchVolumeMl(size.a, size.b),
-      told: `${sayNumber(size.a / 10)} x ${sayNumber(size.b / 10)} cm flat`,
-    };
-  const volumeMl = amount(reading, 'volume');
-  if (volumeMl === undefined) return undefined;
-  return {
-    volumeMl: within('pouchMl', volumeMl),
-    told: `${sayNumber(volumeMl)} ml`,
-  };
 }
 
 function dryerTold(reading: Reading, names: Names): readonly Change[] {
@@ -160,13 +153,9 @@ export const houseSettings: readonly HouseSetting[] = [
     say: ({ altitudeM: m }) => `altitude ${Math.round(m)} m`,
   },
   {
-    words: ['tray weight', 'tray weights', 'trays weigh', 'tare'],
+    words: ['tray weight', 'tray weights', 'trays weigh', 'tray weighs', 'tare', 'tray'],
     example: '/house tray weight 512 g',
-    read: (reading, names) =>
-      one(
-        'trayTaresG',
-        trayWeights.read(reading, names)?.map((g) => within('trayTareG', g)),
-      ),
+    read: (reading, names) => one('trayTaresG', taresTold(reading, names)),
     say: ({ trayTaresG: g, units }) =>
       g.length === 0 ? 'tray weight not told' : `tray weight ${sayList(g.map((one) => sayG(one, units)))}`,
   },
@@ -291,7 +280,11 @@ export const houseSettings: readonly HouseSetting[] = [
 
 /** The setting that a request names: the longest of its words that the text holds. */
 export function settingNamed(reading: Reading): HouseSetting | undefined {
-  const said = ` ${[...reading.left()].map((i) => reading.all[i]!.plain).join(' ')} `;
+  // Figures may stand between the words: 'tray 3 weight 502 g'.
+  const said = ` ${[...reading.left()]
+    .filter((i) => !/number|quantity/.test(reading.all[i]!.is))
+    .map((i) => reading.all[i]!.plain)
+    .join(' ')} `;
   const found = houseSettings
     .flatMap((setting) => setting.words.map((words) => ({ setting, words, at: said.indexOf(` ${words} `) })))
     .filter(({ at }) => at >= 0)

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { openTestHouse } from '../house.ts';
 import { openSeason, refuses } from '../season.ts';
 
 test.each([
@@ -40,6 +41,40 @@ test('ounces come first for a household that weighs so', () => {
   expect(house.say('/water B4-2')).toContain('3.4 oz (95 g)');
 });
 
+test.each([
+  ['/house tray 3 weight 502 g', 'tray weight 512 g, 512 g, 502 g and 512 g'],
+  ['/house tray 3 502', 'tray weight 512 g, 512 g, 502 g and 512 g'],
+  ['/house tray 3: 502 g, tray 4: 498 g', 'tray weight 512 g, 512 g, 502 g and 498 g'],
+  ['/house the weight of tray 1 is 0.5 kg', 'tray weight 500 g, 512 g, 512 g and 512 g'],
+])('one tray of several: %s', (typed, noted) => {
+  const house = openSeason();
+  expect(house.say(typed)).toBe(`Noted: ${noted}.`);
+  expect(house.say('/house')).toContain(noted);
+});
+
+test('one tray of a house that told nothing of the others is refused', () => {
+  const house = openTestHouse('2027-04-01 08:00');
+  expect(house.say('/house tray 3 weight 502 g')).toContain('What the other trays weigh is not told yet.');
+  house.say('/house tray weight 512 g');
+  expect(house.say('/house tray 3 weight 502 g')).toContain('How many trays there are is not told yet.');
+  expect(house.say('/house')).toContain('tray weight 512 g\n');
+});
+
+test.each([
+  ['/house pouches 20x30 and 15x20', 'I keep one usual pouch size', ['20 x 30 cm', '15 x 20 cm']],
+  ['/house pouches 8 x 12 in and 15x20 cm', 'I keep one usual pouch size', ['8 x 12 in', '15 x 20 cm']],
+  ['/house pouch 20x30', 'I read 20 x 30, but not of what.', ['20 x 30 cm']],
+  ['/house pouch 8 x 12', 'I read 8 x 12, but not of what.', ['8 x 12 cm', '8 x 12 in']],
+  ['/house pouch 200 by 300', 'I read 200 x 300, but not of what.', ['200 x 300 mm']],
+])('%s asks', (typed, asks, labels) => {
+  const house = openSeason();
+  const before = house.dump();
+  expect(house.say(typed)).toContain(asks);
+  expect(house.last.at(-1)!.reply.buttons!.map(({ label }) => label)).toEqual(labels);
+  expect(house.dump()).toBe(before);
+  expect(house.press(1)).toContain('Noted: pouch ');
+});
+
 refuses([
   ['/house wallpaper blue', /no setting of the house\. There are: altitude/],
   ['/house altitude', /no value/],
@@ -49,6 +84,10 @@ refuses([
   ['/house cup 2 ml', /A cup has to be between 100 and 500 ml; it was 2 ml/],
   ['/house absorbers -100 ml', /An absorber has to be between 10 and 5000 ml; it was -100 ml/],
   ['/house absorbers', /no value/],
+  ['/house tray 3', /no value/],
+  ['/house tray 3 weight', /no value/],
+  ['/house tray 9 weight 502 g', /There are 4 trays; there is no tray 9/],
+  ['/house tray 3 weight 502 g 498 g', /tray 3, but 2 weights/],
   ['/house dryer 0 trays', /cannot be/],
   ['/house zone Atlantis', /no time zone "Atlantis"/],
   ['/house moisture 50 %', /The moisture left in dry food has to be between 0 and 10 %; it was 50 %/],

@@ -29,6 +29,16 @@ test('with an ingredient at hand', () => {
   );
 });
 
+test.each(['us', '240 ml', '250 ml', '284 ml'])('a cup of %s leaves spoons alone', (cup) => {
+  const house = openSeason();
+  house.say(`/house cup ${cup}`);
+  house.say('/recipe Cocoa porridge, 2 servings: 100 g rolled oats; 2 tsp sugar; 1 1/4 cups milk');
+  const answer = house.say('/scale cocoa porridge x2');
+  expect(answer).toContain(' sugar: 4 tsp');
+  expect(answer).toContain(' milk: 2½ cups');
+  expect(answer).toContain('Rounding to those measures changes next to nothing.');
+});
+
 test('a sodium target gives the salt that may still go in', () => {
   const house = openSeason();
   const answer = house.say('/scale rice and beans sodium 500 mg');

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { kitchenMeasure, kitchenMeasureMl } from '#core/scaling.ts';
+import { kitchenMeasureMl } from '#core/measures.ts';
 
 const cupMl = 236.5882365; // U.S. cup, exact (NIST)
 
@@ -50,22 +50,21 @@ test('what rounding costs, with its sign', () => {
   expect(measure?.costFraction).toBeCloseTo(-10.2353 / 720, 6);
 });
 
-test('a weight goes by that food’s own cup: SR28 lentils, 192 g a cup (read)', () => {
-  expect(kitchenMeasure(400, 192)).toMatchObject({
-    whole: 2,
-    fraction: 1 / 8,
-    of: 'cup',
-    grams: expect.closeTo(408, 9),
-    costG: expect.closeTo(8, 9),
-  });
-  expect(kitchenMeasure(0.1, 288)).toBeUndefined();
+test('a cup of another size changes cups, never spoons: 4 U.S. teaspoons are 19.716 ml', () => {
+  for (const cup of [cupMl, 240, 250, 284.130625]) {
+    expect(kitchenMeasureMl((cupMl / 48) * 4, cup), `${cup} ml`).toMatchObject({ whole: 4, of: 'tsp' });
+    expect(kitchenMeasureMl(cup * 2.5, cup), `${cup} ml`).toMatchObject({
+      whole: 2,
+      fraction: 1 / 2,
+      of: 'cup',
+    });
+  }
 });
 
 describe('refusals', () => {
   test.each([-1, NaN])('%s ml', (bad) => {
     expect(() => kitchenMeasureMl(bad)).toThrow(expect.objectContaining({ code: 'impossible-volume' }));
-    expect(() => kitchenMeasure(bad, 192)).toThrow(expect.objectContaining({ code: 'impossible-weight' }));
-    expect(() => kitchenMeasure(100, bad)).toThrow(expect.objectContaining({ code: 'impossible-measure' }));
+    expect(() => kitchenMeasureMl(100, bad)).toThrow(expect.objectContaining({ code: 'impossible-measure' }));
   });
 });
 
