@@ -2,7 +2,7 @@ import { recipeFacts } from '#core/meal.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
 import { composerOf } from '#house/figures.ts';
 import { cautionLines } from '#house/caution-lines.ts';
-import type { RecipeChange } from '#house/change-words.ts';
+import type { RecipeChange } from '#words/recipe-changes.ts';
 import type { House } from '#house/house.ts';
 import type { Changed } from '#house/recipe-changes.ts';
 import { mentionLines } from '#house/recipe-questions.ts';

@@ -1,4 +1,5 @@
 import { plain } from '#words/numbers.ts';
+import { frameOf } from './frame.ts';
 import { readLine } from './read.ts';
 
 const methodHeading =
@@ -25,13 +26,21 @@ function isMethod(text: string): boolean {
 /**
  * A whole recipe as pasted: ingredient lines apart from headings and from the method.
  * @param text lines with bullets, boxes, numbering, headings, and perhaps the method below
- * @returns `lines` without bullets, in order; `headings` as typed; `method` the text set aside
+ * @returns `lines` without bullets, in order; `headings` as typed; `method` the text set aside, times and servings
+ * too; `servings` as those lines tell them, each as typed
  */
-export function splitRecipe(text: string): { lines: string[]; headings: string[]; method: string } {
+export function splitRecipe(text: string): {
+  lines: string[];
+  headings: string[];
+  method: string;
+  servings: string[];
+} {
+  const servings: string[] = [];
   const lines: string[] = [];
   const headings: string[] = [];
   const method: string[] = [];
   let inMethod = false;
+  let sentences = 0;
   const all = text.split(/\r\n|[\n\r\u2028\u2029]/).map((line) => line.trim());
   // A list whose lines open with '-5 g' or '-2 cups' uses the dash as a bullet; a single such line may mean it.
   const dashes = all.filter((line) => /^[-–—−][\d½¼¾⅓⅔]/.test(line)).length > 1;
@@ -40,6 +49,12 @@ export function splitRecipe(text: string): { lines: string[]; headings: string[]
     const bare = plain(raw)
       .replace(/^[*_]+|[*_]+$/g, '')
       .trim();
+    const frame = frameOf(bare);
+    if (frame) {
+      method.push(raw);
+      if (frame.servings !== null) servings.push(frame.servings);
+      continue;
+    }
     if (methodHeading.test(bare) || otherHeading.test(bare)) {
       inMethod = true;
       if (methodHeading.test(bare)) headings.push(raw);
@@ -65,12 +80,12 @@ export function splitRecipe(text: string): { lines: string[]; headings: string[]
     if (isMethod(clean)) {
       method.push(raw);
       // Two sentences in a row: the list is over.
-      if (method.length > 1 && lines.length > 0) inMethod = true;
+      if (++sentences > 1 && lines.length > 0) inMethod = true;
       continue;
     }
     const read = readLine(clean);
     if (read.is === 'heading') headings.push(clean);
     else if (read.is === 'line') lines.push(clean);
   }
-  return { lines, headings, method: method.join('\n') };
+  return { lines, headings, method: method.join('\n'), servings };
 }

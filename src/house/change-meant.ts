@@ -1,7 +1,7 @@
 import { Refusal } from '#core/refusal.ts';
 import { type Names, takeMeal } from '#words/parts.ts';
 import { Ambiguous, Reading } from '#words/reading.ts';
-import { changesTyped, type RecipeChange } from './change-words.ts';
+import { changesTyped, type RecipeChange } from '#words/recipe-changes.ts';
 import { nameKey } from './figures.ts';
 
 export interface ChangeMeant {

@@ -10,7 +10,7 @@ import { partlySealed } from './dryness.ts';
 import { factsOfBatch, nameKey, recipeNamed } from './figures.ts';
 import type { House } from './house.ts';
 import { withPackets } from './packets.ts';
-import type { RecipeChange } from './change-words.ts';
+import type { RecipeChange } from '#words/recipe-changes.ts';
 import { rememberAnswer, settleTold } from './recipe-questions.ts';
 import { asRecord, longestLine, longestName, mostLines, resolver } from './recipe-text.ts';
 

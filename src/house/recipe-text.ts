@@ -1,9 +1,10 @@
 import type { RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { type LineResult, readLine, resolveLine } from '#foods/line.ts';
+import { type LineResult, resolveLine } from '#foods/line.ts';
 import { splitRecipe } from '#foods/recipe.ts';
 import { massG, type Names, optional, servingsAbout } from '#words/parts.ts';
 import { Ambiguous, Reading } from '#words/reading.ts';
+import { sayList, sayNumber } from '#words/say.ts';
 import type { House } from './house.ts';
 
 /** A recipe request taken apart: what stands before the ingredient lines, and the lines. */
@@ -35,11 +36,8 @@ export function readRecipeText(text: string, names: Names): RecipeText {
   const { head, inline } = after.some((line) => line.trim() !== '')
     ? { head: first.replace(/:\s*$/, ''), inline: [] }
     : oneLine(first);
-  // 'Serves 4' on a line of its own, as in a pasted recipe, belongs to the heading.
-  const own = after.find((line) => line.trim() !== '') ?? '';
-  const isServings = servesLine.test(own);
-  const body = splitRecipe((isServings ? after.slice(after.indexOf(own) + 1) : after).join('\n'));
-  const lines = [...inline.filter((line) => readLine(line).is === 'line'), ...body.lines];
+  const body = splitRecipe([...inline, ...after].join('\n'));
+  const { lines } = body;
   const long = lines.find((line) => line.length > longestLine);
   if (long !== undefined)
     throw new Refusal(
@@ -51,14 +49,22 @@ export function readRecipeText(text: string, names: Names): RecipeText {
       'too-many-lines',
       `${lines.length} ingredient lines are more than a recipe of mine holds (${mostLines}).`,
     );
-  const reading = new Reading(isServings ? `${head}, ${own.trim()}` : head);
-  const { potG, count } = wholeInButtons(trimmed, head, isServings, () => ({
+  const reading = new Reading(head);
+  const { potG, count } = wholeInButtons(trimmed, head, () => ({
     potG: optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot', 'weighs')).read(
       reading,
       names,
     ),
     count: servingsAbout.read(reading, names),
   }));
+  const own = body.servings.map((typed) => servingsTold(typed, names));
+  const told = own.map(({ value }) => value);
+  const servings = [...new Set(count === undefined ? told : [count, ...told])];
+  if (servings.length > 1)
+    throw new Refusal(
+      'two-servings',
+      `I read ${sayList(servings.map(sayNumber))} servings. Say one number behind the name, and leave the other lines out.`,
+    );
   const name = reading
     .rest()
     .replace(/\s+(?:for|serves|serving|servings|makes|with|the|finished)$/i, '')
@@ -72,25 +78,35 @@ export function readRecipeText(text: string, names: Names): RecipeText {
     );
   return {
     name,
-    servings: count,
+    servings: servings[0],
     potG,
     lines,
     headings: body.headings,
     method: body.method,
-    remarks: reading.remarks,
+    remarks: [...reading.remarks, ...own.flatMap(({ remarks }) => remarks)],
   };
 }
 
-const servesLine =
-  /^\W*(?:(?:serves|makes|feeds|yields?|servings?|portions?)\b\W*(?:about )?[\d½]+(?: ?(?:-|–|to|or) ?\d+)?(?: (?:servings?|portions?|people))?|(?:for )?\d+(?: ?(?:-|–|to|or) ?\d+)? (?:servings?|portions?|people))\W*$/iu;
+/** How many a line of its own says, such as '4-6'. */
+function servingsTold(typed: string, names: Names): { value: number; remarks: readonly string[] } {
+  const reading = new Reading(`${typed} servings`);
+  try {
+    const value = servingsAbout.read(reading, names);
+    if (value === undefined)
+      throw new Refusal('bad-servings', `${typed} servings cannot be; from 1 to 1000 can.`);
+    return { value, remarks: reading.remarks };
+  } catch (error) {
+    if (!(error instanceof Ambiguous)) throw error;
+    throw new Refusal('doubtful-heading', `${error.question} Write it without the comma.`);
+  }
+}
 
 /** A question about the heading keeps the lines below: its buttons send the whole recipe. */
-function wholeInButtons<T>(text: string, head: string, isApart: boolean, read: () => T): T {
+function wholeInButtons<T>(text: string, head: string, read: () => T): T {
   try {
     return read();
   } catch (error) {
     if (!(error instanceof Ambiguous)) throw error;
-    if (isApart) throw new Refusal('doubtful-heading', `${error.question} Write it without the comma.`);
     throw new Ambiguous(
       error.question,
       error.options.map(({ label, request }) => ({ label, request: request + text.slice(head.length) })),

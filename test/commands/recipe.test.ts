@@ -145,6 +145,8 @@ test('one tap says of all of them that they are not in it', () => {
 });
 
 refuses([
+  ['/recipe Rice pot, 4 servings\nServes 6\n300 g rice', /I read 4 and 6 servings/],
+  ['/recipe Rice pot\nYield: 4 cups\n300 g rice', /not how many servings it makes/],
   ['/recipe barley soup: tofu is not in it', /Of "tofu" nothing is open in Barley soup/],
   ['/recipe Nothing known', /I know no recipe "Nothing known"/],
   ['/recipe Soup of the day\n300 g barley', /not how many servings it makes/],
@@ -157,3 +159,18 @@ refuses([
   ['/recipe barley soup line 9: 300 g barley', /there is no line 9/],
   ['/recipe unheard line 1: 300 g barley', /I know no recipe "unheard"/],
 ]);
+
+test.each([
+  ['Rice pot\nServes 6 • Cook 40 min\n300 g rice\n2 onions', 6],
+  ['Rice pot\nPrep 15 min\nCook 40 min\nYield: 4\n\nIngredients\n300 g rice\n2 onions', 4],
+  ['Rice pot\nTotal time 1 h\n300 g rice\n2 onions\nfor 6', 6],
+  ['Rice pot (serves 4)\nPrep 10 min\n300 g rice\n2 onions', 4],
+  ['Rice pot for 6\n300 g rice\n2 onions', 6],
+  ['Rice pot, 6 portions\nServes 6\n300 g rice\n2 onions', 6],
+  ['Rice pot\nServes 4-6\n300 g rice\n2 onions', 5],
+  ['Rice pot: serves 4; 300 g rice; 2 onions; cook 20 min', 4],
+])('times and servings are no ingredients: %j', (typed, servings) => {
+  const answer = openTestHouse().say(`/recipe ${typed}`);
+  expect(answer).toContain(`Recorded: Rice pot, ${servings} servings.`);
+  expect(answer).toMatch(/1\. 300 g rice.*\n2\. 2 onions.*\nThe pot/);
+});

@@ -22,6 +22,7 @@ Method
 2. Add everything else and simmer for 20 minutes.
 Serve hot.`;
   expect(splitRecipe(text)).toEqual({
+    servings: [],
     lines: [
       '2 cups red lentils',
       '1 large onion, diced',
