@@ -69,6 +69,13 @@ test('"next friday" is asked about', () => {
   expect(house.press(2)).toContain('Fri 16 Apr');
 });
 
+test('only what was shown to be dry and is sound counts as free: 2 and 6 pouches, neither B3-1 nor one found loose', () => {
+  const house = openSeason();
+  expect(house.say('/trip heron lake')).toContain('Free in stock: 9.48 servings in 8 pouches.');
+  house.say('/found B4-2 loose');
+  expect(house.say('/trip heron lake')).toContain('Free in stock: 8.48 servings in 7 pouches.');
+});
+
 refuses([
   ['/trip Swan Bay', /no days/],
   ['/trip Swan Bay 2027-02-30', /no day of the calendar/],

@@ -64,6 +64,15 @@ test('notes for those whom it concerns, none for others', () => {
   expect(answer).not.toMatch(/^(Ben|Rosa):/m);
 });
 
+test('pouches never shown to be dry are not offered for a meal: B3-1 is sealed unchecked', () => {
+  const house = openSeason();
+  expect(house.say('/stock')).toContain('UNCHECKED): B3-1');
+  expect(house.say('/water barley soup 3 pouches')).toContain(
+    'Only 2 of 3 pouches of Barley soup are in stock: B1-1 and B1-2.',
+  );
+  expect(house.say('/water barley soup')).not.toContain('B3-1');
+});
+
 refuses([
   ['/water', /what the water is for/],
   ['/water for 3', /what the water is for/],

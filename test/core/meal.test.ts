@@ -157,6 +157,8 @@ describe('the weight of the whole batch', () => {
     ['one tray again', [...weighed(20, 190, 191), ...weighed(21, 185)], 376],
     ['all together later', [...weighed(20, 190, 191), all(21, 378)], 378],
     ['all together first, then tray by tray', [all(20, 400), ...weighed(21, 190, 191)], 381],
+    ['all together twice', [all(20, 400), all(23, 380)], 380],
+    ['all together twice, one tray between', [all(20, 400), ...weighed(21, 190), all(23, 380)], 380],
     ['all together, then one tray alone', [all(20, 400), ...weighed(21, 190)], 400],
     ['trays, all together, one tray', [...weighed(19, 200, 200), all(20, 395), ...weighed(21, 190)], 395],
   ])('%s', (_, weighings, g) => expect(factsOf(loaded({ weighings })).dryG).toBe(g));
@@ -254,4 +256,5 @@ test('weighed through is when the tray weighed longest ago was weighed last', ()
   expect(weighedThroughAtMs(loaded({ weighings: [...weighed(20, 190, 191), all(24, 380)] }))).toBe(
     24 * hourMs,
   );
+  expect(weighedThroughAtMs(loaded({ weighings: [all(20, 400), all(23, 380)] }))).toBe(23 * hourMs);
 });

@@ -10,6 +10,13 @@ import {
   volumeMl,
 } from '#core/units.ts';
 
+// Witness: 28.349523125 g exactly (NIST Handbook 44, appendix C); 28 g is what labels round to.
+test('an ounce is an ounce, not 28 g', () => {
+  expect(massG('oz')).toBe(28.349523125);
+  expect(16 * massG('oz')).toBe(massG('lb'));
+  expect(converted(100, 'oz', 'g')).toBeCloseTo(2834.9523125, 9);
+});
+
 // Words cooks type: common practice, no source. The factors are held in test/published/us-customary.test.ts.
 test.each([
   ['g', 'g'],

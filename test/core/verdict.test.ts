@@ -57,7 +57,9 @@ test('diets', () => {
   expect(is(oats, 'coeliac')).toBe('blocked');
   expect(is(glutenFreeOats, 'coeliac')).toBe('unknown');
   expect(is(gelatine, 'vegetarian')).toBe('blocked');
-  expect(is(gelatine, 'pork')).toBe('unknown');
+  // It comes from pigs or cattle; which, only the label tells: common practice, no source.
+  for (const animal of ['pork', 'beef', 'meat']) expect(is(gelatine, animal), animal).toBe('unknown');
+  for (const animal of ['lamb', 'poultry']) expect(is(gelatine, animal), animal).toBe('clear');
   expect(verdictFor([mystery], [avoidanceOf('vegan')!]).is).toBe('unknown');
 });
 

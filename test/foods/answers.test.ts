@@ -50,6 +50,19 @@ test.each<[string, string]>([
   ['1 cup oat milk', 'the table has no oat milk; counted as "Beverages, rice milk, unsweetened"'],
 ])('%s says: %s', (line, remark) => expect(resolve(line).remarks).toContain(remark));
 
+// What a size does where the tables know one size only: common practice, no source. A large pack is two, a large clove is not.
+test.each([
+  ['1 tin chopped tomatoes', 400],
+  ['1 small tin chopped tomatoes', 220],
+  ['1 medium tin chopped tomatoes', 400],
+  ['1 large tin chopped tomatoes', 800],
+  ['1 extra large tin chopped tomatoes', 1000],
+  ['1 bunch parsley', 60],
+  ['1 small bunch parsley', 42],
+  ['1 large bunch parsley', 81],
+  ['1 extra large bunch parsley', 96],
+])('%s: %f g', (line, grams) => expect(resolve(line).grams).toBeCloseTo(grams, 9));
+
 test('names are the short ones of a kitchen, with the state', () => {
   expect(resolve('1 cup red lentils').called).toBe('red lentils, dry');
   expect(resolve('2 cups cooked rice').called).toBe('rice, cooked');

@@ -53,6 +53,27 @@ test('a change that a later one from another chat stands on is not taken back', 
   expect(house.say('/undo')).toContain('Taken back: loaded B1');
 });
 
+test("a row that another chat changed later is not overwritten by undo: the later one's words stay", () => {
+  const house = openTestHouse();
+  house.say('/house altitude 10 m');
+  house.say('/house altitude 340 m');
+  house.db
+    .prepare(
+      `INSERT INTO chat (door, chat_key, household, is_private, title, admitted_at_ms) SELECT door, 'aside', household, 1, 'aside', 0 FROM chat`,
+    )
+    .run();
+  house.say('/house altitude 500 m', 'Ben', { chatKey: 'aside' });
+  const before = house.dump();
+  expect(house.say('/undo')).toContain(
+    '"set altitude 340 m" cannot be taken back yet: a later change stands on it (Ben: set altitude 500 m).',
+  );
+  expect(house.dump()).toBe(before);
+  expect(house.say('/house')).toContain('altitude 500 m');
+  house.say('/undo', 'Ben', { chatKey: 'aside' });
+  expect(house.say('/undo')).toContain('Taken back: set altitude 340 m');
+  expect(house.say('/house')).toContain('altitude 10 m');
+});
+
 test('the log names who did what and marks what was taken back', () => {
   const house = openTestHouse();
   house.say('/house altitude 340 m', 'Ana');
