@@ -27,7 +27,7 @@ export type Addressed =
       readonly is: 'request';
       readonly main: Chosen;
       /** What the same message tells besides. */
-      readonly also: Chosen | null;
+      readonly also: readonly Chosen[];
       /** The deed that a question may mean: offered, never done. */
       readonly offer: Chosen | null;
     }
@@ -45,7 +45,7 @@ export type Addressed =
 
 /** Nobody expects an answer to these. */
 const courtesy =
-  /^(?:(?:many )?thanks?(?: you)?(?: (?:a lot|so much|again))?|thx|ty|cheers|ok(?:ay)?|k|great|good|nice|perfect|lovely|cool|super|wow|haha|lol|yay|yes|no|nope|yep|got it|well done|good (?:job|bot|night)|you(?:['’]re| are) (?:the best|great)|bye|see you)[\s!.,\p{Extended_Pictographic}\u{fe0f}]*$/iu;
+  /^(?:haha+.*|lol.*|(?:many )?thanks?(?: you)?(?: (?:a lot|so much|again))?|thx|ty|cheers|ok(?:ay)?|k|great|good|nice|perfect|lovely|cool|super|wow|haha|lol|yay|yes|no|nope|yep|got it|well done|good (?:job|bot|night)|you(?:['’]re| are) (?:the best|great)|bye|see you)[\s!.,\p{Extended_Pictographic}\u{fe0f}]*$/iu;
 
 /** All that a text may turn out to ask for. */
 export interface Requests {
@@ -96,7 +96,7 @@ const itAsks = 'that reads as a question';
 
 /** A request by its slash: its words are its own. */
 function plainly(command: Command, words: string): Addressed {
-  return { is: 'request', main: { command, words, holds: null, left: [] }, also: null, offer: null };
+  return { is: 'request', main: { command, words, holds: null, left: [] }, also: [], offer: null };
 }
 
 /** A request that records, put as a question: what is asked is answered, and the deed is offered. */
@@ -106,8 +106,8 @@ function asked(command: Command, words: string, requests: Requests, names: Names
     (one) => !one.command.records && one.score >= leastScore,
   );
   return answers
-    ? { is: 'request', main: chosen(answers), also: null, offer: deed }
-    : { is: 'request', main: deed, also: null, offer: null };
+    ? { is: 'request', main: chosen(answers), also: [], offer: deed }
+    : { is: 'request', main: deed, also: [], offer: null };
 }
 
 interface Scored {
@@ -171,8 +171,11 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
   // To be told a little besides the point costs less than to be asked; to record the wrong thing costs most.
   if (isClose && best.command.records && !best.meaning.also && isFree(best) && isFree(rival))
     return { is: 'several', of: [chosen(best), chosen(rival)] };
-  const second = best.meaning.also;
-  const alsoCommand = second && called(second.means, requests.commands);
+  const also: Chosen[] = [];
+  for (let more = best.meaning.also; more; more = more.also) {
+    const command = called(more.means, requests.commands);
+    if (command) also.push({ command, words: more.words, holds: more.holds, left: more.left });
+  }
   const deed = best.command.records
     ? undefined
     : readings.find(
@@ -181,10 +184,7 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
   return {
     is: 'request',
     main: chosen(best),
-    also:
-      second && alsoCommand
-        ? { command: alsoCommand, words: second.words, holds: second.holds, left: second.left }
-        : null,
+    also,
     offer: deed && isQuestion(text) ? chosen(deed) : null,
   };
 }

@@ -136,14 +136,14 @@ function handle(house: Answerer, message: Message): Reacted {
   const { command, words } = main;
   const isPressed = message.button !== null;
   const finish = ({ reply, outcome, entry }: Carried): Reacted => {
-    const more = [also, deed].flatMap((one) =>
-      one === null || outcome === 'refused' ? [] : (offer(house, message, household, one) ?? []),
+    const more = [...also, ...(deed ? [deed] : [])].flatMap((one) =>
+      outcome === 'refused' ? [] : (offer(house, message, household, one) ?? []),
     );
     if (isPressed) stores.messages.settle(message, outcome);
     else stores.messages.remember(message, outcome, entry);
     const remarked =
       main.remark === undefined ? reply : { ...reply, group: `${reply.group}\n(${main.remark})` };
-    return respond(withOffers(remarked, more, also !== null));
+    return respond(withOffers(remarked, more, also.length > 0));
   };
   if (!isPressed && command.records && (main.holds !== null || main.left.length > 0)) {
     stores.messages.remember(message, 'refused');

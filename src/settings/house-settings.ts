@@ -172,7 +172,7 @@ export const houseSettings: readonly HouseSetting[] = [
     },
   },
   {
-    words: ['absorber safety', 'safety'],
+    words: ['absorber safety', 'safety factor', 'safety'],
     example: '/house absorber safety 1.5',
     read: (reading) => {
       const value = amount(reading, null);

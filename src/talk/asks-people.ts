@@ -48,7 +48,7 @@ export const mayEat: Reader = (look) => {
     who.length > 0 &&
     !hasThing &&
     avoid !== undefined &&
-    look.says(/ (?:may|can|eat|have|allowed|allergic) /)
+    (look.says(/ (?:may|can|eat|have|allowed|allergic) /) || look.said.all.length < 6)
   )
     return ask('eaterof', quoted(who[0]!), 4.5);
   if (
@@ -93,6 +93,13 @@ export const ingredients: Reader = (look) => {
 /** 'Who is vegetarian', 'what is Noa allergic to', 'who cannot have milk'. */
 export const eaters: Reader = (look) => {
   if (!isAsking(look)) return undefined;
+  if (
+    look.said.people.length > 0 &&
+    look.said.meals.length === 0 &&
+    look.said.codes.length === 0 &&
+    look.says(/ (?:know|tell .*|info|information|card|recorded) (?:about|of|on|for) /)
+  )
+    return ask('eaterof', quoted(look.person()!), 4);
   const diet = diets.exec(look.said.text)?.[1] ?? avoided(look);
   const hasThing = look.said.meals.length + look.said.codes.length > 0;
   if (

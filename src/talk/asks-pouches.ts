@@ -113,6 +113,26 @@ export const keeping: Reader = (look) => {
 };
 
 /** 'Should I throw out B1-5', 'should we eat it now': what its date says. */
+/** 'Soup?' alone: how much of it there is. */
+export const nameAlone: Reader = (look) => {
+  const [meal, another] = look.said.meals;
+  if (
+    !meal ||
+    another ||
+    look.said.people.length > 0 ||
+    look.leftBy(meal.at).length > 0 ||
+    look.said.all.length > meal.at.length + 3
+  )
+    return undefined;
+  return ask('howmany', look.mealTyped() ?? '', 2.5);
+};
+
+/** 'B3-1 or B3-3 first?': which keeps less long. */
+export const first: Reader = (look) =>
+  look.said.codes.length > 1 && isAsking(look) && look.says(/ (?:first|better|rather|sooner) /)
+    ? ask('keeps', look.said.codes.map(({ code }) => `B${code.batch}-${code.no}`).join(' '), 4)
+    : undefined;
+
 export const should: Reader = (look) =>
   look.said.codes.length > 0 &&
   isAsking(look) &&

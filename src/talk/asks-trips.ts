@@ -6,6 +6,8 @@ import type { Look } from './look.ts';
 export const tripAsks: Reader = (look) => {
   if (!isAsking(look) && !look.says(/ (?:who eats what|menu) /)) return undefined;
   const trip = look.trip() ?? '';
+  if (trip === '' && look.says(/ (?:what|which|list|show|any) (?:\w+ )?trips? (?:do|are|have|is|$)/))
+    return ask('trip', '', 4.5);
   const day = dayText(look);
   const slot = look.slotMeal()?.meal ?? '';
   const isFood = look.says(/ (?:eat|eats|eating|dinner|breakfast|lunch|supper|menu|for food|meal|meals) /);

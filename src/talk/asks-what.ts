@@ -3,6 +3,9 @@ import type { Reader } from './hold.ts';
 
 /** 'What happened to B3-2', 'did we eat B1-3', 'where is B2-1', 'who threw away B3-2', 'when was B1 sealed'. */
 export const history: Reader = (look) => {
+  if (isAsking(look) && look.said.codes.length > 0 && look.has('pack')) return ask('whatof', about(look), 5);
+  if (isAsking(look) && about(look) !== '' && look.says(/ how old /))
+    return ask('whatof', `${about(look)} when loaded`, 6);
   // To take back one thing out of the middle is not possible yet: what became of it is shown.
   if (look.has('undo') && about(look) !== '') return ask('whatof', about(look), 6);
   const what = about(look);

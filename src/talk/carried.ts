@@ -3,7 +3,7 @@ import type { Look } from './look.ts';
 
 /** 'Took B1-2 and B1-3', 'everything is packed', 'took B1-2 out of the backpack'. */
 export const packing: Reader = (look) => {
-  const verbs = look.at(...idea('pack'));
+  const verbs = look.at(...idea('pack'), 'tick');
   const isOut = look.says(/ (?:out of|from) (?:the |my |our )?(?:back ?pack|rucksack|bag|pack) | unpack/);
   if (verbs.length === 0 && !isOut) return undefined;
   if (look.says(/ how (?:heavy|much)/)) return undefined;
@@ -68,6 +68,13 @@ export const comingBack: Reader = (look) => {
       left: [],
       holds: holdOf(look, { except: true }),
     };
+  if (
+    /^ (?:it s |we )?(?:all|everything|everything s|all of it) (?:is |was |has been |got )?(?:eaten|gone|used|finished) $/.test(
+      look.folded,
+    ) ||
+    /^ (?:we )?(?:ate|finished) (?:everything|all of it|it all) $/.test(look.folded)
+  )
+    return { means: 'back', words: 'all eaten', score: 4, left: [], holds: holdOf(look) };
   if (verbs.length === 0 || !(everything || codes)) return undefined;
   if (look.says(/ (?:out of|take that|taking|take it|took that) (?:the |my |our )?(?:back|rucksack)/))
     return undefined;
@@ -84,7 +91,7 @@ export const comingBack: Reader = (look) => {
     words,
     score: scoreOf(4, codes && 2, everything && 1),
     left: [],
-    holds: holdOf(look, { except: words.includes('returned') }),
+    holds: holdOf(look, { except: words.includes('returned'), negated: words.includes('returned') }),
   };
 };
 
@@ -98,13 +105,15 @@ function outcomesIn(look: Look): string | undefined {
       .join(' ');
     const rest = /\b(?:everything|all|the rest|the others?|others|the lot)\b/iu.test(clause);
     if (codes === '' && !rest) continue;
-    const came = /\b(?:lost|stolen|missing|gone)\b/iu.test(clause)
-      ? 'lost'
-      : /\b(?:ate|eaten|eat|used|finished)\b/iu.test(clause)
-        ? 'eaten'
-        : /\b(?:back|returned|brought|left over|home)\b/iu.test(clause)
-          ? 'returned'
-          : undefined;
+    const came = /\bnot (?:eaten|used|opened|needed)\b|\bunopened\b|\bleft over\b/iu.test(clause)
+      ? 'returned'
+      : /\b(?:lost|stolen|missing|gone)\b/iu.test(clause)
+        ? 'lost'
+        : /\b(?:ate|eaten|eat|used|finished)\b/iu.test(clause)
+          ? 'eaten'
+          : /\b(?:back|returned|brought|left over|home)\b/iu.test(clause)
+            ? 'returned'
+            : undefined;
     if (came === undefined) return undefined;
     out.push(`${codes === '' ? 'rest' : codes} ${came}`);
   }

@@ -72,7 +72,7 @@ export const throwing: Reader = (look) => {
 };
 
 const foundWords =
-  / (?:tight|firm|holding|hold|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
+  / (?:tight|firm|holding|hold|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|torn|ripped|punctured|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
 
 /** 'B3-2 is loose', 'B1-4 and B1-5 hold', 'resealed B3-2 with 92 g'. */
 export const finding: Reader = (look) => {
@@ -82,7 +82,7 @@ export const finding: Reader = (look) => {
   const word = foundWords.exec(look.folded)![0].trim();
   const plain = /^(?:hold|held|holding|firm)/.test(word)
     ? 'tight'
-    : /^(?:lost|drew|leak)/.test(word)
+    : /^(?:lost|drew|leak|hole|torn|ripped|punctured)/.test(word)
       ? 'loose'
       : /^(?:puff|bloat|swell)/.test(word)
         ? 'swollen'
@@ -119,6 +119,10 @@ export const takingBack: Reader = (look) => {
     words: '',
     score: hasThing ? 2 : 5,
     left: hasThing ? [look.textOf([...look.said.codes, ...look.said.batches].map(({ at }) => at))] : [],
-    holds: look.said.mood.asks ? 'that reads as a question' : null,
+    holds: look.said.mood.asks
+      ? 'that reads as a question'
+      : / last (?:two|three|four|five|\d+|few) /.test(look.folded)
+        ? 'I take back one thing at a time, the last first'
+        : null,
   };
 };

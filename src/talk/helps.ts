@@ -19,10 +19,12 @@ export const helping: Reader = (look) => {
   if (
     /^[\s?？!]+$/.test(look.said.text) ||
     look.says(
-      / what can (?:you|i|we) (?:do|say|ask|type)| what do you do | how do (?:we|i) (?:begin|start|use (?:you|this|the bot))| what (?:is|are) (?:this|you) (?:for )?$| how does (?:this|it) work| getting started | where do (?:we|i) start /,
+      / what can (?:you|i|we) (?:do|say|ask|type)| what do you do | how do (?:we|i) (?:begin|start|use (?:you|this|the bot))| what (?:is|are) (?:this|you) (?:for )?$| how does (?:this|it) work| (?:can|could) you help(?: me| us)? $| getting started | where do (?:we|i) start /,
     )
   )
     return shown('firstwords', '', 5);
+  const works = /\bhow (?:does|do)\s+\/?(\w+)\s+work/iu.exec(look.said.text)?.[1];
+  if (works !== undefined) return shown('help', works.toLowerCase(), 5);
   const how =
     / how (?:do|can|should|would|to) (?:i |we |you |one )?(?:(record|seal|weigh|load|rate|print|plan|pack|undo|take back|correct|fix|add|delete|remove|cook|scale|enter|change|set|tell|note|mark|log|save|throw|discard|use|label|make|start|cancel|rename|export))/.exec(
       look.folded,

@@ -43,6 +43,7 @@ const asFigures = (word: string) => small[word.toLowerCase()] ?? word;
  */
 function withCodes(text: string): string {
   return text
+    .replace(/\btray(?=\d)/giu, 'tray ')
     .replace(
       new RegExp(`\\b(?:batch|load) (?:no\\.? ?|number |#)?(${count})\\b(?! ?(?:g|kg|trays?|x)\\b)`, 'giu'),
       (_, n: string) => `B${asFigures(n)}`,

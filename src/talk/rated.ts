@@ -62,6 +62,18 @@ export const rating: Reader = (look) => {
   const unclear = look.says(
     / (?:not|wasn t|isn t|never) (?:too |that |so |very )?(?:salty|bland|hungry)(?! enough)/,
   );
+  const unmeasured =
+    !/ \d+ ?(?:ml|l|cup|cups|dl|cl) /.test(look.folded) &&
+    look.says(/ (?:more|less|too much|too little) water | too (?:dry|wet|runny|watery|thick|soupy|thin) /) &&
+    !look.said.mood.asks;
+  if (thing && words.length === 0 && unmeasured)
+    return {
+      means: 'rate',
+      words: thing.words,
+      score: 5,
+      left: [],
+      holds: 'I need how much: say 40 ml more, or 40 ml less',
+    };
   if (!thing || (words.length === 0 && !unclear)) return undefined;
   if (look.said.mood.asks || look.has('wish', 'fancy')) return undefined;
   // 'I want soup again' wishes.

@@ -1,5 +1,6 @@
+import { fold } from '#words/near.ts';
 import { type Reader, holdOf } from './hold.ts';
-import type { Look } from './look.ts';
+import { Look, type Meaning } from './look.ts';
 
 /** The text from the first token of a kind on; for what a request reads by itself. */
 export function quantityText(look: Look, ...kinds: readonly string[]): string | undefined {
@@ -37,12 +38,16 @@ const settings: readonly SettingCue[] = [
   },
   {
     name: 'tray weight',
-    cue: /^(?=.* trays? )(?!.* (?:dryer|drier|machine|holds?) )/,
+    cue: /^(?=.* trays? )(?!.* (?:dryer|drier|machine|holds?) )(?!.* have \d+ trays )/,
     value: (look) =>
       behindWords(look, /\d+(?:[.,]\d+)?\s*(?:lbs?|pounds?)\s*\d+(?:[.,]\d+)?\s*(?:oz|ounces?)/iu) ??
       quantityText(look, 'mass'),
   },
-  { name: 'dryer', cue: / (?:dryer|drier|machine) | trays of /, value: (look) => dryerText(look) },
+  {
+    name: 'dryer',
+    cue: / (?:dryer|drier|machine) | trays of | have \d+ trays /,
+    value: (look) => dryerText(look),
+  },
   {
     name: 'pouch',
     cue: / (?:bags?|pouch|pouches|pouch size) /,
@@ -103,6 +108,23 @@ const settingWords =
 
 /** 'We live at 520 m', 'our bags are 8 x 10 inches', 'switch to imperial units'. */
 export const setting: Reader = (look) => {
+  const clauses = look.said.text.split(
+    /[,;.]\s+|\s+and\s+(?=(?:our|the|my|storage|altitude|absorbers?|bags?|pouch|trays?|dryer|scale|cups?)\b)/iu,
+  );
+  if (clauses.length < 2 || look.said.mood.asks || look.said.text.length > 400) return oneSetting(look);
+  const told = clauses.reduce<string[]>((all, clause) => {
+    // '…, max 6 kg' goes on about the setting before.
+    if (all.length > 0 && !settings.some(({ cue }) => cue.test(` ${fold(clause)} `)))
+      all[all.length - 1] += `, ${clause}`;
+    else all.push(clause);
+    return all;
+  }, []);
+  const found = told.map((clause) => oneSetting(new Look(`our house: ${clause}`, look.names)));
+  if (told.length < 2 || found.some((one) => one === undefined)) return oneSetting(look);
+  return (found as Meaning[]).reduceRight((rest, one) => ({ ...one, score: 5, also: rest }));
+};
+
+const oneSetting: Reader = (look) => {
   const { all, mood, text } = look.said;
   if (look.said.trips.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
   if (look.said.codes.length + look.said.batches.length > 0 || mood.asks) return undefined;
@@ -121,7 +143,8 @@ export const setting: Reader = (look) => {
       const from = text.toLowerCase().indexOf(value.toLowerCase());
       const isIn = from >= 0 && token.from >= from && token.to <= from + value.length;
       const words = value.toLowerCase().split(/[\s,]+|(?<=\d)x(?=\d)/);
-      return isIn || token.plain.split(/\s+/).every((word) => words.includes(word)) ? [i] : [];
+      const isFigure = token.is === 'quantity' && words.includes(String(token.value));
+      return isIn || isFigure || token.plain.split(/\s+/).every((word) => words.includes(word)) ? [i] : [];
     }),
   );
   const explicit = look.has('set', 'house', 'setting', 'switch', 'change') || look.says(/ we live | our /);

@@ -1,3 +1,4 @@
+import { fold } from '#words/near.ts';
 import { type Reader, holdOf } from './hold.ts';
 
 /** Sodium in table salt, g per g: 22.98976928 / (22.98976928 + 35.45). @source iupac-weights */
@@ -5,6 +6,10 @@ const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
   / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
+
+/** Words that open a sentence and are nobody's name. */
+const notNames =
+  /^(?:it|that|this|he|she|there|the|a|batch|pouch|tray|trip|dinner|today|tomorrow|soup|water|altitude|storage)$/iu;
 
 /** 'I'm vegan now', 'Noa turned 8', 'Ben hates mushrooms', 'Noa can have milk again'. */
 export const eater: Reader = (look) => {
@@ -15,6 +20,21 @@ export const eater: Reader = (look) => {
   );
   if (added && !mood.asks && people.every(({ names: [name] }) => name !== added[1]))
     return { means: 'eater', words: `${added[1]} ${added[2]}`, score: 4, left: [], holds: null };
+  const unknown = /^\s*(\p{L}{2,20})\s+(?:is|turns|turned)\s+(\d{1,2})\b(.*)$/su.exec(look.said.text);
+  if (
+    unknown &&
+    !mood.asks &&
+    people.length === 0 &&
+    look.said.meals.length === 0 &&
+    !notNames.test(unknown[1]!)
+  )
+    return {
+      means: 'eater',
+      words: `${unknown[1]![0]!.toUpperCase()}${unknown[1]!.slice(1)} ${unknown[2]} years ${unknown[3]!.replace(/^[\s,]*(?:and\s+)?/u, '')}`,
+      score: 3.5,
+      left: [],
+      holds: null,
+    };
   const [who] = people;
   if (!who || mood.asks) return undefined;
   const isMe = who.names[0] === look.names.me && !all.some((token) => token.typed === look.names.me);
@@ -40,7 +60,13 @@ export const eater: Reader = (look) => {
     .replace(/\b(?:hates?|can['’]?t stand|doesn['’]?t like|does not like|don['’]?t like)\b/giu, 'dislikes')
     .replace(/\b(?:can|may)\s+(?:eat|have)\b/iu, 'may eat')
     .replace(/\s+/gu, ' ')
-    .trim();
+    .trim()
+    .replace(
+      isMe && fold(look.said.text).includes(`${fold(look.names.me)} `)
+        ? new RegExp(`^${look.names.me}[\\s,]+`, 'iu')
+        : /(?!)/u,
+      '',
+    );
   const salt = /\b(\d+(?:[.,]\d+)?)\s*(g|mg)\s+(?:of\s+)?salt\b/iu.exec(look.said.text);
   const sodiumMg = salt
     ? Math.round(Number(salt[1]!.replace(',', '.')) * (salt[2] === 'g' ? 1000 : 1) * sodiumShareOfSalt)
@@ -92,6 +118,12 @@ export const pot: Reader = (look) => {
 export const teaching: Reader = (look) => {
   const { mood } = look.said;
   const text = look.bare;
+  if (
+    mood.asks &&
+    look.says(/ our .*(?:hold|holds|weigh|weighs|big) | how (?:big|much) is our /) &&
+    !look.says(/ (?:trays?|pouch|pouches|bags?|dryer) /)
+  )
+    return { means: 'our', words: '', score: 4, left: [], holds: null };
   if (mood.asks)
     return look.says(/ (?:our|my) (?:measures?|words?|units) | what have we taught /)
       ? { means: 'our', words: '', score: 4, left: [], holds: null }

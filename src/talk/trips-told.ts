@@ -29,7 +29,14 @@ export const trip: Reader = (look) => {
     lower;
   if (place === undefined)
     return { means: 'trip', words: text, score: 1, left: [], holds: 'I found no place in it' };
+  // 'A weekend trip, 12-13 June': the figures are the days.
+  const hasDates = /\d\s*(?:-|–|to)\s*\d|\b\d{1,2}\s+\p{L}{3,}|\p{L}{3,}\s+\d{1,2}\b/u.test(text);
   const rest = text
+    .replace(hasDates ? /\b(?:this |next )?weekend\b/giu : /(?!)/u, ' ')
+    .replace(
+      new RegExp(`\\b(?:to|at|in)\\s+(?:the\\s+)?${place.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}`, 'u'),
+      ' ',
+    )
     .replace(place, ' ')
     .replace(
       /\b(?:new|trip|camping|camp|hiking|hike|backpacking|canoeing|going|we['’]?re|we are|we|i['’]?m|off|away|at the|at|to the|let['’]?s|go|plan(?:ning)?|a|only|just|everyone|everybody)\b/giu,
@@ -53,7 +60,7 @@ function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | 
   const { all } = look.said;
   const drop = new Set(known.at);
   const isCancel =
-    look.has('cancel', 'postpone') ||
+    look.has('cancel', 'postpone', 'delete', 'remove', 'drop') ||
     look.says(/ call(?:ed)? off | is off | not going | over | not happening /);
   const whose = [...new Set(look.said.people.map(({ names: [name] }) => name))];
   const notComing = look.says(

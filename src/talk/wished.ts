@@ -16,7 +16,9 @@ export const wishing: Reader = (look) => {
     meal !== undefined &&
     look.names.trips.length > 0 &&
     !look.said.mood.asks &&
-    (slot !== undefined || / (?:mon|tues|wednes|thurs|fri|satur|sun)day /.test(look.folded)) &&
+    (slot !== undefined ||
+      (look.said.people.length > 0 && look.says(/ for /)) ||
+      / (?:mon|tues|wednes|thurs|fri|satur|sun)day /.test(look.folded)) &&
     !look.has('eat', 'use', 'have', 'seal', 'weigh', 'load', 'pack', 'cook', 'make', 'water') &&
     look.said.codes.length + look.said.batches.length === 0;
   if (
