@@ -180,10 +180,13 @@ function withOffers(reply: Reply, more: readonly Choice[], isSaid: boolean): Rep
   };
 }
 
-const asButton = ({ command, words }: Chosen): Choice => ({
-  label: `${command.summary.split(/[,:;(]/)[0]!.trim()}: ${words}`.slice(0, 60),
-  request: `/${command.name} ${words}`.trim(),
-});
+const asButton = ({ command, words }: Chosen): Choice => {
+  const does = command.summary.split(/[,:;(]/)[0]!.trim();
+  return {
+    label: (words && !words.startsWith(':') ? `${does}: ${words}` : does).slice(0, 60),
+    request: `/${command.name} ${words}`.trim(),
+  };
+};
 
 /** What came nearest, and where to begin. */
 function notUnderstood(

@@ -20,6 +20,12 @@ export const eater: Reader = (look) => {
   );
   if (added && !mood.asks && people.every(({ names: [name] }) => name !== added[1]))
     return { means: 'eater', words: `${added[1]} ${added[2]}`, score: 4, left: [], holds: null };
+  const introduced =
+    /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is)\s+(\p{Lu}[\p{L}'’-]+),\s*(?:and\s+)?(.+)$/su.exec(
+      look.said.text,
+    );
+  if (introduced && !mood.asks && !eaterCue.test(` ${fold(introduced[1]!)} `))
+    return { means: 'eater', words: `${introduced[1]} ${introduced[2]}`, score: 4, left: [], holds: null };
   const unknown = /^\s*(\p{L}{2,20})\s+(?:is|turns|turned)\s+(\d{1,2})\b(.*)$/su.exec(look.said.text);
   if (
     unknown &&
@@ -60,13 +66,7 @@ export const eater: Reader = (look) => {
     .replace(/\b(?:hates?|can['’]?t stand|doesn['’]?t like|does not like|don['’]?t like)\b/giu, 'dislikes')
     .replace(/\b(?:can|may)\s+(?:eat|have)\b/iu, 'may eat')
     .replace(/\s+/gu, ' ')
-    .trim()
-    .replace(
-      isMe && fold(look.said.text).includes(`${fold(look.names.me)} `)
-        ? new RegExp(`^${look.names.me}[\\s,]+`, 'iu')
-        : /(?!)/u,
-      '',
-    );
+    .trim();
   const salt = /\b(\d+(?:[.,]\d+)?)\s*(g|mg)\s+(?:of\s+)?salt\b/iu.exec(look.said.text);
   const sodiumMg = salt
     ? Math.round(Number(salt[1]!.replace(',', '.')) * (salt[2] === 'g' ? 1000 : 1) * sodiumShareOfSalt)
@@ -84,7 +84,6 @@ export const eater: Reader = (look) => {
   };
 };
 
-/** 'Our mug holds 300 ml', 'a medium onion here is more like 120 g', 'by curry we mean …'. */
 /** 'Remove Rosa': nobody is taken out without a tap. */
 export const leaving: Reader = (look) => {
   const [who] = look.said.people;
@@ -115,6 +114,7 @@ export const pot: Reader = (look) => {
   };
 };
 
+/** 'Our mug holds 300 ml', 'a medium onion here is more like 120 g', 'by curry we mean …'. */
 export const teaching: Reader = (look) => {
   const { mood } = look.said;
   const text = look.bare;

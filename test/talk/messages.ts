@@ -141,6 +141,7 @@ const kitchen: readonly TalkRow[] = [
 const people: readonly TalkRow[] = [
   ['I hate mushrooms', 'eater', 'does'],
   ["I'm vegan now", 'eater', 'does'],
+  ["I'm Lotte, vegetarian", 'eater', 'does'],
   ['Noa turned 8 today', 'eater', 'does'],
   ["Rosa can't eat fish", 'eater', 'does'],
   ['Noa may eat peanuts?', 'eaterof', 'answers'],
