@@ -15,7 +15,8 @@ export function missingLines(house: House, trip: Trip): string[] {
   const here = held.filter((h) => h.trip === trip.id);
   const free = house.pouches
     .shelves()
-    .filter((shelf) => shelf.checked && (shelf.bestByOn ?? '') >= trip.startsOn);
+    // As /pick takes them: shown to be dry, and not past by the first day.
+    .filter((shelf) => shelf.checked && (shelf.bestByOn ?? trip.startsOn) >= trip.startsOn);
   seeStock(house);
   const servings = free.reduce((sum, shelf) => {
     const { facts } = batchSeen(house, shelf.batch);
