@@ -177,8 +177,8 @@ function moisture(what: string, fraction: number): number {
 }
 
 /** Limits of the learnt correction, chosen: beyond them the weights are wrong rather than the taste. */
-export const leastCorrection = 0.7;
-export const mostCorrection = 1.3;
+const leastCorrection = 0.7;
+const mostCorrection = 1.3;
 
 /** What somebody said of the water in one pouch. */
 export interface WaterRating {

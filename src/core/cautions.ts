@@ -79,7 +79,7 @@ export function thickPieces(raw: readonly CautionLine[]): CautionLine[] {
 }
 
 /** From this share of fat in the dry matter on a meal is said to keep badly. Chosen: between fine and rancid in months. */
-export const fattyFraction = 0.2;
+const fattyFraction = 0.2;
 /** Food of which more than this is fat is fat, g per 100 g: butter, oil, nut butter's oil. Chosen. */
 const pureFatG = 75;
 

@@ -15,7 +15,7 @@ export interface SteadyOptions {
 }
 
 /** Chosen: a kitchen scale, and long enough under vacuum for a moist core to show. Common practice, no source. */
-export const usualSteadyOptions: SteadyOptions = { scaleResolutionG: 1, minGapHours: 2 };
+const usualSteadyOptions: SteadyOptions = { scaleResolutionG: 1, minGapHours: 2 };
 
 /** What the two weighings that were compared show; `tray` counts from 1 and is missing for a total. */
 export interface Compared {

@@ -22,11 +22,6 @@ export function sodiumMgOfTableSalt(saltG: number): number {
   return between('impossible-salt', 'The salt', saltG, 0, Infinity, 'g') * sodiumOfTableSaltMgPerG;
 }
 
-/** Table salt that holds so much sodium. @param sodiumMg mg, 0 or more. @returns g. @source usda-sr28 */
-export function tableSaltGOfSodium(sodiumMg: number): number {
-  return between('impossible-sodium', 'The sodium', sodiumMg, 0, Infinity, 'mg') / sodiumOfTableSaltMgPerG;
-}
-
 /** Daily values for adults and children from 4 years, in the unit of the name. @source fda-daily-values */
 export const dailyValue = {
   sodiumMg: 2300,

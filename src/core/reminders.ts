@@ -53,11 +53,11 @@ export interface Watched {
 
 const hourMs = 3_600_000;
 /** A seal that leaks has mostly let go by then. Common practice, no source. */
-export const sealCheckHours = 48;
+const sealCheckHours = 48;
 /** Later than this after its moment a reminder helps nobody. Chosen. */
 const staleDays = { weigh: 30, dry: 7, seal: 14 };
 /** Days before the latest day to start cooking, so that somebody can still shop. Chosen. */
-export const shoppingDays = 2;
+const shoppingDays = 2;
 
 /**
  * When a batch should be weighed again: when a load should be ready, and after a weighing that was not steady once

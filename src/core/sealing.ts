@@ -1,5 +1,4 @@
 import { Refusal } from './refusal.ts';
-import { scaleTotals, type Totals } from './solids.ts';
 import { above, between, figure } from './within.ts';
 
 const sum = (list: readonly number[]): number => list.reduce((total, g) => total + g, 0);
@@ -36,24 +35,4 @@ export function leftToSealG(
     );
   }
   return Math.max(0, dryG - before - now);
-}
-
-/**
- * What one pouch holds: its share by weight of what was on the trays. Drying takes water alone.
- * @param onTrays totals of the food as loaded
- * @param pouchDryG food in the pouch, g, above 0
- * @param batchDryG the batch as it came off, g, above 0
- * @returns totals of the food before it was dried; mass and water are what it weighs with its water poured back
- * @throws Refusal 'impossible-weight', 'more-than-dried' for a pouch heavier than its batch
- */
-export function pouchTotals(onTrays: Totals, pouchDryG: number, batchDryG: number): Totals {
-  above('impossible-weight', 'The food in the pouch', pouchDryG, 0, 'g');
-  above('impossible-weight', 'The dry weight', batchDryG, 0, 'g');
-  if (pouchDryG > batchDryG * (1 + 1e-9)) {
-    throw new Refusal(
-      'more-than-dried',
-      `The batch gave ${figure(batchDryG)} g; one pouch cannot hold ${figure(pouchDryG)} g of it.`,
-    );
-  }
-  return scaleTotals(onTrays, pouchDryG / batchDryG);
 }

@@ -4,7 +4,7 @@ import { Refusal } from './refusal.ts';
 import { figure } from './within.ts';
 
 /** No household tray holds more, g; beyond it a unit or a comma was slipped. Chosen. */
-export const mostTrayG = 15_000;
+const mostTrayG = 15_000;
 
 export interface Net {
   readonly netG: number;

@@ -95,18 +95,18 @@ export function daysLeftAfter(bestBy: number | null, lastDay: number): number {
 export const monthsOf = (daysLeft: number): number => Math.floor(daysLeft / monthDays);
 
 /** Weights by rank: a first wish outweighs all second ones together, a second one all third ones. */
-export function wishWeights(wishes: PicksProblem['wishes']): [number, number, number] {
+function wishWeights(wishes: PicksProblem['wishes']): [number, number, number] {
   const counts = [0, 0, 0];
   for (const wish of wishes) counts[Math.min(3, Math.max(1, wish.rank)) - 1]! += 1;
   const n = Math.max(...counts);
   return [(n + 1) ** 2, n + 1, 1];
 }
 
-export const wishWeight = (weights: readonly number[], rank: number): number =>
+const wishWeight = (weights: readonly number[], rank: number): number =>
   weights[Math.min(3, Math.max(1, rank)) - 1]!;
 
 /** The figures of a dish: the highest sodium of its lots, so that a limit holds; mean energy of its lots. */
-export function dishFigures(lots: readonly Lot[]): { sodiumMg: number | null; kcal: number | null } {
+function dishFigures(lots: readonly Lot[]): { sodiumMg: number | null; kcal: number | null } {
   const sodium = lots.map((l) => l.sodiumMgPerServing);
   const kcal = lots.map((l) => l.kcalPerServing).filter((k) => k !== null);
   return {

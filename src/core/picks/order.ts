@@ -14,7 +14,7 @@ export interface Order {
 export const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** Places of the slots in the trip, by key. */
-export function slotPlaces(problem: PicksProblem): Map<string, number> {
+function slotPlaces(problem: PicksProblem): Map<string, number> {
   const sorted = [...problem.slots].sort(
     (a, b) => a.day - b.day || a.order - b.order || byText(a.key, b.key),
   );

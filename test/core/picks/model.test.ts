@@ -3,7 +3,7 @@ import { beforeAll, expect, test } from 'vitest';
 import { makeInstance } from '../../../src/bench/picks.ts';
 import { linearFrom } from '../../../src/solver/highs.ts';
 import type { Linear } from '#core/picks/linear.ts';
-import { makeBigModel, solveBigModel } from '#core/picks/model.ts';
+import { makeBigModel, solveBigModel } from './model.ts';
 import { pickPouches } from '#core/picks/pick.ts';
 import { tinyProblem } from './tiny.ts';
 

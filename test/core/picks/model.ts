@@ -1,6 +1,6 @@
-import { type Grid, makeGrid } from './grid.ts';
-import type { IntegerLimits, Linear } from './linear.ts';
-import { levelNames, type PicksProblem } from './problem.ts';
+import { type Grid, makeGrid } from '#core/picks/grid.ts';
+import type { IntegerLimits, Linear } from '#core/picks/linear.ts';
+import { levelNames, type PicksProblem } from '#core/picks/problem.ts';
 
 /**
  * The whole trip as one program in LP text: the independent check on small trips. Names in the text are made from
