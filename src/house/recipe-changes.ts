@@ -21,7 +21,13 @@ export interface Changed {
   readonly remarks: readonly string[];
 }
 
-const codes = (batches: readonly { no: number }[]) => sayList(batches.map(({ no }) => `B${no}`));
+const codes = (batches: readonly { no: number }[]) =>
+  sayList(
+    batches
+      .map(({ no }) => no)
+      .toSorted((a, b) => a - b)
+      .map((no) => `B${no}`),
+  );
 
 /** Batches that were cooked from this very wording. */
 const cookedFrom = (house: House, { id }: Recipe) =>

@@ -103,7 +103,12 @@ export const leaving: Reader = (look) => {
 export const pot: Reader = (look) => {
   const meal = look.mealTyped();
   const mass = look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === 'mass')?.typed;
-  if (meal === undefined || mass === undefined || !look.has('pot') || look.has('tray', 'load', 'batch'))
+  if (
+    meal === undefined ||
+    mass === undefined ||
+    !look.has('pot') ||
+    look.has('tray', 'load', 'batch', 'add', 'change')
+  )
     return undefined;
   return {
     means: 'recipe',

@@ -11,6 +11,7 @@ import { Look, type Meaning } from './look.ts';
 import * as shows from './shows.ts';
 import * as rated from './rated.ts';
 import * as settingsTold from './settings-told.ts';
+import * as recipeTold from './recipe-told.ts';
 import * as told from './told.ts';
 import * as tripsTold from './trips-told.ts';
 import * as wished from './wished.ts';
@@ -19,7 +20,7 @@ import type { Names } from '#words/parts.ts';
 /** Every way to read a message; their order says nothing. */
 const readers: readonly Reader[] = [
   eaten.eating, eaten.eatingPart, eaten.throwing, eaten.finding, eaten.takingBack, dried.sealing, dried.weighing, dried.loading, dried.correcting,
-  rated.rating, wished.wishing, carried.packing, carried.comingBack, settingsTold.setting, settingsTold.reminding, told.eater, told.leaving, told.pot, told.teaching, told.recipe, tripsTold.trip,
+  rated.rating, wished.wishing, carried.packing, carried.comingBack, settingsTold.setting, settingsTold.reminding, told.eater, told.leaving, told.pot, told.teaching, told.recipe, recipeTold.changing, tripsTold.trip,
   shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs, helps.helping, helps.fuel, helps.cooking,
   asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,
   asksWhat.history, asksWhat.worries, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters, asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,

@@ -16,6 +16,9 @@ const pattern = (text: string) => new RegExp(`^${text}$`, 'isu');
 const without = pattern(`(.*?)\\b${away}\\s+${line}${ofName}`);
 const withoutBehind = pattern(`(.*?)\\b${line}\\s+(?:delete|remove|away|out)`);
 const move = pattern(`(.*?)\\bmove\\s+${line}\\s+to\\s+(?:(?:line|place|position)\\s+)?(\\d{1,2})${ofName}`);
+const moveOf = pattern(
+  `move\\s+${line}\\s+(?:of|in)\\s+(.+?)\\s+to\\s+(?:(?:line|place|position)\\s+)?(\\d{1,2})`,
+);
 const called = pattern('(.+?)[\\s,]+(?:is|are)\\s+(?:now\\s+)?called\\s+(.+)');
 const renameBehind = pattern('(.+?)[\\s,]+rename(?:\\s+(?:it\\s+)?to)?\\s+(.+)');
 const rename = pattern('rename\\s+(.+)');
@@ -54,16 +57,13 @@ function read(text: string): RecipeChange[] {
   let found = without.exec(text) ?? withoutBehind.exec(text);
   if (found)
     return [{ is: 'without', name: `${found[1]!} ${found[3] ?? ''}`.trim(), position: Number(found[2]) }];
+  found = moveOf.exec(text);
+  if (found) return [{ is: 'move', position: Number(found[1]), name: found[2]!, to: Number(found[3]) }];
   found = move.exec(text);
-  if (found)
-    return [
-      {
-        is: 'move',
-        name: `${found[1]!} ${found[4] ?? ''}`.trim(),
-        position: Number(found[2]),
-        to: Number(found[3]),
-      },
-    ];
+  if (found) {
+    const name = `${found[1]!} ${found[4] ?? ''}`.trim();
+    return [{ is: 'move', name, position: Number(found[2]), to: Number(found[3]) }];
+  }
   found = changeOf.exec(text);
   if (found) {
     const position = Number(found[1]);

@@ -159,4 +159,22 @@ const people: readonly TalkRow[] = [
   ['that was a mistake', 'undo', 'does'],
 ];
 
-export const talk: readonly TalkRow[] = [...eating, ...asking, ...kitchen, ...people];
+const recipes: readonly TalkRow[] = [
+  ['add 2 bay leaves to the barley soup', 'recipe', 'does'],
+  ['please add 20 g butter to the lentil pot recipe', 'recipe', 'does'],
+  ['add half an onion to the barley soup', 'recipe', 'does'],
+  ['add onions to the barley soup', 'recipe', 'offers'],
+  ['we should remove line 4 from the barley soup', 'recipe', 'offers'],
+  ['rename lentil pot to red lentil stew', 'recipe', 'does'],
+  ['barley soup is now called pearl soup', 'recipe', 'does'],
+  ['change line 2 of the soup to 3 sticks celery', 'recipe', 'does'],
+  ['remove line 4 from the barley soup', 'recipe', 'does'],
+  ['move line 3 of the lentil pot to 1', 'recipe', 'does'],
+  ['the barley soup serves 8', 'recipe', 'does'],
+  ['maybe add 2 bay leaves to the barley soup', 'recipe', 'offers'],
+  ['should we add 2 bay leaves to the barley soup?', 'recipe', 'offers'],
+  ['delete the recipe barley soup', 'recipe', 'answers'],
+  ["don't add 2 bay leaves to the barley soup", 'unknown', 'nothing'],
+];
+
+export const talk: readonly TalkRow[] = [...eating, ...asking, ...kitchen, ...people, ...recipes];

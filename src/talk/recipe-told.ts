@@ -1,0 +1,88 @@
+import { Ambiguous, Reading } from '#words/reading.ts';
+import { takeMeal } from '#words/parts.ts';
+import { changesTyped, type RecipeChange } from '#words/recipe-changes.ts';
+import { type Reader, turnedRound } from './hold.ts';
+import type { Look } from './look.ts';
+
+/** The recipe that a name means, every word of it accounted for; as typed where several can be meant. */
+function recipeMeant(typed: string, { meals, otherNames }: Look['names']): string | undefined {
+  const reading = new Reading(typed);
+  try {
+    const name = takeMeal(reading, meals, otherNames);
+    return reading.leftovers().length === 0 ? name : undefined;
+  } catch (error) {
+    if (error instanceof Ambiguous) return typed;
+    throw error;
+  }
+}
+
+/** A change as it is typed behind its slash. */
+function asRequest(change: RecipeChange, name: string): string {
+  switch (change.is) {
+    case 'line':
+      return `${name} line ${change.position}: ${change.typed}`;
+    case 'without':
+      return `${name} delete line ${change.position}`;
+    case 'more':
+      return `${name} add line: ${change.typed}`;
+    case 'move':
+      return `${name} move line ${change.position} to ${change.to}`;
+    case 'name':
+      return `${name} is called ${change.newName}`;
+    case 'gone':
+      return `delete recipe ${name}`;
+  }
+}
+
+const serves =
+  /^(?:the\s+)?(?:recipe\s+(?:of|for)\s+)?(?:the\s+)?(.+?)\s+(?:now\s+)?(?:serves|feeds|makes)\s+(\d{1,3})(?:\s+(?:servings?|portions?|people))?$/isu;
+
+/** Words before an order that make it a thought or a wish. */
+const wishes =
+  /^(?:(?:maybe|perhaps|possibly)\s+|(?:should|shall|can|could|would|may|must|did|do)\s+(?:we|i)\s+|(?:we|i)\s+(?:should|could|might|may|must|would|will)\s+)+/iu;
+const polite = /^(?:(?:can|could|would|will)\s+you\s+(?:please\s+)?|let(?:['’]?s|\s+us)\s+)/iu;
+
+const amount = /[\d½¼¾⅓⅔]|\b(?:an?|half|one|two|three|four|five|six|some|to taste)\b/iu;
+
+/** What stands against changing a recipe. Words of an ingredient, such as 'half', are its own. */
+function heldBack(look: Look, typed: string): string | null {
+  const { mood } = look.said;
+  if (mood.asks) return 'that reads as a question';
+  if (mood.negated !== null) return turnedRound(mood.negated);
+  if (mood.doubt !== null) return `"${mood.doubt}" leaves it open`;
+  if (mood.future !== null) return `"${mood.future}" is still to come`;
+  const wish = wishes.exec(look.bare)?.[0].trim();
+  if (wish !== undefined) return `"${wish}" leaves it open`;
+  return amount.test(typed) ? null : `no amount is in "${typed}"`;
+}
+
+/** 'Add 2 bay leaves to the barley soup', 'rename the soup to pearl soup', 'delete the recipe lentil pot'. */
+export const changing: Reader = (look) => {
+  const { codes, batches } = look.said;
+  if (codes.length + batches.length > 0 || look.names.meals.length === 0) return undefined;
+  const text = look.bare.replace(wishes, '').replace(polite, '');
+  const served = serves.exec(text);
+  const feeding = served ? recipeMeant(served[1]!, look.names) : undefined;
+  if (served && feeding !== undefined)
+    return {
+      means: 'recipe',
+      words: `${feeding} serves ${served[2]!}`,
+      score: 6,
+      left: [],
+      holds: heldBack(look, served[2]!),
+    };
+  for (const change of changesTyped(text)) {
+    const name = recipeMeant(change.name, look.names);
+    // 'Take out the soup' speaks of the pouch.
+    if (name === undefined || (change.is === 'gone' && !look.has('recipe'))) continue;
+    const typed = 'typed' in change ? change.typed : '1';
+    return {
+      means: 'recipe',
+      words: asRequest(change, name),
+      score: 6,
+      left: [],
+      holds: heldBack(look, typed),
+    };
+  }
+  return undefined;
+};
