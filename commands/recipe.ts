@@ -6,8 +6,9 @@ import { type RecipeText, asRecord, readRecipeText, resolver } from '#house/reci
 import { packetQuestions } from '#house/packet-questions.ts';
 import { withPackets } from '#house/packets.ts';
 import { changeBrings, changeHeading, servingsChanged } from '#cards/change-card.ts';
-import { type ChangeMeant, changeMeant } from '#house/change-meant.ts';
-import { type Changed, carryOut, refuseWhileThere, serveOthers } from '#house/recipe-changes.ts';
+import { carryOut, type ChangeMeant, changeMeant } from '#house/change-meant.ts';
+import { type Changed, serveOthers } from '#house/recipe-changes.ts';
+import { refuseWhileThere } from '#house/recipe-names.ts';
 import { keepPot } from '#house/pot.ts';
 import { mealTyped, mentionLines, nextQuestion, settleMention } from '#house/recipe-questions.ts';
 import { cautionLines } from '#house/caution-lines.ts';

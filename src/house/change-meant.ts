@@ -1,8 +1,12 @@
+import type { Recipe } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { type Names, takeMeal } from '#words/parts.ts';
 import { Ambiguous, Reading } from '#words/reading.ts';
 import { changesTyped, type RecipeChange } from '#words/recipe-changes.ts';
 import { nameKey } from './figures.ts';
+import type { House } from './house.ts';
+import { addLine, type Changed, changeLine, moveLine, takeLineOut } from './recipe-changes.ts';
+import { renameRecipe } from './recipe-names.ts';
 
 export interface ChangeMeant {
   readonly change: RecipeChange;
@@ -46,5 +50,25 @@ function chosenFor<T>(text: string, name: string, read: () => T): T {
         request: text.slice(0, at) + request + text.slice(at + name.length),
       })),
     );
+  }
+}
+
+/** Carries a change out. */
+export function carryOut(
+  house: House,
+  before: Recipe,
+  change: Exclude<RecipeChange, { is: 'gone' }>,
+): Changed {
+  switch (change.is) {
+    case 'line':
+      return changeLine(house, before, change.position, change.typed);
+    case 'more':
+      return addLine(house, before, change.typed);
+    case 'without':
+      return takeLineOut(house, before, change.position);
+    case 'move':
+      return moveLine(house, before, change.position, change.to);
+    case 'name':
+      return renameRecipe(house, before, change.newName);
   }
 }

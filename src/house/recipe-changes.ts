@@ -2,17 +2,14 @@ import { isWithin, together } from '#core/contents.ts';
 import type { Contents } from '#core/allergens.ts';
 import type { NamedFood, Recipe, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { restG } from '#core/rest.ts';
 import type { LineResult } from '#foods/line.ts';
 import { untold } from '#foods/untold.ts';
 import { sayList } from '#words/say.ts';
-import { partlySealed } from './dryness.ts';
-import { factsOfBatch, nameKey, recipeNamed } from './figures.ts';
+import { nameKey, recipeNamed } from './figures.ts';
 import type { House } from './house.ts';
 import { withPackets } from './packets.ts';
-import type { RecipeChange } from '#words/recipe-changes.ts';
 import { rememberAnswer, settleTold } from './recipe-questions.ts';
-import { asRecord, longestLine, longestName, mostLines, resolver } from './recipe-text.ts';
+import { asRecord, longestLine, mostLines, resolver } from './recipe-text.ts';
 
 /** A recipe before and after one change, and what else is to be said of it. */
 export interface Changed {
@@ -21,7 +18,8 @@ export interface Changed {
   readonly remarks: readonly string[];
 }
 
-const codes = (batches: readonly { no: number }[]) =>
+/** 'B1 and B3', in their order. */
+export const codes = (batches: readonly { no: number }[]) =>
   sayList(
     batches
       .map(({ no }) => no)
@@ -176,78 +174,7 @@ export function moveLine(house: House, before: Recipe, position: number, to: num
   return { before, after: recipeNamed(house, before.name), remarks: [] };
 }
 
-/** Calls a recipe something else, with all that goes by its name. @throws Refusal 'name-taken', 'long-name', 'no-name' */
-export function renameRecipe(house: House, before: Recipe, newName: string): Changed {
-  const [from, to] = [nameKey(before.name), nameKey(newName)];
-  if (to === '') throw new Refusal('no-name', `"${newName}" is no name that I can keep.`);
-  if (newName.length > longestName)
-    throw new Refusal(
-      'long-name',
-      `A name of ${newName.length} characters does not fit on a pouch; up to ${longestName} do.`,
-    );
-  if (newName === before.name) throw new Refusal('same-name', `${before.name} is called that already.`);
-  if (from !== to && house.recipes.everNamed(to))
-    throw new Refusal(
-      'name-taken',
-      `There ${house.recipes.find(to) ? 'is' : 'was'} a recipe called ${newName}: two meals must not go by one name.`,
-    );
-  house.recipes.rename(from, to, newName);
-  const pouches = house.pouches.inStockOf(newName);
-  return {
-    before,
-    after: recipeNamed(house, newName),
-    remarks:
-      pouches.length > 0
-        ? [
-            `${pouches.length === 1 ? 'A pouch' : `${pouches.length} pouches`} in stock may still say ${before.name} on the label; the codes hold.`,
-          ]
-        : [],
-  };
-}
-
-/** Less than this of an unsealed rest is crumbs, g. Chosen. */
-const crumbsG = 2;
-
-/**
- * A recipe leaves the lists when nothing of it is left: people ask by its name what is in a pouch.
- * @throws Refusal 'still-there' while a batch of it is drying, unsealed or in stock
- */
-export function refuseWhileThere(house: House, recipe: Recipe): void {
-  const there = house.batches.ofMeal(recipe.id).filter((batch) => {
-    const pouches = house.pouches.ofBatch(batch.no);
-    if (pouches.some(({ state }) => state === 'stock')) return true;
-    const { dryG } = factsOfBatch(house, batch);
-    if (dryG === null) return batch.rest.every(({ what }) => what === 'weighed') && pouches.length === 0;
-    return restG(partlySealed(house, batch, dryG)) >= crumbsG;
-  });
-  if (there.length > 0)
-    throw new Refusal(
-      'still-there',
-      `${codes(there)} of ${recipe.name} ${there.length === 1 ? 'is' : 'are'} still there: its recipe says what is in ${there.length === 1 ? 'it' : 'them'}. It can go when nothing of it is left.`,
-    );
-}
-
 /** How many servings it makes from now on. */
 export function serveOthers(house: House, before: Recipe, servings: number, potG = before.potG): Changed {
   return { before, after: keepAnew(house, before, { servings, potG }), remarks: [] };
-}
-
-/** Carries a change out. */
-export function carryOut(
-  house: House,
-  before: Recipe,
-  change: Exclude<RecipeChange, { is: 'gone' }>,
-): Changed {
-  switch (change.is) {
-    case 'line':
-      return changeLine(house, before, change.position, change.typed);
-    case 'more':
-      return addLine(house, before, change.typed);
-    case 'without':
-      return takeLineOut(house, before, change.position);
-    case 'move':
-      return moveLine(house, before, change.position, change.to);
-    case 'name':
-      return renameRecipe(house, before, change.newName);
-  }
 }
