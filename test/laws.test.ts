@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { readCommands } from '#chat/registry.ts';
 import { openTestHouse } from './house.ts';
 import { openSeason } from './season.ts';
+import { tries } from './ring.ts';
 
 const commands = (await readCommands()).filter((c) => c.planned === null && c.name !== 'undo');
 const examples = commands.flatMap((c) => c.examples);
@@ -62,7 +63,7 @@ test('no typed text breaks a request, and an answer that is a refusal changed no
         if (failed.test(answer) && !/^Recorded|^Line \d/.test(answer)) expect(house.dump()).toBe(before);
       },
     ),
-    { numRuns: 700, seed: 20270403 },
+    { numRuns: tries(700), seed: 20270403 },
   );
 });
 

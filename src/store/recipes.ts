@@ -95,9 +95,13 @@ export function recipeStore(db: Db) {
     'UPDATE recipe SET name = :name, folded_name = :to WHERE household = :household AND folded_name = :from',
   );
   // What else goes by a meal's name; a wish or rating is of the meal, whatever it is called.
-  const renameElsewhere = ['wish', 'rating', 'meal_alias'].map((table) =>
-    db.prepare(`UPDATE ${table} SET meal_key = :to WHERE household = :household AND meal_key = :from`),
-  );
+  const renameElsewhere = [
+    ...['rating', 'meal_alias'].map(
+      (table) => `UPDATE ${table} SET meal_key = :to WHERE household = :household`,
+    ),
+    // By its trips: wishes are found by the trip they are for.
+    'UPDATE wish SET meal_key = :to WHERE trip IN (SELECT id FROM trip WHERE household = :household)',
+  ].map((update) => db.prepare(`${update} AND meal_key = :from`));
   const setPot = db.prepare('UPDATE recipe SET pot_g = ? WHERE household = ? AND id = ?');
 
   const withLines = ({ mentionsJson, ...row }: RecipeRow): Recipe => ({

@@ -11,6 +11,7 @@ import {
   waterLeft,
 } from '#core/dry-verdict.ts';
 import type { Steadiness } from '#core/dryness.ts';
+import { tries } from '../ring.ts';
 
 // Witness: mass is neither made nor lost, so the fractions are worked by hand. The limit of 10 % has its own file
 // (test/published/oxygen-free-leaflet.test.ts); most of the water, the jar and the word are chosen rules of this project.
@@ -151,7 +152,7 @@ describe('the verdict', () => {
         if (isDry(heavier, fewer)) expect(isDry(lighter, fewer)).toBe(true);
         if (isDry(lighter, fewer)) expect(isDry(lighter, more)).toBe(true);
       }),
-      { numRuns: 500 },
+      { numRuns: tries(500) },
     );
   });
 });

@@ -8,6 +8,7 @@ import {
   sumThresholdG,
   trayThresholdG,
 } from '#core/dryness.ts';
+import { tries } from '../ring.ts';
 
 // Common practice, no source: at most 0.5 % of the weight or 1 g, whichever is larger, between two weighings far enough
 // apart, of all trays together at most 0.5 % or 2 g; no extension service prints a number. The cases are worked by hand from that rule.
@@ -242,7 +243,7 @@ test('law: whatever is called steady holds for every tray and for their sum', ()
       }
       expect(Math.abs(changedG)).toBeLessThanOrEqual(Math.max(2, 0.005 * allG) + 1e-9);
     }),
-    { numRuns: 500 },
+    { numRuns: tries(500) },
   );
 });
 

@@ -6,6 +6,7 @@ import type { Outgoing } from '#core/talk.ts';
 import { draw, keyboard } from '#doors/telegram-draw.ts';
 import { cleaned, cutTo, intoPieces, isolated } from '#doors/telegram-text.ts';
 import { png } from '../telegram/requests.ts';
+import { tries } from '../ring.ts';
 
 const plain = (reply: Outgoing['reply'], buttons: Outgoing['buttons'] = []) => draw({ reply, buttons });
 const text = (part: ReturnType<typeof draw>[number]) => (part.is === 'text' ? part : undefined)!;
@@ -79,7 +80,7 @@ describe('any answer', () => {
           expect(parts.slice(0, -1).every(({ keys }) => keys.length === 0)).toBe(true);
         },
       ),
-      { numRuns: 150 },
+      { numRuns: tries(150) },
     );
   });
 
@@ -101,7 +102,7 @@ describe('any answer', () => {
           expect(shown.split(/\s+/)).toEqual(lines.flat());
         },
       ),
-      { numRuns: 100 },
+      { numRuns: tries(100) },
     );
   });
 

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { foldName, type Learnt, type LineResult, nothingLearnt, resolveLine } from '#foods/line.ts';
 import { readLine } from '#foods/read.ts';
 import { openFoods } from '#store/foods.ts';
+import { tries } from '../ring.ts';
 
 // What a careful cook would expect of each line: common practice, no source.
 const table = openFoods(':memory:');
@@ -228,7 +229,7 @@ test('no text crashes the reader; what it says hangs together', () =>
       if (result.unknown.length > 0 && result.contents !== null)
         expect(result.contents.contains.length + result.contents.check.length).toBe(allergens.length);
     }),
-    { numRuns: 1500 },
+    { numRuns: tries(1500) },
   ));
 
 test('grams grow with the amount', () =>

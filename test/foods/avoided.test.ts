@@ -4,6 +4,7 @@ import { avoidanceNamed, avoidedFood } from '#foods/avoided.ts';
 import { byName, kitchen, type KitchenFood } from '#foods/kitchen.ts';
 import { foldName } from '#foods/words.ts';
 import { verdictFor } from '#core/verdict.ts';
+import { tries } from '../ring.ts';
 
 const nameOf = (food: KitchenFood) => (food.state === null ? food.called : `${food.called}, ${food.state}`);
 const is = (words: string, food: KitchenFood) => {
@@ -66,7 +67,7 @@ test('no food of the kitchen is clear for somebody who avoids it by any of its n
     fc.property(fc.constantFrom(...pairs), ({ one, name }) => {
       expect(is(name, one), `no ${name}: ${one.called}`).not.toBe('clear');
     }),
-    { numRuns: 600 },
+    { numRuns: tries(600) },
   );
 });
 

@@ -9,10 +9,11 @@ import { namings, namingWords } from '#foods/namings.ts';
 import { keyOf, tokensOf } from '#foods/tokens.ts';
 import { foldedWords, foldName } from '#foods/words.ts';
 import { openFoods } from '#store/foods.ts';
+import { tries } from '../ring.ts';
 
 const table = openFoods(':memory:');
 /** Every pair with every connective takes an hour: SECOND_FOODS=200000 npx vitest run … for a longer run. */
-const runs = Number(process.env['SECOND_FOODS'] ?? 1500);
+const runs = Number(process.env['SECOND_FOODS'] ?? tries(1500));
 
 const names = [...new Set(kitchen.flatMap((food) => food.names))].filter((name) => !/ or /.test(name));
 /** What a food holds by itself, in the state that its bare name means. */
@@ -138,7 +139,7 @@ test('every word has exactly one class', () =>
         sheet.words.filter(({ is }) => is === 'not understood').length,
       );
     }),
-    { numRuns: 300 },
+    { numRuns: tries(300) },
   ));
 
 test.each([

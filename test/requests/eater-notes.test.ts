@@ -7,6 +7,7 @@ import { verdictFor } from '#core/verdict.ts';
 import { avoidanceNamed, larder } from '#foods/avoided.ts';
 import { kitchen } from '#foods/kitchen.ts';
 import type { Names } from '#words/parts.ts';
+import { tries } from '../ring.ts';
 
 const eater = (await readCommands()).find(({ name }) => name === 'eater')!;
 const names: Names = {
@@ -98,7 +99,7 @@ test('whatever is avoided in whatever words is kept away, or nothing is recorded
         for (const food of foods) expect(name.toLowerCase(), typed).not.toContain(food.toLowerCase());
       },
     ),
-    { numRuns: 500 },
+    { numRuns: tries(500) },
   );
   expect(recorded / all).toBeGreaterThan(0.9);
 });
@@ -121,7 +122,7 @@ test('the same behind the food: "peanut allergy", "dairy-free"', () => {
         expect(keeps(never, food), `${typed}: ${never.join(' | ')}`).toBe(true);
       },
     ),
-    { numRuns: 300 },
+    { numRuns: tries(300) },
   );
 });
 
@@ -151,7 +152,7 @@ test('a typing slip never turns what is avoided into a name or drops it', () => 
         expect(never.length, `${lead} ${slipped}`).toBeGreaterThan(0);
       },
     ),
-    { numRuns: 500 },
+    { numRuns: tries(500) },
   );
 });
 

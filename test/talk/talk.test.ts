@@ -9,6 +9,7 @@ import { seasonNames } from '../requests/names.ts';
 import { openTestHouse } from '../house.ts';
 import { openSeason } from '../season.ts';
 import { talk } from './messages.ts';
+import { tries } from '../ring.ts';
 
 const commands = await readCommands();
 const read = (typed: string) => address(typed, true, { commands, questions }, () => seasonNames);
@@ -108,7 +109,7 @@ test('law: polite words change nothing', () => {
         expect(name(polite)).toBe(name(plain));
       },
     ),
-    { numRuns: 400, seed: 14 },
+    { numRuns: tries(400), seed: 14 },
   );
 });
 

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { plain, readNumber, readNumberWord } from '#words/numbers.ts';
+import { tries } from '../ring.ts';
 
 // Witness for every expectation in this file: the value of the figure as anybody reads it (arithmetic), the
 // decimal comma and the grouping of thousands as described in the BIPM SI brochure, 5.4.4 (from memory).
@@ -139,7 +140,7 @@ test('any text: same length, finite values, places inside the text', () =>
         }
       },
     ),
-    { numRuns: 2000 },
+    { numRuns: tries(2000) },
   ));
 
 test('any amount printed with a point is read back', () =>

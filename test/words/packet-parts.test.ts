@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { allergens, nuts } from '#core/allergens.ts';
 import { packetLarder, packetReading } from '#foods/packet-things.ts';
 import { type PacketTold, readPacket } from '#words/packet-parts.ts';
+import { tries } from '../ring.ts';
 
 const read = (text: string) => {
   const told = readPacket(text, packetLarder)!;
@@ -110,7 +111,7 @@ test('adding a negation never makes a food contain the thing', () => {
         expect(of?.is ?? 'a claim', sentence(negation)).not.toMatch(/contain/);
       },
     ),
-    { numRuns: 2000 },
+    { numRuns: tries(2000) },
   );
 });
 
@@ -134,6 +135,6 @@ test('every thing of a sentence that is read is in what was read', () => {
         for (const thing of list) expect([...said, ...told.claims]).toContain(thing);
       },
     ),
-    { numRuns: 1000 },
+    { numRuns: tries(1000) },
   );
 });
