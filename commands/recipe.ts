@@ -223,7 +223,7 @@ function afterChange(house: House, now: Changed, heading: string) {
   return {
     lines: [heading, ...changeBrings(house, now), ...now.remarks],
     meal: mealOfRecipe(after, factsOfRecipe(house, after)),
-    did: heading.replace(/\.$/, ''),
+    did: heading.replaceAll('\n', ' ').replace(/\.$/, ''),
     buttons: [...asked, { label: 'Show the recipe', request: `/recipe ${after.name}` }],
   };
 }

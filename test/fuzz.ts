@@ -38,7 +38,7 @@ function unicode(next: Chance, most: number): string {
 const oddities = [
   '-5 g', '1e999 kg', '0', '½', '⅓ cup', '9'.repeat(60), '1,500', '1.500,5', '1/0', '0/0', '1/2/3', '12/6', '31/2', 'B0-0', 'B999999-99999', 'x0', 'x x x',
   '٩٥', '９５ｇ', '\u202eevil', '\u0000', "'; DROP TABLE pouch; --", '%s%n', '${1}', '../../etc', '<b>', '[[', '((', '"', '“', '”', '\n', '\r\n', '\t', ' '.repeat(40),
-  'sure', 'constructor', '__proto__', 'toString', 'hasOwnProperty', 'null', '25:00', '2027-99-99', '0000-00-00', 'line 2:', 'pot', 'forget', 'we mean', 'is', 'of',
+  'sure', 'constructor', '__proto__', 'toString', 'hasOwnProperty', 'null', '25:00', '2027-99-99', '0000-00-00', 'line 2:', 'delete', 'add', 'move line 2 to 1', 'is called', 'rename', 'pot', 'forget', 'we mean', 'is', 'of',
 ] as const; // prettier-ignore
 const repeated = ['(', ')', '[', '"', '“', '-', '--', '½', '1/2 ', '1 ', '6 x ', 'x', ',', ';', ':', '/', '.', 'no ', 'no milk, ', 'of ', 'for ', 'B4-2 ', 'B4-', 'a', 'lentil ', 'a a ', '1,', '1.', "'", 'to ', 'or ', 'and ', '🍲', '\u0301', '\n', '1 cup ', '2 x ', 'plus ', '(14 oz) ', 'hundred ', '12 june ', 'next ', 'saturday ', '\u202e', 'æ'] as const; // prettier-ignore
 

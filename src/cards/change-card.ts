@@ -70,7 +70,10 @@ export function changeHeading(
     case 'line':
       return lineChanged(house, now, change.position);
     case 'more':
-      return lineChanged(house, now, after.lines.length);
+      return after.lines
+        .slice(before.lines.length)
+        .map((_, i) => lineChanged(house, now, before.lines.length + i + 1))
+        .join('\n');
     case 'without': {
       const behind = change.position < before.lines.length ? ' The lines behind it move up.' : '';
       return `Line ${change.position} of ${after.name}: was ${lineInShort(before.lines[change.position - 1]!, house.settings.units)}, now out.${behind}`;

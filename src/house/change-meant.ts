@@ -5,7 +5,7 @@ import { Ambiguous, Reading } from '#words/reading.ts';
 import { changesTyped, type RecipeChange } from '#words/recipe-changes.ts';
 import { nameKey } from './figures.ts';
 import type { House } from './house.ts';
-import { addLine, type Changed, changeLine, moveLine, takeLineOut } from './recipe-changes.ts';
+import { addLines, type Changed, changeLine, moveLine, takeLineOut } from './recipe-changes.ts';
 import { renameRecipe } from './recipe-names.ts';
 
 export interface ChangeMeant {
@@ -33,7 +33,11 @@ export function changeMeant(text: string, names: Names): ChangeMeant | undefined
   const [first] = readings;
   if (first === undefined) return undefined;
   if (first.name === '') throw new Refusal('which-recipe', 'Say of which recipe, by its name.');
-  throw new Refusal('no-such-recipe', `I know no recipe "${first.name}".`);
+  const hint =
+    first.is === 'gone' && / (?:from|out of) /iu.test(first.name)
+      ? ' A line goes by its number: /recipe barley soup delete line 2'
+      : '';
+  throw new Refusal('no-such-recipe', `I know no recipe "${first.name}".${hint}`);
 }
 
 /** A choice between two names keeps the rest of the request. */
@@ -63,7 +67,7 @@ export function carryOut(
     case 'line':
       return changeLine(house, before, change.position, change.typed);
     case 'more':
-      return addLine(house, before, change.typed);
+      return addLines(house, before, change.typed.split(';'));
     case 'without':
       return takeLineOut(house, before, change.position);
     case 'move':

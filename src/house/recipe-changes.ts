@@ -27,6 +27,8 @@ export const codes = (batches: readonly { no: number }[]) =>
       .map((no) => `B${no}`),
   );
 
+const keeps = ({ length }: readonly unknown[]) => (length === 1 ? 'keeps' : 'keep');
+
 /** Batches that were cooked from this very wording. */
 const cookedFrom = (house: House, { id }: Recipe) =>
   house.batches.ofMeal(id).filter((batch) => batch.recipe.id === id);
@@ -101,10 +103,7 @@ export function changeLine(house: House, before: Recipe, position: number, typed
     return {
       before,
       after,
-      remarks: [
-        `${codes(batches)}, cooked before, ${batches.length === 1 ? 'keeps' : 'keep'} the old line.`,
-        ...(pot?.remarks ?? []),
-      ],
+      remarks: [`${codes(batches)}, cooked before, ${keeps(batches)} the old line.`, ...(pot?.remarks ?? [])],
     };
   }
   house.recipes.mendLine(before.id, position, line);
@@ -133,6 +132,18 @@ export function addLine(house: House, before: Recipe, typed: string): Changed {
   return { before, after: recipeNamed(house, before.name), remarks: countWithIt(cookedFrom(house, before)) };
 }
 
+/** Several lines, one after the other. */
+export function addLines(house: House, before: Recipe, typed: readonly string[]): Changed {
+  const pieces = typed.map((one) => one.trim()).filter(Boolean);
+  const all = pieces.reduce<Changed>((now, one) => addLine(house, now.after, one), {
+    before,
+    after: before,
+    remarks: [],
+  });
+  if (pieces.length === 0) throw new Refusal('no-ingredient', 'Behind "add" I read no ingredient.');
+  return { ...all, before };
+}
+
 /** Takes a line out, for later batches. @throws Refusal 'no-such-line', 'last-line' */
 export function takeLineOut(house: House, before: Recipe, position: number): Changed {
   const gone = lineAt(before, position);
@@ -153,9 +164,7 @@ export function takeLineOut(house: House, before: Recipe, position: number): Cha
     before,
     after,
     remarks: [
-      ...(batches.length > 0
-        ? [`${codes(batches)}, cooked with it, ${batches.length === 1 ? 'keeps' : 'keep'} it.`]
-        : []),
+      ...(batches.length > 0 ? [`${codes(batches)}, cooked with it, ${keeps(batches)} it.`] : []),
       ...(pot?.remarks ?? []),
     ],
   };
@@ -176,5 +185,8 @@ export function moveLine(house: House, before: Recipe, position: number, to: num
 
 /** How many servings it makes from now on. */
 export function serveOthers(house: House, before: Recipe, servings: number, potG = before.potG): Changed {
-  return { before, after: keepAnew(house, before, { servings, potG }), remarks: [] };
+  const batches = cookedFrom(house, before);
+  const remarks =
+    batches.length > 0 ? [`${codes(batches)}, cooked before, ${keeps(batches)} the old number.`] : [];
+  return { before, after: keepAnew(house, before, { servings, potG }), remarks };
 }

@@ -3,12 +3,20 @@ import { Refusal } from '#core/refusal.ts';
 import { restG } from '#core/rest.ts';
 import { partlySealed } from './dryness.ts';
 import { factsOfBatch, nameKey, recipeNamed } from './figures.ts';
+import { Reading } from '#words/reading.ts';
 import type { House } from './house.ts';
 import { type Changed, codes } from './recipe-changes.ts';
 import { longestName } from './recipe-text.ts';
 
 /** Calls a recipe something else, with all that goes by its name. @throws Refusal 'name-taken', 'long-name', 'no-name' */
-export function renameRecipe(house: House, before: Recipe, newName: string): Changed {
+export function renameRecipe(house: House, before: Recipe, typed: string): Changed {
+  // Without signs that turn the writing round; a name of pictures alone is a name.
+  const newName = new Reading(typed).rest() || typed;
+  if (/\b(?:serv(?:es|ings?)|portions?)\b/iu.test(newName) && /\d/.test(newName))
+    throw new Refusal(
+      'servings-in-name',
+      `"${newName}" tells servings: say them apart, as in /recipe barley soup serves 6`,
+    );
   const [from, to] = [nameKey(before.name), nameKey(newName)];
   if (to === '') throw new Refusal('no-name', `"${newName}" is no name that I can keep.`);
   if (newName.length > longestName)

@@ -60,7 +60,10 @@ function heldBack(look: Look, typed: string): string | null {
 export const changing: Reader = (look) => {
   const { codes, batches } = look.said;
   if (codes.length + batches.length > 0 || look.names.meals.length === 0) return undefined;
-  const text = look.bare.replace(wishes, '').replace(polite, '');
+  const text = look.bare
+    .replace(wishes, '')
+    .replace(polite, '')
+    .replace(/[\s?？]+$/u, '');
   const served = serves.exec(text);
   const feeding = served ? recipeMeant(served[1]!, look.names) : undefined;
   if (served && feeding !== undefined)

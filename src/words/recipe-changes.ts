@@ -14,6 +14,7 @@ const ofName = '(?:\\s+(?:of|from|in)\\s+(.+?))?';
 const pattern = (text: string) => new RegExp(`^${text}$`, 'isu');
 
 const without = pattern(`(.*?)\\b${away}\\s+${line}${ofName}`);
+const takeOut = pattern(`(.*?)\\btake\\s+${line}\\s+out${ofName.replace('?:of', '?:of|out of')}`);
 const withoutBehind = pattern(`(.*?)\\b${line}\\s+(?:delete|remove|away|out)`);
 const move = pattern(`(.*?)\\bmove\\s+${line}\\s+to\\s+(?:(?:line|place|position)\\s+)?(\\d{1,2})${ofName}`);
 const moveOf = pattern(
@@ -26,7 +27,7 @@ const gone = pattern(`${away}\\s+(.+?)(\\s+sure)?`);
 const goneBehind = pattern(`(.+?)\\s+${away}(\\s+sure)?`);
 const more = pattern('(.+?)[\\s,:]+add(?:\\s+(?:a\\s+|the\\s+)?line)?\\s*:?\\s+(.+)');
 const moreTo = pattern('add(?:\\s+(?:a\\s+|the\\s+)?line)?\\s*:?\\s+(.+)');
-const changeOf = pattern(`(?:(?:change|put|make|set|correct)\\s+)?${line}\\s+(?:of|in)\\s+(.+)`);
+const changeOf = pattern(`(?:(?:change|put|make|set|correct|replace)\\s+)?${line}\\s+(?:of|in)\\s+(.+)`);
 const changeLine = pattern(
   `(.*?)(?:\\b(?:change|make|set|correct)\\s+)?\\b${line}\\s*(?::|=|\\bis(?:\\s+now)?\\b|\\bto\\b|\\s)\\s*(.+)`,
 );
@@ -39,6 +40,8 @@ function cuts(text: string, at: RegExp): [string, string][] {
   ]);
 }
 
+const closing = /[\s,.!]*\b(?:please|pls|thanks|thank you)[\s.!]*$/iu;
+
 const nameAlone = (typed: string): string =>
   typed
     .replaceAll('"', '')
@@ -50,11 +53,12 @@ const nameAlone = (typed: string): string =>
 const unquoted = (typed: string): string =>
   typed
     .trim()
+    .replace(/[\s,.?!]+$/u, '')
     .replace(/^["“”„«](.*)["“”»]$/su, '$1')
     .trim();
 
 function read(text: string): RecipeChange[] {
-  let found = without.exec(text) ?? withoutBehind.exec(text);
+  let found = without.exec(text) ?? takeOut.exec(text) ?? withoutBehind.exec(text);
   if (found)
     return [{ is: 'without', name: `${found[1]!} ${found[3] ?? ''}`.trim(), position: Number(found[2]) }];
   found = moveOf.exec(text);
@@ -67,7 +71,7 @@ function read(text: string): RecipeChange[] {
   found = changeOf.exec(text);
   if (found) {
     const position = Number(found[1]);
-    return cuts(found[2]!, /\s+(?:to|into|is)\s+|\s*[:=]\s*/giu).map(([name, typed]) => ({
+    return cuts(found[2]!, /\s+(?:to|into|is|with|by)\s+|\s*[:=]\s*/giu).map(([name, typed]) => ({
       is: 'line',
       name,
       position,
@@ -101,7 +105,7 @@ function read(text: string): RecipeChange[] {
  * @returns every reading, the likeliest first: which one holds hangs on which recipes there are
  */
 export function changesTyped(text: string): RecipeChange[] {
-  const one = text.trim();
+  const one = text.trim().replace(closing, '');
   if (one.includes('\n')) return [];
   // A colon inside the name begins the ingredients of a new recipe.
   return read(one)

@@ -1,4 +1,5 @@
 // Witness: what each change means by its plain words, by hand; sodium of salt from SR28 02047 (38,758 mg per 100 g).
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { openTestHouse, type TestHouse } from '../house.ts';
 import { openSeason, refuses } from '../season.ts';
@@ -181,6 +182,48 @@ test('no change of a recipe takes an allergen off what is in the cupboard', () =
   }
 });
 
+test('law: whatever is done to a recipe, milk that went into a pouch is shown in it, and /undo brings all back', () => {
+  const said = fc.constantFrom(
+    'delete line 3',
+    'delete line 1',
+    'line 3: 200 g zorblax',
+    'line 3: 200 ml water',
+    'line 1: 200 g zorblax',
+    'line 2: 200 ml double cream',
+    'move line 3 to 1',
+    'move line 1 to 3',
+    'add 100 g rice; 100 g zorblax',
+    'line 6: 300 g rice',
+    'serves 3',
+    'is called Lentil pot two',
+    ', 4 servings: 200 g rice; 1 onion',
+    'delete sure',
+  );
+  fc.assert(
+    fc.property(fc.array(said, { minLength: 1, maxLength: 6 }), (changes) => {
+      const house = openSeason();
+      const records = () =>
+        ['recipe', 'recipe_line'].map((table) =>
+          house.db.prepare(`SELECT * FROM ${table} ORDER BY id`).all(),
+        );
+      for (const change of changes) {
+        const [before, dump] = [records(), house.dump()];
+        house.say(`/recipe Lentil pot ${change}`);
+        if (house.dump() !== dump) {
+          house.say('/undo');
+          expect(records()).toEqual(before);
+          house.say(`/recipe Lentil pot ${change}`);
+        }
+        const card = house.say('/pouch B4-1');
+        expect(card, changes.join(' | ')).toMatch(/Contains: .*milk/);
+        expect(card, changes.join(' | ')).toContain('Noa: not for you: milk');
+      }
+      expect(house.faults).toEqual([]);
+    }),
+    { numRuns: 25, seed: 10 },
+  );
+});
+
 test('a line put right counts for its batches, unless something they hold would be lost', () => {
   const house = openSeason();
   expect(house.say('/recipe lentil pot line 4: 12 g salt')).toContain(
@@ -208,7 +251,20 @@ test('two recipes that can be meant are a choice that keeps the change', () => {
   expect(house.press(1)).toMatch(/^Line \d of Lentil .*, new: bay lea/);
 });
 
+test('several lines at once, and servings that batches keep', () => {
+  const house = openSeason();
+  expect(house.say('/recipe barley soup add 2 bay leaves; 20 g butter')).toMatch(
+    /^Line 5 of Barley soup, new: bay leaves.*\nLine 6 of Barley soup, new: butter.* 20 g/,
+  );
+  expect(house.say('/undo')).toContain('Line 6');
+  expect(house.say('/recipe barley soup')).not.toMatch(/bay leaves|butter/);
+  expect(house.say('/recipe lentil pot serves 4')).toContain('B4, cooked before, keeps the old number.');
+});
+
 refuses([
+  ['/recipe barley soup is called Pearl soup, 6 servings', /tells servings/],
+  ['/recipe remove carrots from barley soup', /A line goes by its number/],
+  ['/recipe barley soup add ;', /I read no ingredient/],
   ['/recipe barley soup delete line 9', /there is no line 9/],
   ['/recipe barley soup delete line 3 and 4', /I know no recipe/],
   ['/recipe delete line 3', /of which recipe/],
