@@ -133,20 +133,33 @@ export const loading: Reader = (look) => {
   };
 };
 
-/** 'Tray 2 was 230 not 203': a weight put right. */
+/**
+ * 'Tray 2 was 230 not 203': a weight put right. What a tray is or weighs now is a weighing, and an empty one's a setting:
+ * only 'was', 'should be' or the wrong figure itself puts a record right.
+ */
 export const correcting: Reader = (look) => {
-  const { text } = look.said;
+  const { all, text } = look.said;
   const m =
-    /\btray\s+(\d{1,2}|one|two|three|four|five|six)\s+(?:was|is|weighed|should (?:be|have been)|weighs)\s+(\d+(?:[.,]\d+)?)\s*g?(?:\s*(?:,|and)?\s*(?:not|instead of)\s+(\d+(?:[.,]\d+)?))?/iu.exec(
+    /\btray\s+(\d{1,2}|one|two|three|four|five|six)\s+(was|is|weighed|should (?:be|have been)|weighs)\s+(\d+(?:[.,]\d+)?)\s*g?(?:\s*(?:,|and)?\s*(?:not|instead of)\s+(\d+(?:[.,]\d+)?)\s*g?)?(?![\p{L}\d])/iu.exec(
       text,
     );
-  if (!m || look.said.mood.asks) return undefined;
+  if (!m || look.said.mood.asks || look.has('empty', 'tare')) return undefined;
+  const [, tray, verb, rightG, wrongG] = m;
+  if (wrongG === undefined && !/^(?:was|should)/iu.test(verb!)) return undefined;
   const [batch] = look.said.batches;
+  const [from, to] = [m.index, m.index + m[0].length];
+  // '8 oz' is not 8 g.
+  if (all.some((token) => token.from < to && token.to > to)) return undefined;
   return {
     means: 'fix',
-    words: `${batch ? `B${batch.batch} ` : ''}tray ${m[1]} ${m[2]} g${m[3] === undefined ? '' : ` not ${m[3]} g`}`,
+    words: `${batch ? `B${batch.batch} ` : ''}tray ${tray} ${rightG} g${wrongG === undefined ? '' : ` not ${wrongG} g`}`,
     score: 6,
-    left: [],
+    left: look.leftBy([
+      ...all.flatMap((token, i) => (token.from >= from && token.to <= to ? [i] : [])),
+      ...look.said.batches.map(({ at }) => at),
+      ...people(look),
+      ...look.at('sorry', 'oops', 'no', 'mistake', 'wrong', 'correction', 'actually', 'sure'),
+    ]),
     holds: null,
   };
 };

@@ -40,3 +40,22 @@ test.each([
   expect(house.say(typed)).toMatch(says);
   expect(house.dump()).toBe(before);
 });
+
+test.each([
+  'tray 3 weighs 502 g when empty',
+  'the empty tray 3 weighs 502 g',
+  'tray 3 weighs 185 g',
+  'tray 3 was 8 oz',
+  'tray 3 was 6.5 oz not 190 g',
+])('"%s" puts no record right', (typed) => {
+  const house = openSeason();
+  const before = house.dump();
+  const answer = house.say(typed);
+  expect(house.dump()).toBe(before);
+  expect(answer).not.toMatch(/was 190 g, now|put tray 3 of B4 right/);
+});
+
+test.each(['tray 3 is 185 not 190', 'oops, B4 tray 3 was 185 g not 190 g', 'B4 tray 3 should be 185 g'])(
+  '"%s" does',
+  (typed) => expect(openSeason().say(typed)).toContain('was 190 g, now 185 g.'),
+);
