@@ -1,6 +1,7 @@
 // Witness: that the weight typed is the weight recorded, common practice, no source.
 import { expect, test } from 'vitest';
 import { openTestHouse } from '../house.ts';
+import { openSeason } from '../season.ts';
 
 function drying() {
   const house = openTestHouse('2027-03-01 10:00');
