@@ -11,7 +11,11 @@ export const mayEat: Reader = (look) => {
   );
   const hasThing = said.meals.length + said.codes.length + said.batches.length > 0;
   if (!isAsking(look)) return undefined;
-  if (look.says(/ (?:weigh|seal|cook|make|print|pack|weight|come|coming|comes|wish|wished|want|wants) /))
+  if (
+    look.says(
+      / (?:weigh|seal|cook|make|print|pack|weight|come|coming|comes|wish|wished|want|wants|throw|toss|bags?|put|store|freeze|swap|replace|substitute|exchange|instead) /,
+    )
+  )
     return undefined;
   const whom =
     who.length > 0
@@ -39,6 +43,7 @@ export const mayEat: Reader = (look) => {
     who.length > 0 &&
     !hasThing &&
     !/ (?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|tonight|tomorrow) /.test(look.folded) &&
+    !look.says(/ (?:did|last|ate|had) /) &&
     look.says(/ (?:what|which|anything|something|everything|meals?|pouches|food) /) &&
     look.says(/ (?:may|can|could|eat|have|safe|ok|clear|allowed) /)
   )

@@ -7,7 +7,7 @@ export const howMany: Reader = (look) => {
   const counts =
     (dietWords(look) !== '' && look.says(/ (?:anything|something|any|what|list|show|everything) /)) ||
     look.says(
-      / how many | number of | do we (?:still )?have | have we got | got any | any .*left | is there (?:any|still)| are there (?:any|still)| what s left | what is left | whats left | what do we have | in stock | in the (?:cupboard|cellar|pantry|store) | (?:left|remaining) $| on the shelf /,
+      / how many | number of | do we (?:still )?have | have we got | got any | any(?:thing)? .*left | anything left | is there (?:any|still)| are there (?:any|still)| what s left | what is left | whats left | what do we have | in stock | in the (?:cupboard|cellar|pantry|store) | (?:left|remaining) $| on the shelf /,
     );
   if (!counts || look.says(/ how many (?:cups|ml|mugs|people|days|hours|calories|kcal|loads|trays|grams) /))
     return undefined;
@@ -69,7 +69,13 @@ export const dryness: Reader = (look) => {
   );
   if (
     !isAsking(look) ||
-    (!dry && !(when && (about(look) !== '' || look.has('dryer', 'drying', 'weigh', 'load'))))
+    (!dry &&
+      !(
+        when &&
+        (about(look) !== '' ||
+          look.has('dryer', 'drying', 'weigh', 'load') ||
+          look.says(/^ (?:so |and )*how much longer (?:now |still |to go )?$/))
+      ))
   )
     return undefined;
   if (

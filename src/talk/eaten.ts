@@ -44,6 +44,22 @@ export const eatingPart: Reader = (look) => {
   return undefined;
 };
 
+/** 'Took B4-3 to work', 'gave B2-1 to the neighbour': gone from the shelf, though nobody said eaten. */
+export const takenAway: Reader = (look) => {
+  const verbs = look.said.all.flatMap((token, i) =>
+    /^(?:took|taken|gave|given|handed|lent|sold)$/.test(token.plain) ? [i] : [],
+  );
+  if (verbs.length === 0 || look.said.codes.length === 0 || look.said.mood.asks || look.says(/ back /))
+    return undefined;
+  return {
+    means: 'use',
+    words: look.codes(),
+    score: 3.5,
+    left: [],
+    holds: holdOf(look) ?? 'nobody said that it is eaten',
+  };
+};
+
 /** 'Threw away B1-3', 'bin B2-2 – mice'. What stands behind the code is the reason. */
 export const throwing: Reader = (look) => {
   const verbs = look.at(...idea('throw'));
@@ -72,7 +88,7 @@ export const throwing: Reader = (look) => {
 };
 
 const foundWords =
-  / (?:tight|firm|holding|hold|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|torn|ripped|punctured|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
+  / (?:tight|firm|holding|hold|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|torn|ripped|punctured|burst|split|came open|come open|came undone|came apart|seal (?:has )?(?:failed|broke|gave)|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
 
 /** 'B3-2 is loose', 'B1-4 and B1-5 hold', 'resealed B3-2 with 92 g'. */
 export const finding: Reader = (look) => {
@@ -82,7 +98,7 @@ export const finding: Reader = (look) => {
   const word = foundWords.exec(look.folded)![0].trim();
   const plain = /^(?:hold|held|holding|firm)/.test(word)
     ? 'tight'
-    : /^(?:lost|drew|leak|hole|torn|ripped|punctured)/.test(word)
+    : /^(?:lost|drew|leak|hole|torn|ripped|punctured|burst|split|c[ao]me|seal)/.test(word)
       ? 'loose'
       : /^(?:puff|bloat|swell)/.test(word)
         ? 'swollen'

@@ -73,7 +73,7 @@ const settings: readonly SettingCue[] = [
   { name: 'moisture', cue: / moisture /, value: (look) => behindWords(look, /\d+(?:[.,]\d+)?\s*%/u) },
   {
     name: 'altitude',
-    cue: / (?:live|altitude|elevation|above sea level|our house|home) /,
+    cue: / (?:live|moved? to|altitude|elevation|above sea level|our house|home) /,
     value: (look) => quantityText(look, 'length'),
   },
   {
@@ -102,7 +102,7 @@ function dryerText(look: Look): string | undefined {
 
 /** Words by which settings are spoken of; they account for themselves. */
 const settingWords =
-  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new'.split(
+  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved'.split(
     ' ',
   );
 
@@ -128,7 +128,7 @@ const oneSetting: Reader = (look) => {
   const { all, mood, text } = look.said;
   if (look.said.trips.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
   if (look.said.codes.length + look.said.batches.length > 0 || mood.asks) return undefined;
-  if (!look.says(/ (?:we|our|i|my|the|set|switch|change|use|house|is|are|to|have|has|live) /))
+  if (!look.says(/ (?:we|our|i|my|the|new|set|switch|change|use|house|is|are|to|have|has|live) /))
     return undefined;
   const told = settings.flatMap((one) => {
     const value = one.cue.test(look.folded) ? one.value(look)?.trim() : undefined;

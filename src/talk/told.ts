@@ -5,7 +5,7 @@ import { type Reader, holdOf } from './hold.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -64,6 +64,10 @@ export const eater: Reader = (look) => {
     )
     .replace(/\bturn(?:ed|s)\s+(\d+)\b/iu, 'age $1')
     .replace(/\b(?:hates?|can['’]?t stand|doesn['’]?t like|does not like|don['’]?t like)\b/giu, 'dislikes')
+    .replace(
+      /\b(?:no longer|doesn['’]?t|does not|don['’]?t|do not)\s+(?:(?:needs?|ha(?:s|ve)) to avoid|avoids?)(?=\s+\p{L})/iu,
+      'may eat',
+    )
     .replace(/\b(?:can|may)\s+(?:eat|have)\b/iu, 'may eat')
     .replace(/\s+/gu, ' ')
     .trim();

@@ -19,7 +19,7 @@ import type { Names } from '#words/parts.ts';
 
 /** Every way to read a message; their order says nothing. */
 const readers: readonly Reader[] = [
-  eaten.eating, eaten.eatingPart, eaten.throwing, eaten.finding, eaten.takingBack, dried.sealing, dried.weighing, dried.loading, dried.correcting,
+  eaten.eating, eaten.eatingPart, eaten.throwing, eaten.takenAway, eaten.finding, eaten.takingBack, dried.sealing, dried.weighing, dried.loading, dried.correcting,
   rated.rating, wished.wishing, carried.packing, carried.comingBack, settingsTold.setting, settingsTold.reminding, told.eater, told.leaving, told.pot, told.teaching, told.recipe, recipeTold.changing, tripsTold.trip,
   shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs, helps.helping, helps.fuel, helps.cooking,
   asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,

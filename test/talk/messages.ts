@@ -140,6 +140,18 @@ const kitchen: readonly TalkRow[] = [
 
 const people: readonly TalkRow[] = [
   ['I hate mushrooms', 'eater', 'does'],
+  ['how much longer?', 'isdry', 'nothing'],
+  ['anything left of the soup?', 'howmany', 'nothing'],
+  ['I took B4-3 to work', 'use', 'offers'],
+  ['I gave B4-2 to my neighbour', 'use', 'offers'],
+  ['the seal on B1-2 came open', 'found', 'does'],
+  ['we moved to 1200 m', 'house', 'does'],
+  ['new dryer, 6 trays 25x60', 'house', 'does'],
+  ['Noa no longer needs to avoid milk', 'eater', 'nothing'],
+  ['👍', 'courtesy', 'nothing'],
+  ['see you at 6', 'courtesy', 'nothing'],
+  ['what did Noa eat last?', 'unknown', 'nothing'],
+  ['can we swap butter for oil in the soup?', 'unknown', 'nothing'],
   ["I'm vegan now", 'eater', 'does'],
   ["I'm Lotte, vegetarian", 'eater', 'does'],
   ['Noa turned 8 today', 'eater', 'does'],

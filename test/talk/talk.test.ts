@@ -57,7 +57,7 @@ test('law: what records as a statement records nothing as a question', async () 
       ),
       async (typed, asked) => stays(asked(typed)),
     ),
-    { numRuns: 60, seed: 12 },
+    { numRuns: tries(60), seed: 12 },
   );
 }, 120_000);
 
@@ -92,7 +92,7 @@ test('law: a doubt, or what leaves it open, records nothing', async () => {
       ),
       async (typed, open) => stays(open(typed)),
     ),
-    { numRuns: 40, seed: 13 },
+    { numRuns: tries(40), seed: 13 },
   );
 }, 120_000);
 
