@@ -150,6 +150,8 @@ const people: readonly TalkRow[] = [
   ['Noa no longer needs to avoid milk', 'eater', 'nothing'],
   ['👍', 'courtesy', 'nothing'],
   ['see you at 6', 'courtesy', 'nothing'],
+  ['haha good one', 'courtesy', 'nothing'],
+  ['haha we ate B4-2', 'use', 'does'],
   ['what did Noa eat last?', 'unknown', 'nothing'],
   ['can we swap butter for oil in the soup?', 'unknown', 'nothing'],
   ["I'm vegan now", 'eater', 'does'],
