@@ -8,6 +8,7 @@ import type { ChartFacts, LabelFacts } from '#draw/facts.ts';
 import { openFoods } from '#store/foods.ts';
 import { openDatabase } from '#store/open.ts';
 import { assemble } from '#assemble.ts';
+import { typed } from './typed.ts';
 
 // Times labels and charts as the chat asks for them, from the thread's start on, and how the chat answers meanwhile.
 
@@ -119,21 +120,7 @@ async function besideTheChat(): Promise<void> {
   let count = 0;
   const send = (text: string) => {
     count += 1;
-    return answer(house, {
-      door: 'terminal',
-      chatKey: 'bench',
-      chatTitle: 'bench',
-      isPrivate: false,
-      addressed: true,
-      deliveryKey: String(count),
-      messageKey: String(count),
-      topicKey: null,
-      person: { key: 'ana', name: 'Ana' },
-      text,
-      sentAtMs: Date.UTC(2027, 3, 3) + count * 3 * 3_600_000,
-      isEdit: false,
-      button: null,
-    }).pending;
+    return answer(house, typed(count, text, Date.UTC(2027, 3, 3) + count * 3 * 3_600_000)).pending;
   };
   for (const text of [
     '/recipe Lentil pot, 60 servings: 6 kg red lentils; 4 kg carrots; 90 g salt; 18 l water',

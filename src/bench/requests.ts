@@ -6,6 +6,7 @@ import { answer } from '#chat/answer.ts';
 import { openFoods } from '#store/foods.ts';
 import { openDatabase } from '#store/open.ts';
 import { assemble } from '#assemble.ts';
+import { typed } from './typed.ts';
 
 // Times every request on a household of 50 recipes, 200 batches and 2,000 pouches, in the process, on a real file with
 // full synchronous writes. Prints milliseconds and ratios to a bare one-row transaction on the same file.
@@ -22,21 +23,7 @@ let count = 0;
 async function say(text: string): Promise<string> {
   count += 1;
   nowMs += 61_000;
-  const { pending } = answer(house, {
-    door: 'terminal',
-    chatKey: 'bench',
-    chatTitle: 'bench',
-    isPrivate: false,
-    addressed: true,
-    deliveryKey: String(count),
-    messageKey: String(count),
-    topicKey: null,
-    person: { key: 'ana', name: 'Ana' },
-    text,
-    sentAtMs: nowMs,
-    isEdit: false,
-    button: null,
-  });
+  const { pending } = answer(house, typed(count, text, nowMs));
   await pending;
   const out = house.stores.messages.waiting('terminal');
   for (const { id } of out) house.stores.messages.sent(id);

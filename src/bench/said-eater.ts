@@ -2,6 +2,7 @@ import { assemble } from '#assemble.ts';
 import { answer } from '#chat/answer.ts';
 import { openFoods } from '#store/foods.ts';
 import { openDatabase } from '#store/open.ts';
+import { typed } from './typed.ts';
 
 const db = openDatabase(':memory:');
 const { house } = await assemble({ db, foods: openFoods(':memory:'), zone: 'UTC', log: () => undefined });
@@ -14,21 +15,12 @@ let count = 0;
  */
 export function neverOf(said: string): readonly string[] | null {
   count += 1;
-  answer(house, {
-    door: 'terminal',
-    chatKey: `bench ${count}`,
-    chatTitle: 'bench',
-    isPrivate: false,
-    addressed: true,
-    deliveryKey: String(count),
-    messageKey: String(count),
-    topicKey: null,
-    person: { key: 'ana', name: 'Ana' },
-    text: `/eater Pip child 7 ${said}`,
-    sentAtMs: Date.UTC(2027, 0, 1, 8) + count * 61_000,
-    isEdit: false,
-    button: null,
-  });
+  answer(
+    house,
+    typed(count, `/eater Pip child 7 ${said}`, Date.UTC(2027, 0, 1, 8) + count * 61_000, {
+      chat: `bench ${count}`,
+    }),
+  );
   const row = db
     .prepare('SELECT id, household FROM eater WHERE name = ? ORDER BY id DESC LIMIT 1')
     .get('Pip') as { id: number; household: number } | undefined;

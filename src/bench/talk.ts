@@ -10,6 +10,7 @@ import { openFoods } from '#store/foods.ts';
 import { openStores } from '#store/house.ts';
 import { recordTables } from '#store/journal.ts';
 import { makeReady, openDatabase } from '#store/open.ts';
+import { typed } from './typed.ts';
 
 // Answers typed messages, each on a fresh copy of the household it is said in, and prints for each a line of JSON:
 // the answer as people read it, its buttons, and what changed in the records.
@@ -48,21 +49,7 @@ function kitchen(from: Buffer | undefined, startMs: number) {
   let nowMs = startMs;
   const say = async (who: string, text: string): Promise<Outgoing[]> => {
     count += 1;
-    const { pending } = answer(house, {
-      door: 'terminal',
-      chatKey: 'terminal',
-      chatTitle: 'terminal',
-      isPrivate: false,
-      addressed: true,
-      deliveryKey: String(count),
-      messageKey: String(count),
-      topicKey: null,
-      person: { key: who.toLowerCase(), name: who },
-      text,
-      sentAtMs: nowMs,
-      isEdit: false,
-      button: null,
-    });
+    const { pending } = answer(house, typed(count, text, nowMs, { who, chat: 'terminal' }));
     await pending;
     const out = house.stores.messages.waiting('terminal');
     for (const { id } of out) house.stores.messages.sent(id);

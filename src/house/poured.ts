@@ -83,23 +83,29 @@ export function forBatch(
       throw new Refusal('nothing-sealed', `No pouch of B${no} is in stock. Say a weight: 180 g B${no}.`);
     return forPouches(house, enough(house, pouches, people, count));
   }
-  const facts = driedFacts(house, batch);
+  return ofDried(
+    house,
+    batch,
+    driedFacts(house, batch),
+    dryG,
+    `${sayG(dryG, house.settings.units)} of B${no}, ${batch.recipe.name}`,
+  );
+}
+
+/** A weight of a batch that was dried, with the figure it stands on. */
+function ofDried(
+  house: House,
+  batch: Batch,
+  facts: BatchFacts & { dryG: number },
+  dryG: number,
+  what: string,
+) {
+  const { correction } = correctionOf(house, batch.recipe.name);
   return {
-    poured: [
-      {
-        what: `${sayG(dryG, house.settings.units)} of B${no}, ${batch.recipe.name}`,
-        waterMl: pouchWaterMl(
-          dryG,
-          facts.wetG,
-          facts.dryG,
-          correctionOf(house, batch.recipe.name).correction,
-        ),
-        isRaw: batch.isRaw,
-      },
-    ],
+    poured: [{ what, waterMl: pouchWaterMl(dryG, facts.wetG, facts.dryG, correction), isRaw: batch.isRaw }],
     why: [becauseOf(house, batch, facts)],
     cautions: cautionsOf([]),
-    meals: [mealOfBatch(house, no)],
+    meals: [mealOfBatch(house, batch.no)],
   };
 }
 
@@ -118,25 +124,7 @@ function newestDried(house: House, name: string) {
 export function forWeight(house: House, name: string, dryG: number) {
   const { recipe, batch, facts } = newestDried(house, name);
   const what = `${sayG(dryG, house.settings.units)} ${name}`;
-  if (batch) {
-    return {
-      poured: [
-        {
-          what,
-          waterMl: pouchWaterMl(
-            dryG,
-            facts.wetG,
-            facts.dryG,
-            correctionOf(house, batch.recipe.name).correction,
-          ),
-          isRaw: batch.isRaw,
-        },
-      ],
-      why: [becauseOf(house, batch, facts)],
-      cautions: cautionsOf([]),
-      meals: [mealOfBatch(house, batch.no)],
-    };
-  }
+  if (batch) return ofDried(house, batch, facts, dryG, what);
   const perG = expectedMlPerDryG(factsOfRecipe(house, recipe), house.settings.residualMoisture);
   if (perG === undefined)
     throw new Refusal(
