@@ -70,11 +70,16 @@ export function namesIn(forms: readonly (readonly string[])[], own: ReadonlyMap<
   };
   const exact = named(plain);
   if (exact) return { namings: [exact], isMended: false };
-  // A word put right may join its neighbour: 'stok cube' is 'stockcube' in the tables.
+  // A word put right may join its neighbour: 'stok cube' is 'stockcube' in the tables. Nothing is left out for that:
+  // 'rice + nnoodle' is no rice noodle.
+  const joined = (words: readonly string[]) => {
+    const folded = foldedWords(words.join(' '));
+    return folded.join('') === words.join('') ? named(folded) : undefined;
+  };
   const mended = forms.flatMap((others, at) =>
     others.slice(1).flatMap((word) => {
       const words = plain.with(at, word);
-      return named(words) ?? named(foldedWords(words.join(' '))) ?? [];
+      return named(words) ?? joined(words) ?? [];
     }),
   );
   return { namings: [...new Set(mended)], isMended: mended.length > 0 };

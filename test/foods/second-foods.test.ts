@@ -96,6 +96,16 @@ const slipped = (word: string, at: number, how: number, letter: string) => {
   return word.slice(0, i) + (word[i + 1] ?? '') + word[i] + word.slice(i + 2);
 };
 
+test('a name put right never reaches over what parts two foods', () => {
+  for (const line of [
+    '200 g rice + nnoodle',
+    '200 g quick cook rice, nnoodle',
+    '200 g rice & nnoodles',
+    '200 g rice / nodle',
+  ])
+    expect([line, leaks(line, contentsOf('noodle'))]).toEqual([line, []]);
+});
+
 test('nor where a letter of the second food slipped', () =>
   fc.assert(
     fc.property(
