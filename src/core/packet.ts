@@ -1,12 +1,5 @@
-import {
-  type Allergen,
-  allergens,
-  type Contents,
-  type Diet,
-  hiddenIn,
-  type Kind,
-  undeclaredKinds,
-} from './allergens.ts';
+import { type Allergen, type Contents, type Diet, hiddenIn, type Kind } from './allergens.ts';
+import { nothing, widened } from './contents.ts';
 
 /** What a household read on a packet, as far as verdicts go. A tag or kind is in one of the three at most. */
 export interface PacketReading {
@@ -66,14 +59,8 @@ export const deniedBy = (known: Contents | null, { free, freeKinds }: PacketRead
   ...(known?.kinds ?? []).filter((kind) => freeKinds.includes(kind)),
 ];
 
-/** Of a food of which nothing is known everything may be in it. */
-const unheardOf: Contents = {
-  contains: [],
-  check: allergens,
-  kinds: [],
-  checkKinds: [],
-  hides: undeclaredKinds,
-};
+/** Of a food of which nothing is known everything may be in it, rennet and all other kinds too. */
+const unheardOf: Contents = widened(nothing);
 
 /**
  * What is known of a food once its packet was read. Only what the packet speaks of changes: small print is settled,

@@ -41,6 +41,7 @@ test('unknown becomes clear by nothing but what a reading says is not in it, or 
         known === null ? 1 : verdict(known, avoid),
       );
     }),
+    { numRuns: 3000 },
   );
 });
 
