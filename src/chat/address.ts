@@ -176,17 +176,13 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
     const command = called(more.means, requests.commands);
     if (command) also.push({ command, words: more.words, holds: more.holds, left: more.left });
   }
-  const deed = best.command.records
-    ? undefined
-    : readings.find(
-        (one) => one.command.records && one.score >= leastScore - 0.5 && one.meaning.left.length === 0,
-      );
-  return {
-    is: 'request',
-    main: chosen(best),
-    also,
-    offer: deed && isQuestion(text) ? chosen(deed) : null,
-  };
+  const deed =
+    isQuestion(text) && !best.command.records
+      ? readings.find(
+          (one) => one.command.records && one.score >= leastScore - 0.5 && one.meaning.left.length === 0,
+        )
+      : undefined;
+  return { is: 'request', main: chosen(best), also, offer: deed ? chosen(deed) : null };
 }
 
 const distinct = (all: readonly Chosen[]): Chosen[] =>

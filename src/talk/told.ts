@@ -1,5 +1,6 @@
 import { fold } from '#words/near.ts';
 import { type Reader, holdOf } from './hold.ts';
+import type { Look, Meaning } from './look.ts';
 
 /** Sodium in table salt, g per g: 22.98976928 / (22.98976928 + 35.45). @source iupac-weights */
 const sodiumShareOfSalt = 0.3934;
@@ -11,36 +12,38 @@ const eaterCue =
 const notNames =
   /^(?:it|that|this|he|she|there|the|a|batch|pouch|tray|trip|dinner|today|tomorrow|soup|water|altitude|storage)$/iu;
 
+/** Somebody not heard of before: 'add Pia, vegan', "I'm Ines, vegetarian", 'Max is 6 and can't have nuts'. */
+function newcomer(look: Look): Meaning | undefined {
+  const { people, mood, text } = look.said;
+  if (mood.asks) return undefined;
+  const told = (words: string, score: number): Meaning => ({
+    means: 'eater',
+    words,
+    score,
+    left: [],
+    holds: null,
+  });
+  const added = /^\s*(?:please\s+)?(?:add|new(?: eater| person)?)\s+(\p{Lu}[\p{L}'’-]*)[\s,:]+(.+)$/su.exec(
+    text,
+  );
+  if (added && people.every(({ names: [name] }) => name !== added[1]))
+    return told(`${added[1]} ${added[2]}`, 4);
+  const introduced =
+    /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is)\s+(\p{Lu}[\p{L}'’-]+),\s*(?:and\s+)?(.+)$/su.exec(text);
+  if (introduced && !eaterCue.test(` ${fold(introduced[1]!)} `))
+    return told(`${introduced[1]} ${introduced[2]}`, 4);
+  const aged = /^\s*(\p{L}{2,20})\s+(?:is|turns|turned)\s+(\d{1,2})\b(.*)$/su.exec(text);
+  if (!aged || people.length > 0 || look.said.meals.length > 0 || notNames.test(aged[1]!)) return undefined;
+  const name = `${aged[1]![0]!.toUpperCase()}${aged[1]!.slice(1)}`;
+  return told(`${name} ${aged[2]} years ${aged[3]!.replace(/^[\s,]*(?:and\s+)?/u, '')}`, 3.5);
+}
+
 /** 'I'm vegan now', 'Noa turned 8', 'Ben hates mushrooms', 'Noa can have milk again'. */
 export const eater: Reader = (look) => {
   const { people, mood, all } = look.said;
   if (!eaterCue.test(look.folded) || look.said.codes.length > 0) return undefined;
-  const added = /^\s*(?:please\s+)?(?:add|new(?: eater| person)?)\s+(\p{Lu}[\p{L}'’-]*)[\s,:]+(.+)$/su.exec(
-    look.said.text,
-  );
-  if (added && !mood.asks && people.every(({ names: [name] }) => name !== added[1]))
-    return { means: 'eater', words: `${added[1]} ${added[2]}`, score: 4, left: [], holds: null };
-  const introduced =
-    /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is)\s+(\p{Lu}[\p{L}'’-]+),\s*(?:and\s+)?(.+)$/su.exec(
-      look.said.text,
-    );
-  if (introduced && !mood.asks && !eaterCue.test(` ${fold(introduced[1]!)} `))
-    return { means: 'eater', words: `${introduced[1]} ${introduced[2]}`, score: 4, left: [], holds: null };
-  const unknown = /^\s*(\p{L}{2,20})\s+(?:is|turns|turned)\s+(\d{1,2})\b(.*)$/su.exec(look.said.text);
-  if (
-    unknown &&
-    !mood.asks &&
-    people.length === 0 &&
-    look.said.meals.length === 0 &&
-    !notNames.test(unknown[1]!)
-  )
-    return {
-      means: 'eater',
-      words: `${unknown[1]![0]!.toUpperCase()}${unknown[1]!.slice(1)} ${unknown[2]} years ${unknown[3]!.replace(/^[\s,]*(?:and\s+)?/u, '')}`,
-      score: 3.5,
-      left: [],
-      holds: null,
-    };
+  const fresh = newcomer(look);
+  if (fresh) return fresh;
   const [who] = people;
   if (!who || mood.asks) return undefined;
   const isMe = who.names[0] === look.names.me && !all.some((token) => token.typed === look.names.me);
