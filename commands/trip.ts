@@ -4,7 +4,7 @@ import { brokenPromises } from '#house/broken.ts';
 import { nameKey } from '#house/figures.ts';
 import { missingLines } from '#house/missing.ts';
 import { altitudeOf, sayDayOf, slotLines, tripsAhead } from '#house/trips.ts';
-import { everyone, settle, wantedSlots } from '#house/trip-slots.ts';
+import { everyone, settle, wantedSlots, withChange } from '#house/trip-slots.ts';
 import type { Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';
@@ -13,7 +13,9 @@ import type { NewTrip } from '#store/trips.ts';
 import { tripDays, type Days } from '#words/days.ts';
 import { altitudeM, flag, optional, part } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
-import { sayList, sayNumber } from '#words/say.ts';
+import { placeLeft } from '#words/place-name.ts';
+import { sayNumber } from '#words/say.ts';
+import { daysChanged, type SlotChange, slotChange } from '#words/trip-change.ts';
 import { type Company, type MealsOfTrip, mealsOfTrip, readCompany, startWater } from '#words/trip-parts.ts';
 
 const longestPlace = 50;
@@ -46,27 +48,29 @@ export default command({
     altitude: optional(altitudeM),
     water: startWater,
     place: optional(
-      part<Place & { meals: MealsOfTrip | undefined }>('a place', (reading, names) => {
-        if ([...reading.left()].length === 0) return undefined;
-        const named = takeName(reading, names.trips, 'trip', true);
-        // Days of a trip that is known may be somebody's own, so people are read first; of a new one they are the trip's.
-        const fresh = named === undefined ? tripDays.read(reading, names) : undefined;
-        const known = named ?? (fresh === undefined ? takeName(reading, names.trips, 'trip') : undefined);
-        const within = fresh ?? (known === undefined ? undefined : names.tripDays(known));
-        const company = readCompany(reading, names, within?.startsOn ?? '', within?.endsOn ?? '9999-12-31');
-        const days = fresh ?? tripDays.read(reading, names);
-        const meals = mealsOfTrip.read(reading, names);
-        if (known !== undefined) return { name: known, isKnown: true, days, company, meals };
-        const name = nameLeft(reading.rest());
-        const stray = /(?<=\S\s)(?:for|with|without|except|minus)\s+(.+)$/i.exec(name)?.[1];
-        if (stray !== undefined && !name.includes('"'))
-          throw new Refusal(
-            'no-such-eater',
-            `I know no eater called "${stray}". ${names.eaters.length > 0 ? `There are ${sayList(names.eaters)}; ` : ''}/eater ${stray} adds somebody.`,
-          );
-        const place = name.replace(/^["“”](.*)["“”]$/u, '$1').trim();
-        return place === '' ? undefined : { name: place, isKnown: false, days, company, meals };
-      }),
+      part<Place & { meals: MealsOfTrip | undefined; slot: SlotChange | undefined }>(
+        'a place',
+        (reading, names) => {
+          if ([...reading.left()].length === 0) return undefined;
+          const named = takeName(reading, names.trips, 'trip', true);
+          // Days of a trip that is known may be somebody's own, so people are read first; of a new one they are the trip's.
+          const fresh = named === undefined ? tripDays.read(reading, names) : undefined;
+          const known = named ?? (fresh === undefined ? takeName(reading, names.trips, 'trip') : undefined);
+          const within = fresh ?? (known === undefined ? undefined : names.tripDays(known));
+          const company = readCompany(reading, names, within?.startsOn ?? '', within?.endsOn ?? '9999-12-31');
+          const isAlone = company.coming.length + company.notComing.length === 0;
+          const slot =
+            known !== undefined && within && isAlone ? slotChange(reading, names, within) : undefined;
+          const days =
+            fresh ??
+            (known !== undefined && within ? daysChanged(reading, names, within) : undefined) ??
+            tripDays.read(reading, names);
+          const meals = mealsOfTrip.read(reading, names);
+          if (known !== undefined) return { name: known, isKnown: true, days, company, meals, slot };
+          const name = placeLeft(reading, names.eaters);
+          return name === '' ? undefined : { name, isKnown: false, days, company, meals, slot };
+        },
+      ),
     ),
   },
   run: ({ cancelled, altitude, water, place: told }, house) => {
@@ -78,6 +82,7 @@ export default command({
     const changes =
       told.days ??
       told.meals ??
+      told.slot ??
       altitude ??
       water ??
       (told.company.everybody || told.company.coming.length > 0 || told.company.notComing.length > 0
@@ -106,7 +111,7 @@ export default command({
       startWaterC: water?.startC ?? trip?.startWaterC ?? 10,
       fromSnow: water?.fromSnow ?? trip?.fromSnow ?? false,
     };
-    const slots = wantedSlots(head, told, trip, eaters);
+    const slots = withChange(wantedSlots(head, told, trip, eaters), told.slot);
     const id = trip?.id ?? house.trips.add(nameKey(head.place), head, house.nowMs);
     if (trip) house.trips.change(id, head);
     remarks.push(...settle(house, id, trip?.slots ?? [], slots));
@@ -151,16 +156,6 @@ function card(house: House, trip: Trip, remarks: readonly string[]): string[] {
     ...missingLines(house, trip),
     ...brokenPromises(house, trip),
   ];
-}
-
-function nameLeft(text: string): string {
-  let name = text.replace(/^(?:to|at|in|trip)\s+/i, '').trim();
-  for (;;) {
-    // Only the end is looked at: a long row of such words must not be walked over again and again.
-    const end = /[\s,]+(?:for|with|at|from|to|on|and|the|this|coming|over)$/i.exec(name.slice(-12));
-    if (!end) return name;
-    name = name.slice(0, -end[0].length).trimEnd();
-  }
 }
 
 function heading(trip: Trip): string {

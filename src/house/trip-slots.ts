@@ -1,9 +1,10 @@
-import type { Eater, Slot, Trip } from '#core/records.ts';
+import { type Eater, type Slot, slotMeals, type Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { NewEater } from '#store/eaters.ts';
 import type { NewSlot, NewTrip } from '#store/trips.ts';
 import type { Days } from '#words/days.ts';
 import { sayList } from '#words/say.ts';
+import type { SlotChange } from '#words/trip-change.ts';
 import { type Company, isThere, type MealsOfTrip, slotsOf } from '#words/trip-parts.ts';
 import type { House } from './house.ts';
 import { nameKey } from './figures.ts';
@@ -90,6 +91,25 @@ export function wantedSlots(
     for (const name of company.notComing) seated.delete(id(name));
     return { ...slot, eaters: [...seated].sort((a, b) => a - b) };
   });
+}
+
+/** The slots with a meal of one day put in or taken out. @throws Refusal 'no-slots' */
+export function withChange(slots: readonly NewSlot[], change: SlotChange | undefined): NewSlot[] {
+  if (!change) return [...slots];
+  const { onDay, meals, isGone } = change;
+  const others = slots.filter((slot) => slot.onDay !== onDay || !meals.includes(slot.meal));
+  if (isGone && others.length === slots.length)
+    throw new Refusal('no-slots', `The trip has no ${meals[0]!} on ${onDay}.`);
+  if (others.length === 0 && isGone)
+    throw new Refusal('no-slots', 'That is the only meal of the trip; to end it, say that it is cancelled.');
+  if (isGone) return others;
+  const company = slots.toSorted((a, b) => b.eaters.length - a.eaters.length)[0]?.eaters ?? [];
+  const kept = slots.filter((slot) => slot.onDay === onDay && meals.includes(slot.meal));
+  const fresh = meals
+    .filter((meal) => kept.every((slot) => slot.meal !== meal))
+    .map((meal) => ({ onDay, meal, eaters: [...company] }));
+  const rank = (slot: NewSlot) => `${slot.onDay} ${slotMeals.indexOf(slot.meal)}`;
+  return [...others, ...kept, ...fresh].toSorted((a, b) => (rank(a) < rank(b) ? -1 : 1));
 }
 
 /** Who ate at most slots: a slot that is new gets the same company. */

@@ -1,9 +1,38 @@
+import { escaped } from './escaped.ts';
 import { type Reader, holdOf } from './hold.ts';
 import { type Look, type Meaning, quoted } from './look.ts';
 import { quantityText } from './settings-told.ts';
 
 const dayWords =
-  / (?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend|tomorrow|january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sep|sept|oct|nov|dec|weeks? | days? /;
+  / (?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend|tomorrow|overnight|january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sep|sept|oct|nov|dec|weeks? | days? | nights? |\d-\d|\d \d+ /;
+
+const tripWords = 'trip camp camping hike hiking backpack canoe trek tour ski expedition outing'.split(' ');
+
+/** Words that frame a trip and tell nothing of it. */
+const frame =
+  /\b(?:new|next(?=\s+trip)|another|trips?|camping|camp|hiking|hike|backpacking|canoeing|skiing|going|we['’]?re|we are|we|i['’]?m|i am|i|off|away|let['’]?s|go|add|plan(?:ning|ned)?|make|have|want to|just|only|leave|leaving|start(?:s|ing)?|please|both|together|probably)\b/giu;
+const everybody = /\b(?:all of us|everyone|everybody|the whole family|the family|us all)\b/giu;
+
+/** Where a sentence names the place of a trip: behind 'trip', behind 'to', or by its capitals. */
+function placeIn(text: string): string | undefined {
+  const titled = "\\p{Lu}[\\p{L}'’-]*(?:\\s+\\p{Lu}[\\p{L}'’-]*)*";
+  const end =
+    '(?=\\s*(?:,|\\d|:|\\b(?:from|this|next|on|for|in|the weekend|tomorrow|over|mon|tue|wed|thu|fri|sat|sun)))';
+  const patterns = [
+    `["“]([^"”]{2,50})["”]`,
+    `^\\s*(?:(?:new|next|another|our)\\s+)?trip\\s*:\\s*([\\p{L}][\\p{L}'’ -]{1,40}?)${end}`,
+    `\\b(?:at|to|in|on|around|near|plan)\\s+(?:the\\s+)?(${titled})`,
+    `^(?:(?:new|next)\\s+)?(?:trip\\s+(?:to\\s+)?)?(${titled})${end}`,
+    `\\b(?:to|at)\\s+(?:the\\s+)?([\\p{L}'’-]+(?:\\s+[\\p{L}'’-]+)?)${end}`,
+  ];
+  for (const pattern of patterns) {
+    const flags = pattern.includes('\\p{Lu}') ? 'u' : 'iu';
+    const found = new RegExp(pattern, flags).exec(text)?.[1];
+    if (found !== undefined && !dayWords.test(` ${found.toLowerCase()} `)) return found;
+    if (found !== undefined && found.includes(' ')) return found;
+  }
+  return undefined;
+}
 
 /** 'Heron Lake is at 6200 ft', 'Ben comes to Heron Lake after all', 'camping this weekend at Elk Meadow'. */
 export const trip: Reader = (look) => {
@@ -12,117 +41,107 @@ export const trip: Reader = (look) => {
   const [known] = trips;
   if (known) return knownTrip(look, known);
   const isTrip =
-    look.has('trip', 'camp', 'camping', 'hike', 'hiking', 'backpack', 'canoe', 'trek', 'tour', 'ski') ||
-    look.says(/ (?:we re|we are|were|i m|going|off|away) (?:\w+ )?(?:to|at|up to) /);
-  if (!isTrip || !dayWords.test(look.folded) || look.has('eat', 'use', 'want')) return undefined;
-  const lower =
-    /\b(?:to|at)\s+(?:the\s+)?([\p{L}'’-]+(?:\s+[\p{L}'’-]+)?)(?=\s*(?:,|\d|\bfrom\b|\bthis\b|\bnext\b|\bon\b|\bfor\b|\b(?:mon|tue|wed|thu|fri|sat|sun)))/iu.exec(
-      text,
-    )?.[1];
-  const place =
-    /\b(?:at|to|in|on|around|near)\s+(?:the\s+)?((?:\p{Lu}[\p{L}'’-]*)(?:\s+\p{Lu}[\p{L}'’-]*)*)/u.exec(
-      text,
-    )?.[1] ??
-    /^((?:\p{Lu}[\p{L}'’-]*)(?:\s+\p{Lu}[\p{L}'’-]*)*)\b/u.exec(
-      text.replace(/^(?:new )?trip\s+(?:to\s+)?/iu, ''),
-    )?.[1] ??
-    lower;
+    look.has(...tripWords) ||
+    look.says(
+      / (?:we re|we are|were|i m|going|off|away|leave|plan|let s go) (?:\w+ )?(?:to|at|up to|for|\p{L}+) /u,
+    );
+  if (!isTrip || !dayWords.test(look.folded) || look.has('eat', 'use', 'want', 'remind')) return undefined;
+  const place = placeIn(look.bare);
   if (place === undefined)
     return { means: 'trip', words: text, score: 1, left: [], holds: 'I found no place in it' };
-  // 'A weekend trip, 12-13 June': the figures are the days.
-  const hasDates = /\d\s*(?:-|–|to)\s*\d|\b\d{1,2}\s+\p{L}{3,}|\p{L}{3,}\s+\d{1,2}\b/u.test(text);
-  const rest = text
-    .replace(hasDates ? /\b(?:this |next )?weekend\b/giu : /(?!)/u, ' ')
+  const rest = look.bare
     .replace(
-      new RegExp(`\\b(?:to|at|in)\\s+(?:the\\s+)?${place.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}`, 'u'),
+      new RegExp(`["“]?(?:\\b(?:to|at|in|on|for|around|near)\\s+)?(?:the\\s+)?${escaped(place)}["”]?`, 'iu'),
       ' ',
     )
-    .replace(place, ' ')
-    .replace(
-      /\b(?:new|trip|camping|camp|hiking|hike|backpacking|canoeing|going|we['’]?re|we are|we|i['’]?m|off|away|at the|at|to the|let['’]?s|go|plan(?:ning)?|a|only|just|everyone|everybody)\b/giu,
-      (word) => (/every/i.test(word) ? 'for all' : ' '),
-    )
-    .replace(/\ball of us\b/giu, 'for all')
-    .replace(/\s*,\s*/gu, ', ')
+    .replace(frame, ' ')
+    .replace(everybody, 'for all')
+    .replace(/\s*[,:]\s*/gu, ', ')
     .replace(/\s+/gu, ' ')
     .replace(/^[\s,]+|[\s,]+$/gu, '');
   return {
     means: 'trip',
-    words: `${place} ${rest}`,
+    words: `${quoted(place)} ${rest}`,
     score: 3.5,
     left: [],
-    holds: mood.doubt === null ? null : holdOf(look),
+    holds: mood.doubt === null ? null : holdOf(look, { future: true, except: true, negated: true }),
   };
 };
+
+const notComing =
+  / (?:without|not coming|isn t coming|can t come|cant come|can t make it|cannot come|won t come|wont come|stays home|staying home|stays at home|drops out|not come|doesn t come|not joining) /;
+const coming =
+  / (?:is coming|comes|joins|coming|can come|joining|after all|also goes|is in|will come|wants to come) /;
 
 /** What is told of a trip that is planned: who comes, when, how high, that it is off. */
 function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | undefined {
   const { all } = look.said;
-  const drop = new Set(known.at);
+  const place = quoted(known.names[0]);
+  const told = (words: string, score: number, holds: string | null): Meaning => ({
+    means: 'trip',
+    words: `${place} ${words}`,
+    score,
+    left: [],
+    holds,
+  });
   const isCancel =
-    look.has('cancel', 'postpone', 'delete', 'remove', 'drop') ||
+    look.has('cancel', 'delete') ||
+    (look.has('remove', 'drop') && look.slotMeal() === undefined) ||
     look.says(/ call(?:ed)? off | is off | not going | over | not happening /);
   const whose = [...new Set(look.said.people.map(({ names: [name] }) => name))];
-  const notComing = look.says(
-    / (?:without|not coming|isn t coming|can t come|cant come|can t make it|cannot come|won t come|stays home|staying home|drops out|not come) /,
-  );
-  const coming = look.says(/ (?:is coming|comes|joins|coming|can come|joining|after all|also goes|is in) /);
-  if (isCancel && whose.length === 0)
-    return {
-      means: 'trip',
-      words: `${quoted(known.names[0])} cancelled`,
-      score: 4,
-      left: [],
-      holds: holdOf(look, { negated: true }) ?? 'cancelling gives its pouches and wishes back',
-    };
-  if (whose.length > 0 && notComing)
-    return {
-      means: 'trip',
-      words: `${quoted(known.names[0])} without ${whose.join(' and ')}`,
-      score: 4,
-      left: [],
-      holds: holdOf(look, { negated: true, except: true }),
-    };
-  if (whose.length > 0 && coming)
-    return {
-      means: 'trip',
-      words: `${quoted(known.names[0])} with ${whose.join(' and ')}`,
-      score: 4,
-      left: [],
-      holds: holdOf(look),
-    };
-  const rest = look
-    .without(drop)
-    .replace(
-      /\b(?:the|trip|to|is|are|now|at|an?|of|lies|we|our|going|move|moved|change|changed|it)\b/giu,
-      ' ',
-    )
-    .replace(/\s+/gu, ' ')
-    .trim();
+  if (isCancel && whose.length === 0 && look.slotMeal() === undefined)
+    return told(
+      'cancelled',
+      4,
+      holdOf(look, { negated: true }) ?? 'cancelling gives its pouches and wishes back',
+    );
+  const hasDays = dayWords.test(look.folded.replace(/ after all /, ' '));
+  if (whose.length > 0 && look.says(notComing) && !hasDays)
+    return told(
+      `without ${whose.join(' and ')}`,
+      4,
+      holdOf(look, { negated: true, except: true, future: true }),
+    );
+  if (whose.length > 0 && look.says(coming) && !hasDays)
+    return told(`with ${whose.join(' and ')}`, 4, holdOf(look, { future: true }));
   const length = quantityText(look, 'length');
   if (length !== undefined)
     return {
-      means: 'trip',
-      words: `${quoted(known.names[0])} ${length}`,
-      score: 4,
+      ...told(length, 4, holdOf(look)),
       left: look.leftBy([
         ...known.at,
         ...all.flatMap((t, i) => (t.is === 'quantity' ? [i] : [])),
         ...look.at('lie', 'altitude', 'elevation', 'high'),
       ]),
-      holds: holdOf(look),
     };
-  return rest === ''
-    ? undefined
-    : {
-        means: 'trip',
-        words: `${quoted(known.names[0])} ${rest}`,
-        score: dayWords.test(look.folded) ? 3 : 1.5,
-        left: [],
-        holds: isOfASlot(look) ? 'that may move the whole trip' : holdOf(look, { except: true }),
-      };
+  const rest = restOf(look, new Set(known.at));
+  if (rest === '') return undefined;
+  const isPlan = hasDays || look.slotMeal() !== undefined;
+  return told(
+    rest,
+    isPlan ? 3 : 1.5,
+    look.has('should')
+      ? '"should" leaves it open'
+      : holdOf(look, { except: true, future: true, negated: true }),
+  );
 }
 
-/** 'Add lunch on Sunday': a day of the week and a meal are a part of a trip, not its days. */
-const isOfASlot = (look: Look): boolean =>
-  look.slotMeal() !== undefined && / (?:mon|tues|wednes|thurs|fri|satur|sun)day /.test(look.folded);
+/** The words without the trip's name and those that only frame what is told of it. */
+const restOf = (look: Look, drop: ReadonlySet<number>): string =>
+  look
+    .without(drop)
+    .replace(/^.*?(?=\b(?:please)\b)|\bplease\b/giu, ' ')
+    .replace(/\bonly\s+(?:joins?|comes?|arrives?)\b/giu, ' ')
+    .replace(/\b(?:joins?|comes?|coming|joining|is|are)\s+(?=from|on|until|till)/giu, ' ')
+    .replace(/\bpostpone(?:d)?\b(.*)$/iu, (_, behind: string) => `${behind.replace(/\bby\b/iu, '')} later`)
+    .replace(/\bstarts?\s+(?:on\s+)?/giu, 'from ')
+    .replace(/\b(?:ends?|over)\s+on\b/giu, 'until')
+    .replace(
+      /\b(?:the|trip|is|are|now|lies|we|our|going|moved?|change|changed|it|extend|extended|by|to(?=\s*$)|at(?=\s*$)|at(?=\s+we\b)|also|need|have|take|eat|want|already|make|instead|us|there|again|so|that|will|be|goes|go|for(?=\s*$))\b/giu,
+      ' ',
+    )
+    .replace(/^\s*(?:at|to|for|on|,|:)\s+/iu, ' ')
+    .replace(/\s+(?:to|at|for)\s*$/iu, ' ')
+    .replace(/[:]/gu, ' ')
+    .replace(/\s+/gu, ' ')
+    .trim();

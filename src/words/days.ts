@@ -1,7 +1,8 @@
 import { DateTime } from 'luxon';
 import { Refusal } from '#core/refusal.ts';
-import { between, type Mention, mentions } from './mentions.ts';
-import { type Names, part, quantities } from './part.ts';
+import { lengthAt, mentions } from './day-mentions.ts';
+import { between, type Mention } from './mentions.ts';
+import { type Names, part } from './part.ts';
 import type { Reading } from './reading.ts';
 
 function takeMention(reading: Reading, { from, to }: Mention): void {
@@ -52,27 +53,24 @@ export const tripDays = part<Days>('the days, such as 12-14 June', (reading, nam
   return { startsOn: start.toISODate()!, endsOn: end.toISODate()! };
 });
 
-/** 'for 3 days', '2 nights', '1 week'. */
+/** 'for 3 days', '2 nights', '1 week', 'overnight'. */
 function lengthDays(reading: Reading): number | undefined {
   for (const index of reading.left()) {
     const token = reading.all[index]!;
-    const word = reading.at(index + 1);
-    if (token.is !== 'number' || word?.is !== 'word') continue;
-    const days = /^days?$/.test(word.plain)
-      ? token.value
-      : /^nights?$/.test(word.plain)
-        ? token.value + 1
-        : /^weeks?$/.test(word.plain)
-          ? token.value * 7
-          : undefined;
-    if (days === undefined || !Number.isInteger(days) || days < 1) continue;
-    reading.take(index, index + 1);
-    return days;
+    if (token.plain === 'overnight') {
+      reading.take(index);
+      return 2;
+    }
+    const length = lengthAt(reading, index);
+    const count = token.is === 'number' ? token.value : /^an?$/.test(token.plain) ? 1 : 0;
+    const isNights =
+      /^nights?$/.test(reading.at(index + 1)?.plain ?? '') && Number.isInteger(count) && count > 0;
+    if (!length && !isNights) continue;
+    for (let i = index; i <= (length?.to ?? index + 1); i++) reading.take(i);
+    if (reading.wordBefore(index, 'for')) reading.take(index - 1);
+    return length?.days ?? count + 1;
   }
-  const long = quantities(reading, 'time')[0];
-  if (!long || long.value % 86_400 !== 0) return undefined;
-  reading.take(long.index);
-  return long.value / 86_400;
+  return undefined;
 }
 
 /** One day: 'saturday', '13 June', 'tomorrow'; the first such day on or after a given one. */

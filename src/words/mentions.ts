@@ -1,8 +1,6 @@
 import { DateTime } from 'luxon';
 import { Refusal } from '#core/refusal.ts';
 import { Ambiguous } from './ambiguous.ts';
-import { weekdayNamed } from './weekday.ts';
-import type { Names } from './part.ts';
 import type { Reading } from './reading.ts';
 
 /** A day as it was mentioned: a calendar day, or one whose year or month is still to be found. */
@@ -66,7 +64,7 @@ function calendarDay(
 }
 
 /** '12 June', '12-14 June', 'June 12-14', '12 June 2027': the mentions that start at an index. */
-function withMonth(reading: Reading, index: number): Written[] {
+export function withMonth(reading: Reading, index: number): Written[] {
   const typed = (a: number, b: number) => reading.text.slice(reading.all[a]!.from, reading.all[b]!.to);
   const first = dayOfMonth(reading, index);
   if (first) {
@@ -110,7 +108,7 @@ function withMonth(reading: Reading, index: number): Written[] {
 }
 
 /** '12/6', '12/06/2026', '12.6.': which of the two is the month is asked unless only one way makes a date. */
-function figures(reading: Reading, index: number): Written[] {
+export function figures(reading: Reading, index: number): Written[] {
   const token = reading.at(index);
   if (token?.is !== 'number') return [];
   // '4.7.-6.7.': the dash joins two days, it is no minus.
@@ -164,68 +162,6 @@ function rewrittenAlike(reading: Reading, written: readonly string[]) {
     });
     return { label, request };
   });
-}
-
-const ahead = (weekday: number, day: DateTime) => day.plus({ days: (weekday - (day.weekday - 1) + 7) % 7 });
-
-/** 'next friday', 'next weekend': the coming one to some people, the one after it to others. */
-function askNext(reading: Reading, index: number, today: DateTime, weekday: number): Ambiguous {
-  const [next, token] = [reading.all[index - 1]!, reading.all[index]!];
-  const near = ahead(weekday, today.plus({ days: 1 }));
-  const isWeekend = token.plain === 'weekend';
-  const said = (day: DateTime) => day.setLocale('en-GB').toFormat('ccc d LLL');
-  return new Ambiguous(
-    `"next ${token.typed}" can be read two ways. Which is meant?`,
-    [near, near.plus({ days: 7 })].map((day) => ({
-      label: isWeekend ? `${said(day)} and ${said(day.plus({ days: 1 }))}` : said(day),
-      request: reading.rewritten([
-        {
-          from: next.from,
-          to: token.to,
-          into: isWeekend ? `${day.toISODate()} to ${day.plus({ days: 1 }).toISODate()}` : day.toISODate()!,
-        },
-      ]),
-    })),
-  );
-}
-
-function named(reading: Reading, index: number, names: Names): Mention[] {
-  const token = reading.at(index);
-  if (token?.is === 'date' && token.iso.length === 10) {
-    const day = DateTime.fromISO(token.iso, { zone: names.zone });
-    if (!day.isValid) throw new Refusal('no-such-day', `${token.typed} is no day of the calendar.`);
-    return [{ from: index, to: index, onOrAfter: () => day }];
-  }
-  if (token?.is !== 'word') return [];
-  const weekday = weekdayNamed(token.plain);
-  if (weekday < 0 && !['today', 'tomorrow', 'weekend'].includes(token.plain)) return [];
-  const today = DateTime.fromMillis(names.nowMs, { zone: names.zone }).startOf('day');
-  const fixed =
-    token.plain === 'today' ? today : token.plain === 'tomorrow' ? today.plus({ days: 1 }) : undefined;
-  if (fixed) return [{ from: index, to: index, onOrAfter: () => fixed }];
-  if (token.plain === 'weekend') {
-    if (reading.at(index - 1)?.plain === 'next') throw askNext(reading, index, today, 5);
-    if (reading.at(index - 1)?.plain === 'this') reading.take(index - 1);
-    return [5, 6].map((weekday) => ({ from: index, to: index, onOrAfter: (day) => ahead(weekday, day) }));
-  }
-  if (reading.at(index - 1)?.plain === 'next') throw askNext(reading, index, today, weekday);
-  return [{ from: index, to: index, onOrAfter: (day) => ahead(weekday, day) }];
-}
-
-/** Every day that a message mentions, in its order. */
-export function mentions(reading: Reading, names: Names): Mention[] {
-  const found: Mention[] = [];
-  for (let i = 0; i < reading.all.length; i++) {
-    if (!reading.at(i)) continue;
-    const here = [withMonth, figures, named].reduce<Mention[]>(
-      (got, read) => (got.length > 0 ? got : read(reading, i, names)),
-      [],
-    );
-    if (here.length === 0) continue;
-    found.push(...here);
-    i = here.at(-1)!.to;
-  }
-  return found;
 }
 
 /** Days written with their month, by name or in figures. */

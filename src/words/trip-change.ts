@@ -1,0 +1,118 @@
+import { DateTime } from 'luxon';
+import type { SlotMeal } from '#core/records.ts';
+import { Refusal } from '#core/refusal.ts';
+import { lengthAt, mentions } from './day-mentions.ts';
+import type { Days } from './days.ts';
+import type { Names } from './part.ts';
+import type { Reading } from './reading.ts';
+import { slotMealNamed } from './trip-parts.ts';
+
+/** One meal of one day, put into a planned trip or taken out of it: 'lunch on sunday', 'no breakfast on monday'. */
+export interface SlotChange {
+  readonly onDay: string;
+  readonly meals: readonly SlotMeal[];
+  readonly isGone: boolean;
+}
+
+const goneWords = new Set(['no', 'not', 'without', 'drop', 'skip', 'remove', 'cancel', 'minus', 'except']);
+const addWords = new Set([
+  'add',
+  'plus',
+  'also',
+  'put',
+  'in',
+  'and',
+  'with',
+  'as',
+  'well',
+  'too',
+  'on',
+  'for',
+  'the',
+]);
+const untils = new Set(['until', 'till', 'to', 'through']);
+const froms = new Set(['from', 'starting', 'starts', 'since']);
+
+/**
+ * A meal on one day of the trip itself: not the days of the trip.
+ * @throws Refusal 'one-day' for a day within the trip with no meal beside it: it may not move the whole trip
+ */
+export function slotChange(reading: Reading, names: Names, known: Days): SlotChange | undefined {
+  const [one, another] = mentions(reading, names);
+  if (!one || another) return undefined;
+  const lead = reading.at(one.from - 1)?.plain ?? '';
+  const day = one.onOrAfter(DateTime.fromISO(known.startsOn, { zone: names.zone }))?.toISODate();
+  if (untils.has(lead) || froms.has(lead) || day === undefined || day === null) return undefined;
+  if (day < known.startsOn || day > known.endsOn || known.startsOn === known.endsOn) return undefined;
+  const at = [...reading.left()].filter(
+    (i) => (i < one.from || i > one.to) && slotMealNamed(reading.all[i]!.plain) !== undefined,
+  );
+  if (at.length === 0)
+    throw new Refusal(
+      'one-day',
+      `That is one day of the trip, which goes from ${known.startsOn} to ${known.endsOn}. For a meal of that day: add lunch on sunday. To move the trip, its first and last day.`,
+    );
+  const gone = [...reading.left()].filter((i) => goneWords.has(reading.all[i]!.plain));
+  const added = [...reading.left()].filter((i) => addWords.has(reading.all[i]!.plain));
+  reading.take(...at, ...gone, ...added);
+  for (let i = one.from; i <= one.to; i++) reading.take(i);
+  return {
+    onDay: day,
+    meals: at.map((i) => slotMealNamed(reading.all[i]!.plain)!),
+    isGone: gone.length > 0,
+  };
+}
+
+const shifts: Readonly<Record<string, readonly [start: number, end: number]>> = {
+  longer: [0, 1],
+  more: [0, 1],
+  shorter: [0, -1],
+  less: [0, -1],
+  later: [1, 1],
+  earlier: [-1, -1],
+};
+
+/** 'Until 15 June', 'from 11 June', 'a day longer', 'two days later': what is told of one end alone. */
+export function daysChanged(reading: Reading, names: Names, known: Days): Days | undefined {
+  const day = (iso: string) => DateTime.fromISO(iso, { zone: names.zone });
+  let days: Days | undefined;
+  for (const index of reading.left()) {
+    const length = lengthAt(reading, index);
+    const shift = length && shifts[reading.at(length.to + 1)?.plain ?? ''];
+    if (!shift) continue;
+    for (let i = index; i <= length.to + 1; i++) reading.take(i);
+    days = {
+      startsOn: day(known.startsOn)
+        .plus({ days: shift[0] * length.days })
+        .toISODate()!,
+      endsOn: day(known.endsOn)
+        .plus({ days: shift[1] * length.days })
+        .toISODate()!,
+    };
+    break;
+  }
+  const [one, another] = mentions(reading, names);
+  if (!one || another) return days;
+  const lead = reading.at(one.from - 1)?.plain ?? '';
+  const isEnd = untils.has(lead);
+  if (!isEnd && !froms.has(lead)) return days;
+  const near = one
+    .onOrAfter(isEnd ? day(known.startsOn) : day(known.startsOn).minus({ days: 6 }))
+    ?.toISODate();
+  // A date may lie further before the trip than a weekday can.
+  const told =
+    near && near > known.endsOn && !isEnd
+      ? one.onOrAfter(day(known.startsOn).minus({ days: 60 }))?.toISODate()
+      : near;
+  if (told === undefined || told === null) return days;
+  for (let i = one.from - 1; i <= one.to; i++) reading.take(i);
+  const changed = isEnd
+    ? { startsOn: known.startsOn, endsOn: told }
+    : { startsOn: told, endsOn: known.endsOn };
+  if (changed.endsOn < changed.startsOn)
+    throw new Refusal(
+      'bad-days',
+      `The trip would end on ${changed.endsOn}, before it starts on ${changed.startsOn}.`,
+    );
+  return changed;
+}
