@@ -24,7 +24,7 @@ interface SimulatedTray {
   readonly waterG: (hours: number) => number;
 }
 
-interface SimulatedLoad {
+export interface SimulatedLoad {
   readonly trays: readonly SimulatedTray[];
   readonly wetG: number;
   /** What the recipe says the solids are, g: up to 5 % off. */
@@ -35,7 +35,7 @@ interface SimulatedLoad {
 /** Moisture of the air in the dryer, which nothing goes below, g per g of solids. */
 const restFraction = 0.012;
 
-function drawLoad(draw: () => number, kinetics: Kinetics): SimulatedLoad {
+export function drawLoad(draw: () => number, kinetics: Kinetics): SimulatedLoad {
   const between = (low: number, high: number) => low + (high - low) * draw();
   const iceHours = between(14, 34);
   const solidsFraction = between(0.15, 0.35);
