@@ -34,7 +34,9 @@ const mayImport: Record<string, { plain: RegExp; types?: RegExp }> = {
   'src/keep': { plain: /^(\.\/|#store\/|#config\.ts$|node:)/ },
   // These put the program together, each for a purpose of its own, and nothing else imports them.
   'src/demo': { plain: /^(\.\/|#(?!keep\/|bench\/)|luxon$|node:)/ },
-  'src/bench': { plain: /^(\.\.?\/|#|zod$|fast-check$|highs$|grammy$|luxon$|better-sqlite3$|node:)/ },
+  'src/bench': {
+    plain: /^(\.\.?\/|#|zod$|fast-check$|highs$|grammy$|luxon$|better-sqlite3$|vite$|vitest\/node$|node:)/,
+  },
   src: { plain: /^(\.\/|#(?!demo\/|bench\/)|luxon$|zod$|node:)/ },
 };
 
