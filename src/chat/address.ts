@@ -1,5 +1,5 @@
 import type { HelpRecord } from '#house/house.ts';
-import { couldMean } from '#talk/understand.ts';
+import { couldMean, leftAside } from '#talk/understand.ts';
 import { isQuestion, withoutOpening } from '#talk/mood.ts';
 import { continued } from '#talk/continued.ts';
 import type { Meaning } from '#talk/look.ts';
@@ -182,8 +182,23 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
           (one) => one.command.records && one.score >= leastScore - 0.5 && one.meaning.left.length === 0,
         )
       : undefined;
-  return { is: 'request', main: chosen(best), also, offer: deed ? chosen(deed) : null };
+  const aside = best.command.records || isNamed(best) ? [] : leftAside(text, names, best.meaning);
+  const main = chosen(best);
+  const said = [
+    main.remark,
+    ...(aside.length > 0 ? [`left aside: ${aside.map((one) => `"${one}"`).join(', ')}`] : []),
+  ];
+  const remarks = said.filter((one) => one !== undefined && one !== null);
+  return {
+    is: 'request',
+    main: remarks.length === 0 ? main : { ...main, remark: remarks.join('; ') },
+    also,
+    offer: deed ? chosen(deed) : null,
+  };
 }
+
+/** A request that the message names first: its words are its own, and it quotes back what it did not take. */
+const isNamed = ({ meaning }: Scored): boolean => meaning.score === namedScore;
 
 const distinct = (all: readonly Chosen[]): Chosen[] =>
   all.filter((one, i) => all.findIndex((other) => other.command === one.command) === i);

@@ -1,6 +1,7 @@
 import { Refusal } from '#core/refusal.ts';
 import { freeStock, nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
+import { takenAlong } from '#house/packing.ts';
 import { tripsOpen } from '#house/trips.ts';
 import type { Names } from '#words/parts.ts';
 import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
@@ -88,13 +89,16 @@ export function namesOf(house: House, earlier: readonly string[] = []): Names {
         )
         .map((batch) => batch.no),
     pouchesOf: (meal) => freeStock(house, meal),
-    eatenOf: (meal) =>
-      house.batches
+    eatenOf: (meal) => {
+      const all = house.batches
         .latest(100)
         .filter((batch) => batch.recipe.name === meal)
-        .flatMap((batch) => house.pouches.ofBatch(batch.no))
+        .flatMap((batch) => house.pouches.ofBatch(batch.no));
+      const eaten = all
         .filter((pouch) => pouch.state === 'used')
-        .toSorted((a, b) => b.goneAtMs! - a.goneAtMs!),
+        .toSorted((a, b) => b.goneAtMs! - a.goneAtMs!);
+      return eaten.length > 0 ? eaten : all.filter(({ id }) => takenAlong(house).has(id));
+    },
     get drying() {
       return house.batches
         .latest(20)

@@ -1,9 +1,11 @@
 import type { HeldPouch, Pouch, Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { PouchCode } from '#words/parts.ts';
+import { localDays } from '#words/local-days.ts';
 import { sayCodes } from '#words/say.ts';
 import type { House } from './house.ts';
 import { pouchCoded } from './figures.ts';
+import { tripsOpen } from './trips.ts';
 
 export interface HeldWithPouch {
   readonly held: HeldPouch;
@@ -21,6 +23,15 @@ export function heldFor(house: House, trip: Trip): HeldWithPouch[] {
       .filter((h) => h.slot === slot.id)
       .map((h) => ({ held: h, pouch: stock.find((pouch) => pouch.id === h.pouch)! }))
       .filter(({ pouch }) => pouch !== undefined),
+  );
+}
+
+/** Pouches packed for a trip that has begun: they may be eaten before anybody says so. */
+export function takenAlong(house: House): ReadonlySet<number> {
+  const today = localDays(house.settings.zone).dayOf(house.nowMs);
+  const begun = new Set(tripsOpen(house).flatMap(({ id, startsOn }) => (startsOn <= today ? [id] : [])));
+  return new Set(
+    house.trips.held(null).flatMap((one) => (one.packed && begun.has(one.trip) ? [one.pouch] : [])),
   );
 }
 

@@ -1,4 +1,6 @@
 import type { Command } from '#chat/command.ts';
+import * as batches from './batches.ts';
+import * as meals from './meals.ts';
 import { nutrition } from './nutrition.ts';
 import * as other from './other.ts';
 import * as people from './people.ts';
@@ -8,8 +10,9 @@ import * as trips from './trips.ts';
 
 /** Every question about the records that a sentence may ask. */
 export const questions: readonly Command[] = [
-  stock.howMany, stock.keeps, pouches.whatOf, pouches.howHeavy, pouches.isDry, pouches.absorber, nutrition,
-  people.mayEat, people.whatFor, people.holds, people.eaterOfName, people.whoAvoids,
-  trips.dinner, trips.packed, trips.packWeight, trips.fuelNeed, trips.tripOf,
+  stock.howMany, stock.keeps, pouches.whatOf, pouches.howHeavy, pouches.isDry, pouches.absorber, batches.unsealed, nutrition,
+  meals.serves, meals.ranking, meals.ratingsOf, meals.mayFood,
+  people.mayEat, people.whatFor, people.holds, people.anyHolds, people.eaterOfName, people.whoAvoids,
+  trips.dinner, trips.packed, trips.packWeight, trips.fuelNeed, trips.tripWater, trips.tripOf,
   other.soak, other.coldWater, other.settingOf, other.worry, other.undoable, other.cost, other.firstWords,
 ]; // prettier-ignore

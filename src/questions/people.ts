@@ -23,7 +23,7 @@ import { aboutParts, type About } from './about.ts';
 import { question } from './question.ts';
 
 /** Everybody that is named, each once. */
-const eatersNamed = part<string[]>('for whom', (reading, names) => {
+export const eatersNamed = part<string[]>('for whom', (reading, names) => {
   const found: string[] = [];
   for (let left = names.eaters; left.length > 0;) {
     const name = takeName(reading, left, 'eater', true);
@@ -34,7 +34,7 @@ const eatersNamed = part<string[]>('for whom', (reading, names) => {
   return found.length === 0 ? undefined : found;
 });
 
-const eaterOf = (house: House, name: string): Eater => {
+export const eaterOf = (house: House, name: string): Eater => {
   const found = house.eaters.find(nameKey(name));
   if (!found) throw new Refusal('no-such-eater', `I know no eater called "${name}".`);
   return found;
@@ -130,19 +130,30 @@ export const holds = question({
               : `no ${what} in its recorded ingredients`;
       return `${meal.name}: ${said}.\n${byRecord}`;
     }
-    const meals = mealsInStock(house).map((meal) => ({ meal, verdict: verdictFor(meal.contents, avoid) }));
-    const named = (is: string) =>
-      meals.filter(({ verdict }) => verdict.is === is).map(({ meal }) => meal.name);
-    return [
-      ...(named('blocked').length > 0
-        ? [`With ${what}: ${sayList(named('blocked'))}.`]
-        : [`Nothing in stock holds ${what} by its recorded ingredients.`]),
-      ...(named('unknown').length > 0 ? [`Unknown: ${sayList(named('unknown'))}.`] : []),
-      ...(named('clear').length > 0 ? [`Without: ${sayList(named('clear'))}.`] : []),
-      byRecord,
-    ].join('\n');
+    return anyHolding(house, what, avoid);
   },
 });
+
+export const anyHolds = question({
+  name: 'anyholds',
+  asked: ['does anything here have peanuts?'],
+  takes: { what: restOfText('what it may hold') },
+  answer: ({ what }, house) => anyHolding(house, what, avoidancesOf([what])),
+});
+
+/** Which meals in stock hold something, which may, which do not. */
+function anyHolding(house: House, what: string, avoid: readonly Avoidance[]): string {
+  const meals = mealsInStock(house).map((meal) => ({ meal, verdict: verdictFor(meal.contents, avoid) }));
+  const named = (is: string) => meals.filter(({ verdict }) => verdict.is === is).map(({ meal }) => meal.name);
+  return [
+    ...(named('blocked').length > 0
+      ? [`With ${what}: ${sayList(named('blocked'))}.`]
+      : [`Nothing in stock holds ${what} by its recorded ingredients.`]),
+    ...(named('unknown').length > 0 ? [`Unknown: ${sayList(named('unknown'))}.`] : []),
+    ...(named('clear').length > 0 ? [`Without: ${sayList(named('clear'))}.`] : []),
+    byRecord,
+  ].join('\n');
+}
 
 export const eaterOfName = question({
   name: 'eaterof',

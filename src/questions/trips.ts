@@ -9,7 +9,7 @@ import { optional, part } from '#words/parts.ts';
 import { oneDay } from '#words/days.ts';
 import { takeName } from '#words/names.ts';
 import { slotMealNamed } from '#words/trip-parts.ts';
-import { sayCodes, sayCount, sayG, sayList } from '#words/say.ts';
+import { sayCodes, sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
 import { question } from './question.ts';
 
 const place = optional(
@@ -134,6 +134,28 @@ export const fuelNeed = question({
   },
 });
 
+export const tripWater = question({
+  name: 'tripwater',
+  asked: ['how much water do we boil on the trip?'],
+  takes: { place },
+  answer: ({ place: named }, house) => {
+    const trip = tripMeant(house, named);
+    const held = heldFor(house, trip);
+    const { waterOfDay } = tripSums(house, served(held, trip));
+    const litres = (ml: number) => `${sayNumber(Math.round(ml / 10) / 100)} l`;
+    const all = [...waterOfDay.values()].reduce((sum, ml) => sum + ml, 0);
+    const days = [...waterOfDay].map(([onDay, ml]) => `${sayDayOf(onDay)} ${litres(ml)}`);
+    return `${trip.place}: about ${litres(all)} to boil for the food in all; ${sayList(days)}. Drinks and washing up are not in it.`;
+  },
+});
+
+/** How far ahead a day is, in words. */
+function aheadWords(house: House, onDay: string): string {
+  const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).startOf('day');
+  const days = Math.round(DateTime.fromISO(onDay, { zone: house.settings.zone }).diff(today, 'days').days);
+  return days > 1 ? `, in ${days} days` : days === 1 ? ', tomorrow' : days === 0 ? ', today' : '';
+}
+
 export const tripOf = question({
   name: 'tripof',
   asked: ['who comes to Heron Lake?', 'when is Heron Lake?'],
@@ -143,8 +165,10 @@ export const tripOf = question({
     const coming = house.eaters
       .all()
       .filter((eater) => trip.slots.some((slot) => slot.eaters.includes(eater.id)));
+    const absent = house.eaters.here().filter((eater) => coming.every(({ id }) => id !== eater.id));
+    const missing = absent.length === 0 ? '' : ` Not coming: ${sayList(absent.map((eater) => eater.name))}.`;
     return {
-      group: `${trip.place}: ${sayDayOf(trip.startsOn)} to ${sayDayOf(trip.endsOn)} ${DateTime.fromISO(trip.endsOn).year}, at ${Math.round(altitudeOf(trip, house))} m${trip.altitudeM === null ? ' (as at home)' : ''}. ${coming.length > 0 ? `${sayList(coming.map((eater) => eater.name))} ${coming.length === 1 ? 'comes' : 'come'}.` : 'Nobody comes yet.'}`,
+      group: `${trip.place}: ${sayDayOf(trip.startsOn)} to ${sayDayOf(trip.endsOn)} ${DateTime.fromISO(trip.endsOn).year}${aheadWords(house, trip.startsOn)}, ${sayCount(trip.slots.length, 'meal', 'meals')}, at ${Math.round(altitudeOf(trip, house))} m${trip.altitudeM === null ? ' (as at home)' : ''}. ${coming.length > 0 ? `${sayList(coming.map((eater) => eater.name))} ${coming.length === 1 ? 'comes' : 'come'}.` : 'Nobody comes yet.'}${missing}`,
       buttons: [{ label: 'All its meals', request: `/trip "${trip.place}"` }],
     };
   },

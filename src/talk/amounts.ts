@@ -1,25 +1,57 @@
 import type { Look } from './look.ts';
 
-/** 'Last night at 9' and its like: the day, and how many hours a bare hour lies behind noon. */
-const spokenTimes: readonly (readonly [pattern: RegExp, day: string, later: number])[] = [
-  [/\blast (?:night|evening)(?:\s+(?:at\s+)?(\d{1,2})(?:[:.](\d\d))?)?/iu, 'yesterday', 12],
-  [/\byesterday (?:evening|night|afternoon)(?:\s+(?:at\s+)?(\d{1,2})(?:[:.](\d\d))?)?/iu, 'yesterday', 12],
-  [/\byesterday morning(?:\s+(?:at\s+)?(\d{1,2})(?:[:.](\d\d))?)?/iu, 'yesterday', 0],
-  [/\bthis morning(?:\s+(?:at\s+)?(\d{1,2})(?:[:.](\d\d))?)?/iu, 'today', 0],
-];
+/** A day that is spoken of and an hour, bare or on the clock, before or behind it. */
+const hour = "(\\d{1,2})(?:[:.](\\d\\d))?(?:\\s*o['’]?clock)?(?!\\s*(?:g|kg|oz|ml|x)\\b|\\d)";
+const spokenDays =
+  'last (?:night|evening)|yesterday (?:evening|night|afternoon|morning)|this morning|in the morning|this afternoon';
+const dayThenHour = new RegExp(
+  `\\b(${spokenDays})(?:,?\\s+(?:at\\s+|around\\s+)?${hour}(?!\\s*[,/\\d]))?`,
+  'iu',
+);
+const hourThenDay = new RegExp(`\\b(?:at|around|about|since)\\s+${hour}\\s+(?:on\\s+)?(${spokenDays})`, 'iu');
+/** 'Half an hour ago', 'an hour ago', '30 min ago', as a request takes it. */
+const ago =
+  /\b(?:about\s+|some\s+)?(?:(half an|quarter of an|three quarters of an|an?|one|two|three|four|five|six|\d+(?:[.,]\d+)?)\s*(hours?|hrs?|h|min(?:ute)?s?))\s+ago\b/iu;
+const shares: Readonly<Record<string, number>> = {
+  'half an': 0.5,
+  'quarter of an': 0.25,
+  'three quarters of an': 0.75,
+  a: 1,
+  an: 1,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+};
+const monthWord = /^(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec)(?:\p{L}{2,6})?$/u;
 
 /** The words that tell a moment, as a request takes them: 'yesterday 21:00', '7 pm', '2 h ago'. */
 export function momentOf(look: Look): { words: string; at: number[] } {
   const { all, text } = look.said;
-  for (const [pattern, day, later] of spokenTimes) {
-    const m = pattern.exec(text);
-    if (!m) continue;
-    const at = all.flatMap((token, i) =>
-      token.from >= m.index && token.to <= m.index + m[0].length ? [i] : [],
-    );
-    if (m[1] === undefined) return { words: '', at };
-    const hour = Number(m[1]) < 12 ? Number(m[1]) + later : Number(m[1]);
-    return { words: `${day} ${hour}:${m[2] ?? '00'}`, at };
+  const within = (from: number, length: number) =>
+    all.flatMap((token, i) => (token.from >= from && token.to <= from + length ? [i] : []));
+  const past = ago.exec(text);
+  if (past) {
+    const count = shares[past[1]!.toLowerCase()] ?? Number(past[1]!.replace(',', '.'));
+    return {
+      words: `${count} ${/^m/i.test(past[2]!) ? 'min' : 'h'} ago`,
+      at: within(past.index, past[0].length),
+    };
+  }
+  const behind = hourThenDay.exec(text);
+  const before = behind ? undefined : dayThenHour.exec(text);
+  const spoken = behind ?? before;
+  if (spoken) {
+    const [day, typedHour, minute] = behind
+      ? [behind[3]!, behind[1], behind[2]]
+      : [before![1]!, before![2], before![3]];
+    const at = within(spoken.index, spoken[0].length);
+    if (typedHour === undefined) return { words: '', at };
+    const isLate = /night|evening|afternoon/i.test(day) && Number(typedHour) < 12;
+    const when = /^(?:last|yesterday)/i.test(day) ? 'yesterday' : 'today';
+    return { words: `${when} ${Number(typedHour) + (isLate ? 12 : 0)}:${minute ?? '00'}`, at };
   }
   const at = all.flatMap((token, i) => {
     if (token.is === 'clock' || token.is === 'date') return [i];
@@ -29,9 +61,22 @@ export function momentOf(look: Look): { words: string; at: number[] } {
     )
       return [i];
     if (token.plain === 'ago' && all[i - 1]?.is === 'quantity') return [i - 1, i];
+    // '29 April', 'April 29'.
+    const isDay = (other: number) => {
+      const one = all[other];
+      return one?.is === 'number' && Number.isInteger(one.value) && one.value >= 1 && one.value <= 31;
+    };
+    if (token.is === 'word' && monthWord.test(token.plain))
+      return isDay(i - 1) ? [i - 1, i] : isDay(i + 1) ? [i, i + 1] : [];
     return [];
   });
-  return { words: at.map((i) => text.slice(all[i]!.from, all[i]!.to)).join(' '), at };
+  return {
+    words: [...new Set(at)]
+      .toSorted((a, b) => a - b)
+      .map((i) => text.slice(all[i]!.from, all[i]!.to))
+      .join(' '),
+    at,
+  };
 }
 
 /** The weights of a message in their order, each as typed, spoken numbers as figures; not the numbers of trays. */

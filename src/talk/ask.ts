@@ -40,6 +40,20 @@ export function dietWords(look: Look): string {
 const avoidable =
   /\b(gluten|wheat|barley|rye|oats?|milk|dairy|lactose|butter|cheese|cream|eggs?|nuts?|peanuts?|almonds?|walnuts?|cashews?|hazelnuts?|soya?|fish|shellfish|crustaceans?|prawns?|shrimps?|mussels?|molluscs?|sesame|celery|mustard|lupin|sulphites?|sulfites?|pork|beef|meat|chicken|lamb|bacon|honey|mushrooms?|onions?|garlic|tomato(?:es)?|chil(?:l)?i(?:es)?|pepper|alcohol|wine|gelatine?|coriander|coconut|allergens?)\b/giu;
 
+/** 'Does anything here have peanuts': a word of a meal's name that is a food itself, where foods are asked about. */
+export function isFoodNotMeal(look: Look): boolean {
+  const [meal, another] = look.said.meals;
+  if (!meal || another || meal.whole || meal.at.length !== 1) return false;
+  const { typed } = look.said.all[meal.at[0]!]!;
+  const isFood = new RegExp(`^(?:${avoidable.source})$`, 'iu').test(typed);
+  const isOfSome =
+    look.said.people.length > 0 ||
+    look.says(
+      / (?:anything|any of|something|which|what|everything|meals?|dishes|all (?:the )?(?:meals|pouches|food)|one|ones) /,
+    );
+  return isFood && isOfSome && !look.says(/ (?:soup|stew|curry|chili|pot) /);
+}
+
 export function avoided(look: Look): string | undefined {
   const inMeals = new Set(look.said.meals.filter(({ whole }) => whole).flatMap(({ at }) => at));
   const words = look.said.all

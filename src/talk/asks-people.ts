@@ -1,16 +1,18 @@
-import { about, ask, avoided, diets, isAsking } from './ask.ts';
+import { about, ask, avoided, diets, isAsking, isFoodNotMeal } from './ask.ts';
 import { type Reader } from './hold.ts';
 import { quoted } from './look.ts';
 
 /** 'May Noa eat the chili', 'is the curry ok for Ben', 'what can Noa have', 'does the curry have gluten'. */
-export const mayEat: Reader = (look) => {
+export const mayEat: Reader = (typedLook) => {
+  const look = isFoodNotMeal(typedLook) ? typedLook.withoutMeals() : typedLook;
   const { said } = look;
   const who = said.people.map(({ names: [name] }) => name);
   const isMay = look.says(
     / (?:may|can|could|should|is|are|ok|okay|safe|fine|good|clear|allowed|suit|suits|suitable|works?|eats?|have|has|right) /,
   );
   const hasThing = said.meals.length + said.codes.length + said.batches.length > 0;
-  if (!isAsking(look)) return undefined;
+  const isList = look.says(/ (?:show|list|find|give) .*(?:with|containing|without|contains?) /);
+  if (!isAsking(look) && !isList) return undefined;
   if (
     look.says(
       / (?:weigh|seal|cook|make|print|pack|weight|come|coming|comes|wish|wished|want|wants|throw|toss|bags?|put|store|freeze|swap|replace|substitute|exchange|instead) /,
@@ -55,13 +57,13 @@ export const mayEat: Reader = (look) => {
     avoid !== undefined &&
     (look.says(/ (?:may|can|eat|have|allowed|allergic) /) || look.said.all.length < 6)
   )
-    return ask('eaterof', quoted(who[0]!), 4.5);
+    return ask('mayfood', `${avoid} for ${whom}`, 4.5);
   if (
     avoid !== undefined &&
-    (hasThing || look.says(/ (?:which|what|anything|any) /)) &&
-    look.says(/ (?:contain|contains|have|has|in|got|free|with|any|is|are|there|nuts?) /)
+    (hasThing || look.says(/ (?:which|what|anything|any|everything|something|meals?|dishes) /)) &&
+    look.says(/ (?:contain|contains|containing|have|has|in|got|free|with|any|is|are|there|nuts?) /)
   )
-    return ask('holds', `${about(look)} ${avoid}`, hasThing ? 5 : 3);
+    return hasThing ? ask('holds', `${about(look)} ${avoid}`, 5) : ask('anyholds', avoid, 4);
   return undefined;
 };
 

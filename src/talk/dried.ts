@@ -21,6 +21,17 @@ export const sealing: Reader = (look) => {
     }
   });
   const which = batches[0] ? `B${batches[0].batch}` : look.mealTyped();
+  // Without a weight it is asked for, not taken for something else.
+  if (
+    groups.length === 0 &&
+    verbs.length > 0 &&
+    batches[0] &&
+    look.said.codes.length === 0 &&
+    !look.said.mood.asks
+  )
+    return look.has('undo') || look.said.all.some(({ is }) => is === 'quantity')
+      ? undefined
+      : { means: 'seal', words: `B${batches[0].batch}`, score: 4.5, left: [], holds: holdOf(look) };
   if (groups.length === 0 || which === undefined || look.said.codes.length > 0) return undefined;
   if (verbs.length === 0 && !look.has('make', 'pouch', 'bag', 'fill')) return undefined;
   const moment = momentOf(look);
@@ -104,14 +115,25 @@ export const weighing: Reader = (look) => {
 export const loading: Reader = (look) => {
   const ideasAt = look.at(...idea('load'));
   const meal = look.mealTyped();
-  const { words, at } = weightsOf(look);
+  const { words, at, trays } = weightsOf(look);
   if (meal === undefined || words.length === 0 || look.said.batches.length > 0) return undefined;
   const starts = look.at('start', 'put', 'fill', 'begin');
   if (ideasAt.length === 0 && words.length < 2) return undefined;
+  // 'Tray 3 of the mac is down to 209' weighs what lies there.
+  if (
+    words.length === 1 &&
+    trays.length > 0 &&
+    look.names.batchesOf(look.said.meals[0]!.names[0], true).length > 0
+  )
+    return undefined;
   if (look.has('empty', 'seal', 'water', 'serving', 'pouch', 'salt')) return undefined;
   const moment = momentOf(look);
   const keep = look.has('gross') ? ' gross' : '';
   const raw = look.has('raw', 'uncooked') ? ' raw' : '';
+  // 'Two trays of oats, 640 and 655 g': how many there are, said again.
+  const counted = look.said.all.flatMap((token, i) =>
+    token.is === 'number' && token.value === words.length && look.said.lemmas[i + 1] === 'tray' ? [i] : [],
+  );
   const factor = /\bx ?\d+(?:[.,]\d+)?\b/iu.exec(look.said.text)?.[0];
   return {
     means: 'batch',
@@ -120,6 +142,7 @@ export const loading: Reader = (look) => {
     left: look.leftBy([
       ...ideasAt,
       ...starts,
+      ...counted,
       ...at,
       ...moment.at,
       ...look.said.meals.flatMap((one) => one.at),

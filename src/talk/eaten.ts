@@ -5,6 +5,11 @@ export const eating: Reader = (look) => {
   const thing = things(look);
   if (!thing) return undefined;
   const verbs = look.at(...idea('eat'));
+  if (
+    verbs.length === 0 &&
+    look.says(/ had (?:\w+ )?(?:mou?ld|a (?:hole|leak|tear)|mice|worms?|moths?|gone) /)
+  )
+    return undefined;
   // 'Had' eats where a meal of the day or nothing else follows; 'have' possesses.
   const had = look.said.all.flatMap((token, i) => (token.plain === 'had' ? [i] : []));
   if (verbs.length === 0 && (had.length === 0 || look.said.mood.asks)) return undefined;
@@ -47,7 +52,7 @@ export const eatingPart: Reader = (look) => {
 /** 'Took B4-3 to work', 'gave B2-1 to the neighbour': gone from the shelf, though nobody said eaten. */
 export const takenAway: Reader = (look) => {
   const verbs = look.said.all.flatMap((token, i) =>
-    /^(?:took|taken|gave|given|handed|lent|sold)$/.test(token.plain) ? [i] : [],
+    /^(?:took|taken|gave|given|handed|lent|sold|gone)$/.test(token.plain) ? [i] : [],
   );
   if (verbs.length === 0 || look.said.codes.length === 0 || look.said.mood.asks || look.says(/ back /))
     return undefined;
@@ -63,21 +68,21 @@ export const takenAway: Reader = (look) => {
 /** 'Threw away B1-3', 'bin B2-2 – mice'. What stands behind the code is the reason. */
 export const throwing: Reader = (look) => {
   const verbs = look.at(...idea('throw'));
-  const isRid = look.says(/ (?:got|get|getting) rid of /);
+  const isRid = look.says(
+    / (?:(?:got|get|getting) rid of|out (?:it|they) (?:went|go|goes)|went (?:straight )?(?:out|(?:in|into|to) the (?:bin|trash|rubbish|compost))|in the (?:bin|trash|rubbish)|to the compost) /,
+  );
   const thing = things(look);
   if (!thing || (verbs.length === 0 && !isRid)) return undefined;
   const last = Math.max(...thing.at);
   const behind = look.said.all.flatMap((token, i) => (i > last ? [token] : []));
-  const reason =
-    behind.length === 0
-      ? ''
-      : look.said.text
-          .slice(behind[0]!.from)
-          .replace(
-            /^[\s,.:;–—-]*(?:away|out|because|since|as|for|it was|it is|it's|was|is|they were)?\b[\s,]*/iu,
-            '',
-          )
-          .trim();
+  const typed = behind.length === 0 ? '' : look.said.text.slice(behind[0]!.from);
+  const reason = typed
+    .replace(
+      /^[\s,.:;–—-]*(?:away|out|because|since|as|for|it was|it is|it's|was|is|they were|had|went (?:out|(?:in|into|to) the (?:bin|trash|rubbish|compost)))?\b[\s,]*/iu,
+      '',
+    )
+    .replace(/[\s,.]*\b(?:so|and)?\s*out (?:it|they) (?:went|go|goes)[\s.!]*$/iu, '')
+    .trim();
   return {
     means: 'discard',
     words: `${thing.words}${reason === '' ? '' : ` ${reason}`}`,

@@ -56,7 +56,7 @@ export const isNegation = (word: string): boolean => negations.has(word) || /n['
 
 /** Part of a thing, not the whole. */
 export const parts =
-  /\b(?:half|a third|two thirds|a quarter|part of|parts of|some of|a bit of|most of|almost all|nearly all|not all|quarter of)\b/i;
+  /\b(?:half(?! an? (?:hour|day))|a third|two thirds|a quarter|part of|parts of|some of|a bit of|most of|almost all|nearly all|not all|quarter of)\b/i;
 
 /** What is left out of a whole. */
 export const exceptions =

@@ -36,10 +36,14 @@ export const helping: Reader = (look) => {
 
 function helpTopic(look: Look): string {
   const topics: readonly (readonly [RegExp, string])[] = [
+    [
+      / (?:correct|fix|wrong|mistake) .*(?:weight|tray|weigh|load|date|record)|(?:weight|tray) .*(?:wrong|mistake)/,
+      'fix',
+    ],
+    [/ (?:undo|take back|correct|fix|mistake|wrong)/, 'undo'],
     [/ (?:seal|pouch|bag)/, 'seal'],
     [/ (?:weigh)/, 'weigh'],
     [/ (?:recipe|ingredient|dish)/, 'recipe'],
-    [/ (?:undo|take back|correct|fix|mistake|wrong)/, 'undo'],
     [/ (?:load|batch|dryer|drying|tray)/, 'batch'],
     [/ (?:label|sticker)/, 'label'],
     [/ (?:trip|camp|hike)/, 'trip'],

@@ -32,8 +32,8 @@ export class Look {
   /** The message as typed, without the polite words and pictures it opens and closes with. */
   readonly bare: string;
 
-  constructor(typed: string, names: Names) {
-    this.said = takeApart(typed, names);
+  constructor(typed: string, names: Names, said: Said = takeApart(typed, names)) {
+    this.said = said;
     this.names = names;
     const { all, mood, text } = this.said;
     this.bare = text
@@ -41,6 +41,11 @@ export class Look {
       .replace(closing, '')
       .trim();
     this.folded = ` ${fold(text.slice(all[mood.start]?.from ?? 0))} `;
+  }
+
+  /** The same message where what may be a meal's name is meant as a food. */
+  withoutMeals(): Look {
+    return new Look(this.said.text, this.names, { ...this.said, meals: [] });
   }
 
   /** Whether one of these words was said, in any form; each that is there counts as accounted for by `mark`. */

@@ -8,7 +8,7 @@ export const water: Reader = (look) => {
   const isSoak =
     look.has('soak', 'steep') ||
     look.says(/ (?:boiling|soaking|waiting|standing) time /) ||
-    look.says(/ (?:stand|sit|wait|rest) /);
+    (look.said.mood.asks && look.says(/ (?:stand|sit|wait|(?<!the )rest(?! of)) /));
   if (!isWater && !isSoak) return undefined;
   if (look.has('salt', 'recipe', 'need') && look.says(/ (?:ml|cup|l) more /)) return undefined;
   const isMuch = look.says(/ how (?:much|many|long)| (?:cups?|ml|mugs?) of water | water (?:for|to) /);
@@ -77,7 +77,7 @@ export const scaling: Reader = (look) => {
   if (people !== '' && wants && !look.has('water', 'eat', 'want', 'pouch'))
     return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, 3.5);
   if (people !== '' && look.said.all.length < 8 && !look.said.mood.asks)
-    return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, 1.4);
+    return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, 2.4);
   return undefined;
 };
 

@@ -1,5 +1,7 @@
+import { asideOf } from './aside.ts';
 import * as asksPeople from './asks-people.ts';
 import * as asksPouches from './asks-pouches.ts';
+import * as asksTopics from './asks-topics.ts';
 import * as asksTrips from './asks-trips.ts';
 import * as asksWhat from './asks-what.ts';
 import * as carried from './carried.ts';
@@ -12,6 +14,7 @@ import * as shows from './shows.ts';
 import * as rated from './rated.ts';
 import * as settingsTold from './settings-told.ts';
 import * as recipeTold from './recipe-told.ts';
+import * as taught from './taught.ts';
 import * as told from './told.ts';
 import * as tripsTold from './trips-told.ts';
 import * as wished from './wished.ts';
@@ -20,10 +23,10 @@ import type { Names } from '#words/parts.ts';
 /** Every way to read a message; their order says nothing. */
 const readers: readonly Reader[] = [
   eaten.eating, eaten.eatingPart, eaten.throwing, eaten.takenAway, eaten.finding, eaten.takingBack, dried.sealing, dried.weighing, dried.loading, dried.correcting,
-  rated.rating, wished.wishing, carried.packing, carried.comingBack, settingsTold.setting, settingsTold.reminding, told.eater, told.leaving, told.pot, told.teaching, told.recipe, recipeTold.changing, tripsTold.trip,
+  rated.rating, wished.wishing, carried.packing, carried.comingBack, settingsTold.setting, settingsTold.reminding, told.eater, told.leaving, told.pot, taught.teaching, told.recipe, recipeTold.changing, tripsTold.trip,
   shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs, helps.helping, helps.fuel, helps.cooking,
   asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,
-  asksWhat.history, asksWhat.worries, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters, asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
+  asksWhat.history, asksWhat.worries, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters, asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping, ...asksTopics.topical,
 ]; // prettier-ignore
 
 /** What a question takes off a reading that would record. Chosen: an answer wins where there is one. */
@@ -47,6 +50,10 @@ export function couldMean(text: string, names: Names): Meaning[] {
   const clauses = best === undefined || tellable.has(best.means) ? inClauses(text, names) : undefined;
   return clauses ? [clauses, ...found] : found.map((one) => withRating(one, found));
 }
+
+/** What an answer to a sentence would leave aside, as typed. */
+export const leftAside = (text: string, names: Names, meaning: Meaning): string[] =>
+  text.length > longestSaying ? [] : asideOf(new Look(text, names), meaning);
 
 /** Nobody says more in a sentence or two; what is longer is a recipe, or nothing that is understood. Chosen. */
 const longestSaying = 800;
@@ -101,7 +108,9 @@ function inClauses(text: string, names: Names): Meaning | undefined {
       best !== undefined &&
       best.score >= ownScore &&
       tellable.has(best.means) &&
-      (look.said.codes.length > 0 || best.means === 'house' || best.means === 'eater');
+      (look.said.codes.length + look.said.batches.length > 0 ||
+        best.means === 'house' ||
+        best.means === 'eater');
     return isOwn ? [best] : [];
   });
   const [first, second] = deeds;

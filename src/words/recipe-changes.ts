@@ -96,7 +96,15 @@ function read(text: string): RecipeChange[] {
   if (found) return [{ is: 'more', name: found[1]!, typed: found[2]! }];
   found = changeLine.exec(text);
   if (found) return [{ is: 'line', name: found[1]!, position: Number(found[2]), typed: found[3]! }];
-  found = called.exec(text) ?? renameBehind.exec(text);
+  const both = renameBehind.exec(text);
+  // '/recipe chili rename beef chili to ranch chili': the recipe is named twice.
+  const again = both ? cuts(both[2]!, /\s+(?:to|as|into)\s+/giu) : [];
+  if (both && again.length > 0)
+    return [
+      ...again.map(([name, newName]) => ({ is: 'name' as const, name, newName: unquoted(newName) })),
+      { is: 'name', name: both[1]!, newName: unquoted(both[2]!) },
+    ];
+  found = called.exec(text) ?? both;
   return found ? [{ is: 'name', name: found[1]!, newName: unquoted(found[2]!) }] : [];
 }
 

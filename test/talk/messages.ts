@@ -158,7 +158,7 @@ const people: readonly TalkRow[] = [
   ["I'm Lotte, vegetarian", 'eater', 'does'],
   ['Noa turned 8 today', 'eater', 'does'],
   ["Rosa can't eat fish", 'eater', 'does'],
-  ['Noa may eat peanuts?', 'eaterof', 'answers'],
+  ['Noa may eat peanuts?', 'mayfood', 'answers'],
   ['I want the soup on saturday dinner', 'want', 'does'],
   ["I'd love the lentil pot sunday evening", 'want', 'does'],
   ['Ben wants barley soup', 'want', 'does'],

@@ -1,0 +1,23 @@
+import { restG } from '#core/rest.ts';
+import { partlySealed } from '#house/dryness.ts';
+import { batchNumbered, factsOfBatch } from '#house/figures.ts';
+import { sayCodes, sayG } from '#words/say.ts';
+import { aboutParts, batchAbout } from './about.ts';
+import { question } from './question.ts';
+
+export const unsealed = question({
+  name: 'unsealed',
+  asked: ['how much of B4 is not sealed yet?'],
+  takes: aboutParts,
+  answer: (asked, house) => {
+    const batch = batchNumbered(house, batchAbout(house, asked));
+    const { dryG } = factsOfBatch(house, batch);
+    const head = `B${batch.no}, ${batch.recipe.name}:`;
+    if (dryG === null) return `${head} not weighed since it was loaded, so nothing can be sealed yet.`;
+    const g = (value: number) => sayG(value, house.settings.units);
+    const sealed = house.pouches.ofBatch(batch.no);
+    const left = restG(partlySealed(house, batch, dryG));
+    const inPouches = sealed.length === 0 ? 'nothing sealed yet' : `${sayCodes(sealed)} sealed`;
+    return `${head} ${g(left)} of ${g(dryG)} are not sealed; ${inPouches}.`;
+  },
+});
