@@ -6,7 +6,7 @@ import { Refusal } from '#core/refusal.ts';
 import { meal as mealName, type Names, optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
 import { type Reading } from '#words/reading.ts';
 import { takeName } from '#words/names.ts';
-import { sayCodes, sayCount, sayList } from '#words/say.ts';
+import { sayCode, sayCodes, sayCount, sayList } from '#words/say.ts';
 
 type Came = NonNullable<HeldPouch['came']>;
 
@@ -116,11 +116,11 @@ export default command({
       if (atHome && all.some((one) => one.held.packed))
         throw new Refusal(
           'not-packed',
-          `B${atHome.pouch.batch}-${atHome.pouch.no} was not packed for ${trip.place}, so it stayed at home.`,
+          `${sayCode(atHome.pouch)} was not packed for ${trip.place}, so it stayed at home.`,
         );
       for (const one of chosen) {
         if (settled.some((s) => s.one === one))
-          throw new Refusal('twice', `B${one.pouch.batch}-${one.pouch.no} is named twice.`);
+          throw new Refusal('twice', `${sayCode(one.pouch)} is named twice.`);
         settled.push({ one, came });
       }
     }
@@ -159,7 +159,7 @@ export default command({
     if (over)
       lines.push(
         eaten
-          ? `The trip is done. How was it? /rate B${eaten.batch}-${eaten.no} 40 ml more, too salty`
+          ? `The trip is done. How was it? /rate ${sayCode(eaten)} 40 ml more, too salty`
           : 'The trip is done.',
       );
     return {

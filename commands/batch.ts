@@ -6,7 +6,7 @@ import type { BatchFacts } from '#core/meal.ts';
 import { hasRice, rawBeside } from '#core/cautions.ts';
 import type { Recipe } from '#core/records.ts';
 import { cautionLines } from '#house/caution-lines.ts';
-import { dryOf } from '#house/dryness.ts';
+import { dryOf, isSealedFrom } from '#house/dryness.ts';
 import type { House } from '#house/house.ts';
 import { besideCaution, coolingCaution } from '#words/cautions.ts';
 import { netWeights } from '#core/weighing.ts';
@@ -67,6 +67,7 @@ export default command({
       weighings: [],
       witnesses: [],
       rest: [],
+      mix: null,
       ...batch,
     });
     return {
@@ -132,9 +133,7 @@ function loadCautions(
     no: batch.no,
     isRaw: batch.isRaw,
     loadedAtMs: batch.loadedAtMs,
-    isDone:
-      house.pouches.ofBatch(batch.no).length > 0 ||
-      (batch.weighings.length > 0 && dryOf(house, batch).is === 'dry'),
+    isDone: isSealedFrom(house, batch.no) || (batch.weighings.length > 0 && dryOf(house, batch).is === 'dry'),
   }));
   return [
     ...(isFirst && !isRaw ? [coolingCaution(lines)] : []),

@@ -1,7 +1,7 @@
 import { command } from '#chat/command.ts';
 import type { Batch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { batchNumbered } from '#house/figures.ts';
+import { batchNumbered, loadedBatch } from '#house/figures.ts';
 import { dryOf } from '#house/dryness.ts';
 import type { House } from '#house/house.ts';
 import { batchCode, optional, part, quantities } from '#words/parts.ts';
@@ -56,7 +56,10 @@ export default command({
       place,
       isG,
       dry: dryOf(house, now).is,
-      sealed: house.pouches.ofBatch(batch.no),
+      sealed: [
+        ...house.pouches.ofBatch(batch.no),
+        ...house.batches.mixesOf(batch.no).flatMap((no) => house.pouches.ofBatch(no)),
+      ],
       settings: house.settings,
     };
   },
@@ -79,7 +82,7 @@ const alike = (a: number, b: number): boolean => Math.abs(a - b) < 0.5;
 
 /** The weight that is meant: the one that stands there as told, else the last of that tray. @throws Refusal */
 function placeMeant(house: House, no: number | undefined, trayNo: number, wasG: number | undefined): Place {
-  const batches = no === undefined ? house.batches.latest(5) : [batchNumbered(house, no)];
+  const batches = no === undefined ? house.batches.latest(5) : [loadedBatch(house, no)];
   for (const batch of batches) {
     const weighed = batch.weighings.filter((one) => one.trayNo === trayNo);
     const found = weighed.findLast((one) => wasG === undefined || alike(one.netG, wasG));

@@ -7,7 +7,7 @@ import type { House } from '#house/house.ts';
 import { foundAs, foundMark } from '#words/found-words.ts';
 import { localDays } from '#words/local-days.ts';
 import { altitudeM, flag, massG, optional, pouchCodes } from '#words/parts.ts';
-import { sayCodes, sayG, sayNumber } from '#words/say.ts';
+import { sayCode, sayCodes, sayG, sayNumber } from '#words/say.ts';
 
 export default command({
   name: 'found',
@@ -49,7 +49,6 @@ export default command({
   say: (reply) => reply,
 });
 
-const codeOf = ({ batch, no }: Pouch) => `B${batch}-${no}`;
 const mealsOf = (pouches: readonly Pouch[]) => [...new Set(pouches.map(({ meal }) => meal))].join(', ');
 
 /** Keeps what was found. @throws Refusal 'found-before' where it may not follow what was found before */
@@ -61,7 +60,7 @@ function noted(house: House, pouches: readonly Pouch[], what: Finding): void {
 }
 
 function refusedAfter(pouch: Pouch, what: Finding): Refusal {
-  const code = codeOf(pouch);
+  const code = sayCode(pouch);
   const before = unsound(pouch.found);
   const mark = before === null ? 'sound' : foundMark[before];
   const way =
@@ -79,8 +78,8 @@ function whichOnes(pouches: readonly Pouch[]) {
   return {
     group: `Which of ${sayCodes(pouches)}? The others: /found ${sayCodes(pouches)} tight`,
     buttons: pouches.slice(0, most).map((pouch) => ({
-      label: `${codeOf(pouch)} loose`,
-      request: `/found ${codeOf(pouch)} loose`,
+      label: `${sayCode(pouch)} loose`,
+      request: `/found ${sayCode(pouch)} loose`,
     })),
     buttonsForAll: true,
     buttonsStay: true,
@@ -90,7 +89,7 @@ function whichOnes(pouches: readonly Pouch[]) {
 function told(pouches: readonly Pouch[], what: Exclude<Finding, 'resealed' | 'swollen'>, house: House) {
   const all = sayCodes(pouches);
   const first = pouches[0]!;
-  const [one] = [codeOf(first)];
+  const [one] = [sayCode(first)];
   const absorber = first.absorberMl === null ? 'a' : `a fresh ${sayNumber(first.absorberMl)} ml`;
   const grams = sayG(first.dryG, house.settings.units);
   const anew = `dried on and weighed, /found ${one} resealed ${grams}, with ${absorber} absorber`;
@@ -124,7 +123,7 @@ function reseal(house: House, pouches: readonly Pouch[], netG: number | undefine
   const g = (value: number) => sayG(value, house.settings.units);
   if (pouch === undefined || pouches.length > 1)
     throw new Refusal('one-pouch', 'One at a time: each is weighed before it is sealed anew.');
-  const code = codeOf(pouch);
+  const code = sayCode(pouch);
   const found = unsound(pouch.found);
   if (found === 'swollen' || found === 'smells')
     throw new Refusal(

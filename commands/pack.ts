@@ -13,7 +13,7 @@ import type { TripPaper } from '#draw/facts.ts';
 import type { Drawn } from '#draw/serve.ts';
 import { flag, optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
-import { sayCodes, sayCount, sayG } from '#words/say.ts';
+import { sayCode, sayCodes, sayCount, sayG } from '#words/say.ts';
 
 /** A phone shows no more without scrolling. */
 const mostButtons = 8;
@@ -105,7 +105,7 @@ function list({ trip, all, did, units, broken, marks }: ReturnType<typeof ticked
     )} in all.`,
     ...slotGroups(trip, all).map(
       ({ slot, held }) =>
-        `${saySlot(slot)}: ${held.map(({ held: h, pouch }) => `${h.packed ? '✓' : '☐'} B${pouch.batch}-${pouch.no} ${pouch.meal}${marks.get(pouch.id)!}`).join(', ')}`,
+        `${saySlot(slot)}: ${held.map(({ held: h, pouch }) => `${h.packed ? '✓' : '☐'} ${sayCode(pouch)} ${pouch.meal}${marks.get(pouch.id)!}`).join(', ')}`,
     ),
   ];
   const open = slotGroups(
@@ -116,7 +116,7 @@ function list({ trip, all, did, units, broken, marks }: ReturnType<typeof ticked
   lines.push(...broken);
   const buttons = open.slice(0, mostButtons - 1).map(({ slot, held }) => ({
     label: saySlot(slot),
-    request: `/pack "${trip.place}" ${held.map(({ pouch }) => `B${pouch.batch}-${pouch.no}`).join(' ')}`,
+    request: `/pack "${trip.place}" ${held.map(({ pouch }) => sayCode(pouch)).join(' ')}`,
   }));
   return {
     group: lines.join('\n'),

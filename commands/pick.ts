@@ -2,14 +2,14 @@ import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { pickLines, reasonLines, whyWords } from '#cards/pick-words.ts';
 import { nameKey } from '#house/figures.ts';
-import { type TripProblem, codeOf, tripProblem } from '#house/trip-problem.ts';
+import { type TripProblem, tripProblem } from '#house/trip-problem.ts';
 import { markedWith } from '#house/marks.ts';
 import { dayNotes, sumLines, tripSums } from '#house/trip-sums.ts';
 import { sayDayOf, tripMeant } from '#house/trips.ts';
 import type { PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import { type PouchReason, shortages } from '#core/picks/why.ts';
 import { Refusal } from '#core/refusal.ts';
-import { sayCodes, sayList } from '#words/say.ts';
+import { sayCode, sayCodes, sayList } from '#words/say.ts';
 import { flag, optional, part, pouchCodes } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 
@@ -51,7 +51,7 @@ export default planned({
         'why',
         `I read ${sayCodes(codes)}, but not what about it. To hear why it was chosen: /pick why ${sayCodes(codes)}`,
       );
-    const code = codes?.[0] && codeOf(codes[0]);
+    const code = codes?.[0] && sayCode(codes[0]);
     if (why && code === undefined)
       throw new Refusal('no-pouch', 'I read "why", but not which pouch, such as B4-2.');
     return { question, code };
@@ -79,7 +79,7 @@ export default planned({
     const plan: PicksPlan = { slots: result.slots };
     if (asked.codes?.[0]) {
       return {
-        lines: [whyWords(codeOf(asked.codes[0]), why, question, plan)],
+        lines: [whyWords(sayCode(asked.codes[0]), why, question, plan)],
         did: undefined,
         notes: [],
         place: trip.place,

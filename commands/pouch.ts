@@ -1,6 +1,6 @@
 import { batchCard } from '#cards/batch-card.ts';
 import { command } from '#chat/command.ts';
-import { correctionOf } from '#house/corrections.ts';
+import { correctionFor } from '#house/corrections.ts';
 import { batchNumbered, driedFacts, pouchCoded } from '#house/figures.ts';
 import {
   boilingPhrase,
@@ -10,7 +10,7 @@ import {
   uncheckedCaution,
 } from '#words/phrases.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
-import { vouchedFor } from '#house/dryness.ts';
+import { vouchedOf } from '#house/dryness.ts';
 import { foundLines } from '#words/found-words.ts';
 import { vouchedPhrase } from '#words/dry-phrases.ts';
 import { pouchFacts } from '#core/meal.ts';
@@ -18,7 +18,8 @@ import { percentDailyValue } from '#core/nutrition.ts';
 import { Refusal } from '#core/refusal.ts';
 import { batchNamed, optional, type PouchCode, pouchCodes } from '#words/parts.ts';
 import type { House } from '#house/house.ts';
-import { sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
+import { sayCode, sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
+import { mixHolds } from '#words/mixed-words.ts';
 
 export default command({
   name: 'pouch',
@@ -53,8 +54,8 @@ function cardOf(house: House, code: PouchCode) {
     pouch,
     batch,
     facts,
-    figures: pouchFacts(pouch.dryG, facts, correctionOf(house, pouch.meal).correction),
-    vouched: pouch.shownDry ? vouchedFor(batch, facts) : null,
+    figures: pouchFacts(pouch.dryG, facts, correctionFor(house, batch).correction),
+    vouched: pouch.shownDry ? vouchedOf(house, batch, facts) : null,
     settings: house.settings,
     meal: mealOfBatch(house, pouch.batch),
   };
@@ -72,9 +73,10 @@ function cardLines({ pouch, batch, facts, figures, vouched, settings }: ReturnTy
       ? 'In stock.'
       : `${pouch.state === 'used' ? 'Used' : 'Discarded'} ${sayDay(pouch.goneAtMs!, zone)}${pouch.goneWhy ? `: ${pouch.goneWhy}` : ''}.`;
   const lines = [
-    `B${pouch.batch}-${pouch.no}: ${pouch.meal}`,
+    `${sayCode(pouch)}: ${pouch.meal}`,
     ...(batch.isRaw ? [rawCaution] : []),
-    `${sayG(pouch.dryG, settings.units)} dry, ${sayNumber(figures.servings)} servings; ${batch.isRaw ? 'loaded raw' : 'cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, sealed ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
+    ...(batch.mix ? [`Filled from ${mixHolds(batch.mix, settings.units)}.`] : []),
+    `${sayG(pouch.dryG, settings.units)} dry, ${sayNumber(figures.servings)} servings; ${batch.mix ? '' : `${batch.isRaw ? 'loaded raw' : 'cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, `}sealed ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
     ...(pouch.checked ? [`Best by ${sayMonth(pouch.bestByOn!)} (a planning date).`] : []),
     `Water: ${sayWater(figures.waterMl, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${batch.isRaw ? 'It need not boil: soak, then cook in a pot.' : boilingPhrase(settings.altitudeM)}`,
     `${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,

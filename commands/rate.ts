@@ -1,11 +1,11 @@
 import { command } from '#chat/command.ts';
-import { correctionOf, learntWords } from '#house/corrections.ts';
+import { correctionFor, learntWords } from '#house/corrections.ts';
 import { batchNumbered, driedFacts, nameKey, pouchCoded } from '#house/figures.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { Refusal } from '#core/refusal.ts';
 import { optional, part, pouchesEaten, quantities } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
-import { sayCount, sayNumber, sayWater } from '#words/say.ts';
+import { sayCode, sayCount, sayNumber, sayWater } from '#words/say.ts';
 import { ownEater } from '#house/self.ts';
 
 /** '40 ml more', '1/4 cup less', 'water just right'. In ml; below zero for less. */
@@ -135,11 +135,11 @@ export default command({
     if (!code || second) throw new Refusal('one-pouch', 'One pouch at a time, please.');
     const pouch = pouchCoded(house, code);
     if (more === undefined && !salt && !portion && again === undefined) {
-      throw new Refusal('nothing-said', `I read B${code.batch}-${code.no}, but not how it was.`);
+      throw new Refusal('nothing-said', `I read ${sayCode(code)}, but not how it was.`);
     }
     const batch = batchNumbered(house, code.batch);
     const facts = driedFacts(house, batch);
-    const before = correctionOf(house, pouch.meal);
+    const before = correctionFor(house, batch);
     const balanceMl = pouchFacts(pouch.dryG, facts).waterMl;
     const pouredMl = balanceMl * before.correction;
     if (more !== undefined && !(pouredMl + more > 0))
@@ -177,8 +177,8 @@ export default command({
     return {
       pouch,
       more,
-      nextMl: balanceMl * correctionOf(house, pouch.meal).correction,
-      learnt: learntWords(correctionOf(house, pouch.meal)),
+      nextMl: balanceMl * correctionFor(house, batch).correction,
+      learnt: learntWords(correctionFor(house, batch)),
       salty: ratings.filter((r) => r.salt === 'too salty').length,
       rated: ratings.length,
       salt,
@@ -210,6 +210,6 @@ export default command({
         `${portionNow.name}'s portion is ${sayNumber(portionNow.portion)} now, learnt from ${sayCount(portionNow.ratings, 'rating')}; /eater ${portionNow.name} portion 1 sets it.`,
       );
     if (noEater) lines.push('Whose portion? You are not an eater yet: /eater me.');
-    return { group: lines.join('\n'), did: `rated B${pouch.batch}-${pouch.no}, ${pouch.meal}` };
+    return { group: lines.join('\n'), did: `rated ${sayCode(pouch)}, ${pouch.meal}` };
   },
 });

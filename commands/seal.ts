@@ -1,51 +1,73 @@
 import { command } from '#chat/command.ts';
-import { pouchFacts, steadinessOf, weighedThroughAtMs } from '#core/meal.ts';
-import type { BatchFacts } from '#core/meal.ts';
+import type { Vouched } from '#core/dry-verdict.ts';
+import { type BatchFacts, type PouchFacts, pouchFacts } from '#core/meal.ts';
 import { pouchVolumeMl } from '#core/oxygen.ts';
 import type { Batch } from '#core/records.ts';
-import { Refusal } from '#core/refusal.ts';
-import { freshness, goneG } from '#core/rest.ts';
-import { leftToSealG } from '#core/sealing.ts';
-import { sealingPlan } from '#core/sealing-plan.ts';
-import { correctionOf } from '#house/corrections.ts';
-import { dryOf, partlySealed, sealedOf } from '#house/dryness.ts';
-import { batchNumbered, driedFacts } from '#house/figures.ts';
+import { type SealingPlan, sealingPlan } from '#core/sealing-plan.ts';
+import { correctionFor } from '#house/corrections.ts';
+import { driedFacts } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
+import { leftLines, mixNow } from '#house/mixing.ts';
 import { absorberLine, bestByLine, fitLines } from '#house/sealing.ts';
+import { takeDry } from '#house/take-dry.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
-import { dryAbout } from '#house/weighing.ts';
-import { dryPhrase, stalePhrase, vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
+import { vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
 import { firstAbsorberCaution } from '#words/cautions.ts';
 import { localDays } from '#words/local-days.ts';
-import {
-  batchNamed,
-  flag,
-  flatSizeMm,
-  measure,
-  optional,
-  part,
-  type PouchGroup,
-  pouchGroups,
-} from '#words/parts.ts';
-import { rawCaution, uncheckedCaution } from '#words/phrases.ts';
+import { mixHolds, noWaterFor } from '#words/mixed-words.ts';
+import type { MixtureTold } from '#words/mixture.ts';
+import { flag, flatSizeMm, measure, optional, type PouchGroup, servings } from '#words/parts.ts';
+import { containsLines, rawCaution, uncheckedCaution } from '#words/phrases.ts';
+import { type FillTold, fillTold, pouchVolume, withoutAbsorber } from '#words/seal-parts.ts';
 import { sayCodes, sayCount, sayG, sayNumber, sayWater } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 
-const withoutAbsorber = part<true>('no absorber', (reading) => {
-  const index = reading.all.findIndex((t, i) => /^absorbers?$/.test(t.plain) && reading.at(i) !== undefined);
-  if (index < 1 || !reading.wordBefore(index, 'no', 'without')) return undefined;
-  reading.take(index, index - 1);
-  return true;
-});
+/** How the pouches are sealed, whatever goes in. */
+interface How {
+  readonly sealedAtMs: number;
+  readonly toldMl: number | null;
+  readonly measuredMl: number | null;
+  readonly isRigid: boolean;
+  readonly withAbsorber: boolean;
+}
+
+/** Pouches of one weight, filled and recorded. */
+interface Filled {
+  readonly codes: readonly { readonly batch: number; readonly no: number; readonly isMixed: boolean }[];
+  readonly eachDryG: number;
+  readonly plan: SealingPlan;
+  readonly figures: PouchFacts;
+}
+
+/** What was sealed, to be told. */
+interface Sealed {
+  readonly batch: Batch;
+  readonly facts: BatchFacts & { readonly dryG: number };
+  readonly filled: readonly Filled[];
+  readonly isDry: boolean;
+  readonly vouched: Vouched | null;
+  readonly left: readonly string[];
+  /** What keeps least of a mixture. */
+  readonly least: string | null;
+  /** Nobody said how many a pouch of a mixture feeds. */
+  readonly isServingsGuessed: boolean;
+}
 
 export default command({
   name: 'seal',
   alsoCalled: ['sealed'],
-  usage: '/seal <count> x <weight> <batch> [pouch 20 x 30 cm] [no absorber] [unchecked] [at 14:30]',
+  usage:
+    '/seal <count> x <weight> <batch> [+ <weight> <batch or food>] [pouch 20 x 30 cm] [unchecked] [at 14:30]',
   summary: 'record pouches: codes, absorber, water to add, best-by, what is left',
-  examples: ['/seal 6 x 95 g B4', '/seal B4 4 x 95 g 2 x 140 g', '/seal 6 x 95 g B4 pouch 20 x 30 cm'],
+  examples: [
+    '/seal 6 x 95 g B4',
+    '/seal B4 4 x 95 g 2 x 140 g',
+    '/seal 6 x 95 g B4 pouch 20 x 30 cm',
+    '/seal 2 x 40 g B4 + 15 g milk powder',
+  ],
   help: [
-    'Sizes are the flat inner width and height of the pouch, or its volume: "pouch 1.5 l". /house pouch 20 x 30 cm keeps it.',
+    'One pouch from several things gets an M code: "+ 72 g B4" from another batch, "+ 15 g milk powder" from the cupboard, for each pouch. "for 2" says how many one feeds.',
+    'Sizes are the flat inner width and height of the pouch, or its volume: "pouch 1.5 l". /house pouch 20 x 30 cm keeps it. "no absorber" leaves it out.',
     'Air is reckoned pressed out. Measured: put a bowl of water on the scale, tare, push the sealed pouch just under; its grams are ml: "pressed 430 ml". "jar 1 l" is pressed by nobody.',
     'A batch that is not shown to be dry can be sealed only as "unchecked": no absorber, no best-by, not for trips.',
     'Steady lasts an hour: weigh again before sealing later, or say when it was sealed.',
@@ -59,155 +81,157 @@ export default command({
     ),
     rigid: flag('jar', 'tin', 'can'),
     size: optional(flatSizeMm),
-    volumeMl: optional(measure('volume', "the pouch's volume, such as pouch 1.5 l")),
-    batch: batchNamed('any'),
+    volumeMl: optional(pouchVolume),
     at: pastMoment,
-    groups: pouchGroups,
     unchecked: flag('unchecked'),
     withoutAbsorber: optional(withoutAbsorber),
+    feeds: optional(servings),
+    fill: fillTold,
     pouchWord: flag('pouch', 'pouches', 'bag', 'bags'),
   },
-  run: ({ measuredMl, rigid, size, volumeMl, batch: no, at, groups, unchecked, withoutAbsorber }, house) => {
-    const batch = batchNumbered(house, no);
-    const facts = driedFacts(house, batch);
-    const { settings } = house;
-    const sealedAtMs = at ?? house.nowMs;
-    const verdict = dryOf(house, batch, facts);
-    if (verdict.is === 'not dry' && !unchecked) {
-      throw new Refusal(
-        'not-dry',
-        `B${no} is not shown to be dry. ${dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings).join('\n')}\nA damp pouch without oxygen is where botulism grows, so I name no absorber and no best-by for it. Dry it on and weigh again, or seal it as "unchecked" and keep it frozen.`,
-      );
-    }
-    const sealed = sealedOf(house, no).map((pouch) => pouch.dryG);
-    const goneBeforeG = goneG(batch.rest);
-    const asked = groups.flatMap(({ count, eachDryG }) => Array.from({ length: count }, () => eachDryG));
-    const leftG = leftToSealG(
-      facts.dryG,
-      goneBeforeG > 0 ? [...sealed, goneBeforeG] : sealed,
-      asked,
-      settings.scaleG,
-    );
-    const isDry = verdict.is === 'dry' && isFresh(house, batch, facts, sealedAtMs, unchecked === true);
-    const toldMl = size ? pouchVolumeMl(size.a, size.b) : volumeMl;
-    const { correction } = correctionOf(house, batch.recipe.name);
-    const figuresOf = ({ eachDryG }: PouchGroup) => pouchFacts(eachDryG, facts, correction);
-    const plans = groups.map((group) => ({
-      group,
-      plan: sealingPlan(group.eachDryG, facts, {
-        ...settings,
-        pouchMl: toldMl ?? settings.pouch?.volumeMl ?? null,
-        measuredMl: measuredMl ?? null,
-        isRigid: rigid === true,
-        waterMl: figuresOf(group).waterMl,
-        withAbsorber: !withoutAbsorber,
-        isDry,
-        sealedOn: localDays(settings.zone).dayOf(sealedAtMs),
-      }),
-      figures: figuresOf(group),
-    }));
-    const isFirstAbsorber =
-      plans.some(({ plan }) => plan.absorber !== null) &&
-      house.pouches.inStock().every(({ absorberMl }) => absorberMl === null);
-    const numbers = house.pouches.seal(
-      batch.id,
-      plans.flatMap(({ group, plan }) =>
-        Array.from({ length: group.count }, () => ({
-          dryG: group.eachDryG,
-          sealedAtMs,
-          checked: isDry,
-          volumeMl: plan.volumeMl,
-          absorberMl: plan.absorber?.sizeMl ?? null,
-          absorberCount: plan.absorber?.count ?? null,
-          bestByOn: plan.bestByOn,
-        })),
-      ),
-    );
+  run: (asked, house) => {
+    const how: How = {
+      sealedAtMs: asked.at ?? house.nowMs,
+      toldMl: (asked.size ? pouchVolumeMl(asked.size.a, asked.size.b) : asked.volumeMl) ?? null,
+      measuredMl: asked.measuredMl ?? null,
+      isRigid: asked.rigid === true,
+      withAbsorber: !asked.withoutAbsorber,
+    };
+    const first = house.pouches.inStock().every(({ absorberMl }) => absorberMl === null);
+    const sealed =
+      asked.fill.is === 'mixed'
+        ? sealMixed(house, how, asked.fill.mixture, asked.unchecked === true, asked.feeds)
+        : sealOne(house, how, asked.fill, asked.unchecked === true);
     return {
-      no,
-      meal: batch.recipe.name,
-      shown: mealOfBatch(house, no),
-      isRaw: batch.isRaw,
-      isDry,
-      vouched: verdict.is === 'dry' && isDry ? verdict.vouched : null,
-      plans,
-      numbers,
-      sealedOn: localDays(settings.zone).dayOf(sealedAtMs),
-      leftG,
-      isFirstAbsorber,
-      settings,
+      ...sealed,
+      shown: mealOfBatch(house, sealed.batch.no),
+      sealedOn: localDays(house.settings.zone).dayOf(how.sealedAtMs),
+      isFirstAbsorber: first && sealed.filled.some(({ plan }) => plan.absorber !== null),
+      settings: house.settings,
     };
   },
   say: ({
-    no,
-    meal,
-    shown,
-    isRaw,
+    batch,
+    facts,
+    filled,
     isDry,
     vouched,
-    plans,
-    numbers,
+    left,
+    least,
+    isServingsGuessed,
+    shown,
     sealedOn,
-    leftG,
     isFirstAbsorber,
     settings,
   }) => {
+    const meal = batch.recipe.name;
+    const { isRaw, mix } = batch;
     const g = (value: number) => sayG(value, settings.units);
     const marks = [
       ...(isDry ? [] : ['UNCHECKED']),
       ...(vouched ? [vouchedMark(vouched)] : []),
       ...(isRaw ? ['RAW'] : []),
     ];
-    const lines: string[] = [];
-    let at = 0;
-    for (const { group, plan, figures } of plans) {
-      const codes = sayCodes(numbers.slice(at, at + group.count).map((n) => ({ batch: no, no: n })));
-      at += group.count;
-      lines.push(
-        `Sealed ${codes}: ${g(group.eachDryG)} ${meal}${group.count > 1 ? ' each' : ''}, ${sayNumber(figures.servings)} servings. Write on ${group.count > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
-        `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayWater(figures.waterMl, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).`,
-        ...(isDry ? [absorberLine(plan, settings), bestByLine(plan)] : []),
-        ...fitLines(plan),
-      );
-    }
-    lines.push(
-      leftG <= settings.scaleG ? `Nothing of B${no} is left.` : `${g(leftG)} of B${no} are left unsealed.`,
-    );
+    const lines = filled.flatMap(({ codes, eachDryG, plan, figures }) => [
+      `Sealed ${sayCodes(codes)}: ${g(eachDryG)} ${meal}${codes.length > 1 ? ' each' : ''}, ${sayNumber(figures.servings)} servings. Write on ${codes.length > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
+      ...(mix
+        ? [
+            `${codes.length > 1 ? 'Each' : 'It'} holds ${mixHolds(mix, settings.units)}.${isServingsGuessed ? ' Servings are those of its largest part: "for 2" says how many it feeds.' : ''}`,
+          ]
+        : []),
+      `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayWater(figures.waterMl, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).${mix ? noWaterFor(mix) : ''}`,
+      ...(isDry ? [absorberLine(plan, settings), bestByLine(plan, least)] : []),
+      ...fitLines(plan),
+    ]);
+    lines.push(...left);
+    if (mix) lines.push(...containsLines(facts.recipe));
     if (vouched) lines.push(vouchedPhrase(vouched, settings));
     if (isFirstAbsorber) lines.push(firstAbsorberCaution);
     if (!isDry) lines.push(uncheckedCaution);
     if (isRaw) lines.push(rawCaution);
-    const all = sayCodes(numbers.map((n) => ({ batch: no, no: n })));
+    const all = filled.flatMap(({ codes }) => codes);
     return {
       group: lines.join('\n'),
-      did: `sealed ${all} (${sayCount(numbers.length, 'pouch', 'pouches')})`,
+      did: `sealed ${sayCodes(all)} (${sayCount(all.length, 'pouch', 'pouches')})`,
       meals: [shown],
     };
   },
 });
 
-/**
- * Whether the weight it is sealed on is of this hour.
- * @throws Refusal 'weigh-again' where it is not, unless it is sealed as unchecked; 'sealed-before' for a time that cannot be
- */
-function isFresh(
+/** Pouches of one batch. */
+function sealOne(
   house: House,
-  batch: Batch,
-  { dryG }: BatchFacts & { dryG: number },
-  sealedAtMs: number,
+  how: How,
+  { batch: no, groups }: Extract<FillTold, { is: 'one' }>,
   unchecked: boolean,
-): boolean {
-  const weighedAtMs = weighedThroughAtMs(batch)!;
-  if (sealedAtMs < batch.weighings.at(-1)!.atMs)
-    throw new Refusal(
-      'sealed-before',
-      `B${batch.no} was weighed after that; it is sealed on its last weighing.`,
-    );
-  const fresh = freshness(partlySealed(house, batch, dryG), weighedAtMs, sealedAtMs);
-  if (fresh.is === 'fresh') return true;
-  if (unchecked) return false;
-  throw new Refusal(
-    'weigh-again',
-    `${stalePhrase(fresh, batch.no, house.settings)} Or seal it as "unchecked" and keep it frozen.`,
+): Sealed {
+  const each = groups.flatMap(({ count, eachDryG }) => Array.from({ length: count }, () => eachDryG));
+  const { batch, facts, isDry, vouched, leftG } = takeDry(house, no, each, how.sealedAtMs, unchecked);
+  const filled = groups.map((group) => fill(house, how, batch, facts, group, isDry, null));
+  const left =
+    leftG <= house.settings.scaleG
+      ? `Nothing of B${batch.no} is left.`
+      : `${sayG(leftG, house.settings.units)} of B${batch.no} are left unsealed.`;
+  return { batch, facts, filled, isDry, vouched, left: [left], least: null, isServingsGuessed: false };
+}
+
+/** Pouches of which each holds something of several batches, or from the cupboard. */
+function sealMixed(
+  house: House,
+  how: How,
+  told: MixtureTold,
+  unchecked: boolean,
+  feeds: number | undefined,
+): Sealed {
+  const mixed = mixNow(house, told, { sealedAtMs: how.sealedAtMs, unchecked, servings: feeds });
+  const { batch, isDry, least } = mixed;
+  const facts = driedFacts(house, batch);
+  const group = { count: told.count, eachDryG: facts.dryG };
+  return {
+    batch,
+    facts,
+    filled: [fill(house, how, batch, facts, group, isDry, least.fatFraction)],
+    isDry,
+    vouched: mixed.taken.find(({ part: { vouched } }) => isDry && vouched !== null)?.part.vouched ?? null,
+    left: leftLines(mixed, house.settings),
+    least: least.called,
+    isServingsGuessed: feeds === undefined,
+  };
+}
+
+/** Records pouches of one weight, with what goes into them and how long they are planned to keep. */
+function fill(
+  house: House,
+  how: How,
+  batch: Batch,
+  facts: BatchFacts & { readonly dryG: number },
+  { count, eachDryG }: PouchGroup,
+  isDry: boolean,
+  fatFraction: number | null,
+): Filled {
+  const { settings } = house;
+  const figures = pouchFacts(eachDryG, facts, correctionFor(house, batch).correction);
+  const plan = sealingPlan(eachDryG, facts, {
+    ...settings,
+    ...how,
+    pouchMl: how.toldMl ?? settings.pouch?.volumeMl ?? null,
+    waterMl: figures.waterMl,
+    isDry,
+    fatFraction,
+    sealedOn: localDays(settings.zone).dayOf(how.sealedAtMs),
+  });
+  const numbers = house.pouches.seal(
+    batch.id,
+    Array.from({ length: count }, () => ({
+      dryG: eachDryG,
+      sealedAtMs: how.sealedAtMs,
+      checked: isDry,
+      volumeMl: plan.volumeMl,
+      absorberMl: plan.absorber?.sizeMl ?? null,
+      absorberCount: plan.absorber?.count ?? null,
+      bestByOn: plan.bestByOn,
+    })),
   );
+  const isMixed = batch.mix !== null;
+  return { codes: numbers.map((no) => ({ batch: batch.no, no, isMixed })), eachDryG, plan, figures };
 }

@@ -54,7 +54,7 @@ export default command({
     const all = house.pouches.shelves();
     const wanted = all.filter(
       (shelf) =>
-        (name === undefined || shelf.meal === name) &&
+        (name === undefined || shelf.meal === name || isMixedOf(house, shelf, name)) &&
         (before === undefined || (shelf.bestByOn ?? '0') <= before),
     );
     const held = house.trips.heldCodes();
@@ -126,10 +126,14 @@ export default command({
   },
 });
 
+/** Whether a mixture holds something of a meal. */
+const isMixedOf = (house: House, { batch, isMixed }: Shelf, meal: string): boolean =>
+  isMixed && batchNumbered(house, batch).mix!.parts.some((part) => part.meal === meal);
+
 const clear: Verdict = { is: 'clear' };
 
 function verdictOf(house: House, shelf: Shelf, avoid: readonly Avoidance[]): Verdict {
-  return verdictFor(recipeIngredients(house.recipes.byId(shelf.recipe)), avoid);
+  return verdictFor(recipeIngredients(batchNumbered(house, shelf.batch).recipe), avoid);
 }
 
 function servingsOn(house: House, shelf: Shelf): number {
@@ -141,7 +145,7 @@ function shelfLine(
   shelf: Shelf & { servings: number; verdict: Verdict; marks: string },
   units: Settings['units'],
 ): string {
-  const { batch, numbers, leastG, mostG, verdict, marks } = shelf;
+  const { batch, isMixed, numbers, leastG, mostG, verdict, marks } = shelf;
   const date = shelf.checked
     ? `best by ${sayMonth(shelf.bestByOn!)}`
     : shelf.shownDry
@@ -149,6 +153,6 @@ function shelfLine(
       : 'keep frozen';
   const weight = leastG === mostG ? sayG(leastG, units) : `${sayG(leastG, units)} to ${sayG(mostG, units)}`;
   const unsure = verdict.is === 'unknown' ? ` Unknown because of ${becauseWords(verdict.because)}.` : '';
-  const codes = sayCodes(numbers.map((no) => ({ batch, no })));
+  const codes = sayCodes(numbers.map((no) => ({ batch, no, isMixed })));
   return `${shelf.meal}: ${sayCount(numbers.length, 'pouch', 'pouches')} of ${weight}, ${sayNumber(shelf.servings)} servings, ${date}${marks}: ${codes}.${unsure}`;
 }

@@ -15,7 +15,7 @@ import {
   pouchCount,
   servings,
 } from '#words/parts.ts';
-import { sayList, sayWater } from '#words/say.ts';
+import { sayCode, sayList, sayWater } from '#words/say.ts';
 
 interface Figure extends PouredFigures {
   readonly altitudeM: number;
@@ -95,5 +95,5 @@ export default command({
 
 function sameMeal(pouches: readonly Pouch[], name: string): void {
   const other = pouches.find((pouch) => pouch.meal !== name);
-  if (other) throw new Refusal('other-meal', `B${other.batch}-${other.no} is ${other.meal}, not ${name}.`);
+  if (other) throw new Refusal('other-meal', `${sayCode(other)} is ${other.meal}, not ${name}.`);
 }

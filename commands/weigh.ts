@@ -5,8 +5,8 @@ import { type BatchFacts, steadinessOf } from '#core/meal.ts';
 import type { Batch, Weighing } from '#core/records.ts';
 import { Doubt, Refusal } from '#core/refusal.ts';
 import { freshness, restG } from '#core/rest.ts';
-import { dryOf, partlySealed } from '#house/dryness.ts';
-import { batchNumbered, driedFacts, factsOfBatch } from '#house/figures.ts';
+import { dryOf, isSealedFrom, partlySealed } from '#house/dryness.ts';
+import { batchNumbered, loadedBatch, driedFacts, factsOfBatch } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { dryAbout, questionWeighing, secondWitness, weighedTrays } from '#house/weighing.ts';
 import { recordJar, recordWord } from '#house/witness.ts';
@@ -59,7 +59,7 @@ export default command({
     trays: flag('trays', 'tray'),
   },
   run: ({ batch: no, humidity, words, tray, gross, at, weights }, house) => {
-    const batch = batchNumbered(house, no);
+    const batch = loadedBatch(house, no);
     const atMs = at ?? house.nowMs;
     if (atMs < batch.loadedAtMs) {
       throw new Refusal(
@@ -67,7 +67,7 @@ export default command({
         `B${no} was loaded after that; a check weight comes later than the loading.`,
       );
     }
-    const isSealed = house.pouches.ofBatch(no).length > 0;
+    const isSealed = isSealedFrom(house, no);
     if (words !== undefined || humidity !== undefined) {
       if (weights.length > 0 || (words !== undefined && humidity !== undefined))
         throw new Refusal(

@@ -1,5 +1,6 @@
-import { steadinessOf } from '#core/meal.ts';
-import { sayCodes, sayCount, sayDay, sayG, sayMoment, sayNumber } from '#words/say.ts';
+import { type BatchFacts, steadinessOf } from '#core/meal.ts';
+import type { Batch, Mix } from '#core/records.ts';
+import { sayBatch, sayCodes, sayCount, sayDay, sayG, sayMoment, sayNumber } from '#words/say.ts';
 import type { House } from '#house/house.ts';
 import { batchNumbered, factsOfBatch } from '#house/figures.ts';
 import { containsLines, rawCaution } from '#words/phrases.ts';
@@ -7,15 +8,18 @@ import { dryPhrase } from '#words/dry-phrases.ts';
 import { dryOf, sealedOf } from '#house/dryness.ts';
 import { dryAbout } from '#house/weighing.ts';
 import { restG } from '#core/rest.ts';
+import { mixHolds } from '#words/mixed-words.ts';
 
 /** A batch from the trays to what is left of it. */
 export function batchCard(house: House, no: number): string[] {
   const batch = batchNumbered(house, no);
   const facts = factsOfBatch(house, batch);
   const { settings } = house;
+  if (batch.mix) return mixCard(house, batch, batch.mix, facts);
   const g = (value: number) => sayG(value, settings.units);
   const pouches = house.pouches.ofBatch(no);
-  const sealedG = pouches.reduce((sum, pouch) => sum + pouch.sealedG, 0);
+  const mixed = house.batches.mixesOf(no).flatMap((mix) => house.pouches.ofBatch(mix));
+  const sealedG = sealedOf(house, no).reduce((sum, one) => sum + one.dryG, 0);
   const dry =
     facts.dryG === null
       ? `not weighed dry yet${facts.expectedDryG === null ? '' : `, expected about ${g(facts.expectedDryG)}`}`
@@ -24,12 +28,25 @@ export function batchCard(house: House, no: number): string[] {
     `B${no}: ${batch.recipe.name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, loaded ${sayDay(batch.loadedAtMs, settings.zone)}`,
     `${g(facts.wetG)} wet on ${sayCount(batch.trays.length, 'tray')}, ${dry}.`,
     ...dryPhrase(dryOf(house, batch, facts), steadinessOf(batch, settings), dryAbout(batch), settings),
-    ...(pouches.length === 0
+    ...(pouches.length + mixed.length === 0
       ? ['Nothing of it is sealed yet.']
-      : [`Sealed: ${sayCodes(pouches)}, ${g(sealedG)}.`]),
-    ...(pouches.length > 0 && facts.dryG !== null
+      : [`Sealed: ${sayCodes([...pouches, ...mixed])}, ${g(sealedG)}${mixed.length > 0 ? ' of it' : ''}.`]),
+    ...(sealedG > 0 && facts.dryG !== null
       ? [`Unsealed: ${g(restG({ dryG: facts.dryG, sealed: sealedOf(house, no), rest: batch.rest }))}.`]
       : []),
+    ...containsLines(facts.recipe),
+    ...(batch.isRaw ? [rawCaution] : []),
+  ];
+}
+
+/** A mixture: what each of its pouches holds. */
+function mixCard(house: House, batch: Batch, mix: Mix, facts: BatchFacts): string[] {
+  const { settings } = house;
+  const stock = house.pouches.ofBatch(batch.no).filter(({ state }) => state === 'stock');
+  return [
+    `${sayBatch(batch)}: ${batch.recipe.name}, filled ${sayDay(batch.loadedAtMs, settings.zone)}`,
+    `Each pouch holds ${mixHolds(mix, settings.units)}.`,
+    stock.length === 0 ? 'None is in stock any more.' : `In stock: ${sayCodes(stock)}.`,
     ...containsLines(facts.recipe),
     ...(batch.isRaw ? [rawCaution] : []),
   ];

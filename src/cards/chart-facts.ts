@@ -7,7 +7,7 @@ import { Refusal } from '#core/refusal.ts';
 import type { DryingFacts, DryingSeries, StockFacts, TripFacts } from '#draw/facts.ts';
 import { sayCount, sayG, sayMoment, sayNumber } from '#words/say.ts';
 import type { House } from '#house/house.ts';
-import { batchNumbered, factsOfBatch } from '#house/figures.ts';
+import { loadedBatch, factsOfBatch } from '#house/figures.ts';
 import { heldFor } from '#house/packing.ts';
 import { servedOf } from './paper-facts.ts';
 import { dryPhrase } from '#words/dry-phrases.ts';
@@ -23,7 +23,7 @@ const hourMs = 3_600_000;
 /** The weighings of a batch, tray by tray where they were weighed so. */
 export function dryingFacts(house: House, no: number): DryingFacts {
   const { settings } = house;
-  const batch = batchNumbered(house, no);
+  const batch = loadedBatch(house, no);
   const facts = factsOfBatch(house, batch);
   const byTray =
     batch.weighings.length > 0 &&

@@ -2,12 +2,12 @@ import { boilingPointC } from '#core/boiling.ts';
 import { pouchFacts } from '#core/meal.ts';
 import type { Pouch } from '#core/records.ts';
 import type { LabelFacts } from '#draw/facts.ts';
-import { sayCount, sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
+import { sayCode, sayCount, sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
 import { scanPayload } from '#words/scan.ts';
 import type { House } from '#house/house.ts';
-import { vouchedFor } from '#house/dryness.ts';
+import { vouchedOf } from '#house/dryness.ts';
 import { vouchedMark } from '#words/dry-phrases.ts';
-import { correctionOf } from '#house/corrections.ts';
+import { correctionFor } from '#house/corrections.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
 import { unsound } from '#core/seal-check.ts';
 import { foundMark } from '#words/found-words.ts';
@@ -30,9 +30,9 @@ function ofBatch(house: House, no: number) {
   const facts = driedFacts(house, batch);
   return {
     isRaw: batch.isRaw,
-    vouched: vouchedFor(batch, facts),
+    vouched: vouchedOf(house, batch, facts),
     facts,
-    correction: correctionOf(house, batch.recipe.name).correction,
+    correction: correctionFor(house, batch).correction,
     contents: containsLines(facts.recipe),
     notFor: notForLine(house, mealOfBatch(house, no)),
   };
@@ -44,7 +44,7 @@ function labelOf(
   { isRaw, vouched, facts, correction, contents, notFor }: ReturnType<typeof ofBatch>,
 ): LabelFacts {
   const figures = pouchFacts(pouch.dryG, facts, correction);
-  const code = `B${pouch.batch}-${pouch.no}`;
+  const code = sayCode(pouch);
   const water = sayWater(figures.waterMl, settings);
   const found = unsound(pouch.found);
   const soak = soakMinutes(boilingPointC(settings.altitudeM));

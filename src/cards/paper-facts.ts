@@ -2,10 +2,10 @@ import type { HeldPouch, Pouch, Trip } from '#core/records.ts';
 import type { Paper } from '#core/label-grid.ts';
 import { pouchFacts } from '#core/meal.ts';
 import type { PaperRow, TripPaper } from '#draw/facts.ts';
-import { sayCount, sayG, sayList, sayMoment, sayWater } from '#words/say.ts';
+import { sayCode, sayCount, sayG, sayList, sayMoment, sayWater } from '#words/say.ts';
 import { brokenPromises } from '#house/broken.ts';
 import type { House } from '#house/house.ts';
-import { correctionOf } from '#house/corrections.ts';
+import { correctionFor } from '#house/corrections.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
 import { marksOf } from '#house/marks.ts';
 import { heldFor } from '#house/packing.ts';
@@ -29,7 +29,7 @@ export function servedOf(trip: Trip, kept: readonly Kept[]): Served[] {
     const slot = trip.slots.find(({ id }) => id === held.slot)!;
     const key = `${slot.id} ${held.eaters.join(' ')}`;
     const dish = dishes.get(key) ?? { slot, codes: [], eaters: held.eaters };
-    dish.codes.push(`B${pouch.batch}-${pouch.no}`);
+    dish.codes.push(sayCode(pouch));
     dishes.set(key, dish);
   }
   return [...dishes.values()];
@@ -50,10 +50,10 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
     const { waterMl } = pouchFacts(
       pouch.dryG,
       dried.get(pouch.batch)!,
-      correctionOf(house, pouch.meal).correction,
+      correctionFor(house, batches.get(pouch.batch)!).correction,
     );
     return {
-      code: `B${pouch.batch}-${pouch.no}`,
+      code: sayCode(pouch),
       meal: pouch.meal,
       figures: [
         `${sayG(pouch.dryG, settings.units)} dry, water ${sayWater(waterMl, settings)}`,

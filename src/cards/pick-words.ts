@@ -2,15 +2,10 @@ import { groupBy } from '#core/groups.ts';
 import type { LevelName, PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import type { PouchReason, Shortage } from '#core/picks/why.ts';
 import type { Eater } from '#core/records.ts';
-import { sayCodes, sayList, sayMl } from '#words/say.ts';
+import { readCode, sayCodes, sayList, sayMl } from '#words/say.ts';
 import type { TripProblem } from '#house/trip-problem.ts';
 import type { TripSums } from '#house/trip-sums.ts';
 import { saySlot } from '#house/trips.ts';
-
-const parsed = (code: string) => {
-  const [batch, no] = code.slice(1).split('-').map(Number) as [number, number];
-  return { batch, no };
-};
 
 /** 'Fri 12 Jun dinner: barley soup B4-1 and B4-2 for Ana and Ben; 710 ml.' */
 export function pickLines(
@@ -26,7 +21,7 @@ export function pickLines(
     if (pick.dishes.length === 0) return `${saySlot(slot)}: nothing.`;
     const said = pick.dishes.map(
       (dish) =>
-        `${dishes.get(dish.meal)?.name ?? dish.meal} ${sayCodes(dish.pouches.map(parsed))}${marked(dish.pouches)} for ${sayList(dish.eaters.map(name))}`,
+        `${dishes.get(dish.meal)?.name ?? dish.meal} ${sayCodes(dish.pouches.map(readCode))}${marked(dish.pouches)} for ${sayList(dish.eaters.map(name))}`,
     );
     return `${saySlot(slot)}: ${said.join('; ')}. Water ${sayMl(sums.waterOfSlot.get(slot.id) ?? 0)}.`;
   });

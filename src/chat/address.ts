@@ -8,6 +8,7 @@ import type { Names } from '#words/parts.ts';
 import { readScanPayload } from '#words/scan.ts';
 import type { Command } from './command.ts';
 import { fits } from './read-parts.ts';
+import { sayCode } from '#words/say.ts';
 
 /** A request with its words, and what stands against carrying it out as it stands. */
 export interface Chosen {
@@ -78,7 +79,7 @@ export function address(text: string, addressed: boolean, requests: Requests, na
     const linked = typed === 'start' ? called('pouch', commands) : undefined;
     // Behind /start stands what a link carried: a pouch's code, or nothing that was made here.
     const scanned = readScanPayload(words)?.code;
-    const code = scanned ? `B${scanned.batch}-${scanned.no}` : words;
+    const code = scanned ? sayCode(scanned) : words;
     if (linked && /^b\d+-\d+$/i.test(code)) return plainly(linked, code);
     if (command?.records && isQuestion(words) && !command.asksBy?.test(words))
       return asked(command, words, requests, names());

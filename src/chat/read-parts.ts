@@ -1,4 +1,5 @@
 import { Refusal } from '#core/refusal.ts';
+import { isSealedFrom } from '#house/dryness.ts';
 import { freeStock, nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { takenAlong } from '#house/packing.ts';
@@ -84,9 +85,7 @@ export function namesOf(house: House, earlier: readonly string[] = []): Names {
     batchesOf: (meal, drying) =>
       house.batches
         .latest(100)
-        .filter(
-          (batch) => batch.recipe.name === meal && (!drying || house.pouches.ofBatch(batch.no).length === 0),
-        )
+        .filter((batch) => batch.recipe.name === meal && (!drying || !isSealedFrom(house, batch.no)))
         .map((batch) => batch.no),
     pouchesOf: (meal) => freeStock(house, meal),
     eatenOf: (meal) => {
@@ -102,7 +101,7 @@ export function namesOf(house: House, earlier: readonly string[] = []): Names {
     get drying() {
       return house.batches
         .latest(20)
-        .filter((batch) => house.pouches.ofBatch(batch.no).length === 0)
+        .filter((batch) => !isSealedFrom(house, batch.no))
         .map((batch) => batch.no);
     },
     earlier,

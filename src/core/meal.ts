@@ -2,7 +2,8 @@ import { expectedDryG, pouchWaterMl, waterRemovedG } from './balance.ts';
 import { type Balance, type DryVerdict, dryVerdict, heard } from './dry-verdict.ts';
 import { perhaps } from './contents.ts';
 import { type CheckWeight, type Steadiness, canHaveBeenSteady, steadiness } from './dryness.ts';
-import type { Batch, Recipe, RecipeLine } from './records.ts';
+import { mixedDryG, mixedWetG } from './mixed-weights.ts';
+import type { Batch, Mix, Recipe, RecipeLine } from './records.ts';
 import type { Settings } from './settings.ts';
 import { type Per100, type Totals, scaleTotals, shareOnTrays, totalsOf } from './solids.ts';
 import type { Ingredient } from './verdict.ts';
@@ -101,8 +102,8 @@ export function checkWeights(batch: Batch): CheckWeight[] {
   });
 }
 
-/** The latest weight of the whole batch, g: weighed together, or tray by tray since then. */
-function latestDryG(batch: Batch): number | null {
+/** The latest weight of the whole batch, g: weighed together, or tray by tray since then; null until all were weighed. */
+export function latestDryG(batch: Batch): number | null {
   const wholeAt = batch.weighings.findLastIndex((w) => w.trayNo === 0);
   const since = batch.weighings.slice(wholeAt + 1);
   const latest = batch.trays.map(({ no }) => since.findLast((w) => w.trayNo === no)?.netG);
@@ -119,6 +120,7 @@ export function batchFacts(
   settings: Settings,
   recipe: RecipeFacts = recipeFacts(batch.recipe, composer),
 ): BatchFacts {
+  if (batch.mix) return mixedFacts(batch.mix, batch.recipe.servings, recipe);
   const wetG = batch.trays.reduce((sum, tray) => sum + tray.wetG, 0);
   const share = shareOnTrays(wetG, batch.potG);
   const totals = scaleTotals(recipe.totals, batch.factor * share);
@@ -129,6 +131,20 @@ export function batchFacts(
     expectedDryG: totals.solidsG > 0 ? expectedDryG(totals.solidsG, settings.residualMoisture) : null,
     dryG: latestDryG(batch),
     lastWeighedAtMs: batch.weighings.at(-1)?.atMs ?? null,
+    recipe,
+  };
+}
+
+/** One pouch of a mixture; its recipe is of one pouch already. */
+function mixedFacts(mix: Mix, servings: number, recipe: RecipeFacts): BatchFacts {
+  const dryG = mixedDryG(mix);
+  return {
+    wetG: mixedWetG(mix),
+    totals: recipe.totals,
+    servings,
+    expectedDryG: dryG,
+    dryG,
+    lastWeighedAtMs: null,
     recipe,
   };
 }

@@ -67,12 +67,37 @@ export interface Batch {
   readonly witnesses: readonly Witness[];
   /** What happened to the part that is not sealed, in order of time. */
   readonly rest: readonly RestEvent[];
+  /** What its pouches are filled from; null for what was dried. The recipe of a mixture is of one pouch. */
+  readonly mix: Mix | null;
 }
 
-export interface Pouch {
-  readonly id: number;
+/** What one pouch of a mixture holds. */
+export interface Mix {
+  readonly parts: readonly MixPart[];
+  /** From the cupboard, as read: the recipe's first lines. */
+  readonly goods: readonly RecipeLine[];
+}
+
+/** Of one batch, in each pouch of a mixture. */
+export interface MixPart {
+  /** The batch's number. */
+  readonly batch: number;
+  readonly meal: string;
+  readonly eachG: number;
+  /** What so much weighed before it was dried, g. */
+  readonly wetG: number;
+}
+
+/** A pouch as it is named: 'B4-2', or 'M5-1' where it is filled from several things. */
+export interface Code {
   readonly batch: number;
   readonly no: number;
+  readonly isMixed?: boolean;
+}
+
+export interface Pouch extends Code {
+  readonly id: number;
+  readonly isMixed: boolean;
   readonly meal: string;
   /** In it now, g: what was eaten of an opened pouch is taken off. */
   readonly dryG: number;

@@ -19,9 +19,15 @@ export interface PartlySealed {
 /**
  * What is left unsealed, g, never below 0: what came off less what was sealed, eaten and thrown away.
  * @param untilMs what came later is not taken off
+ * @param pouches whether those sealed in that very moment are taken off, too
  */
-export function restG({ dryG, sealed, rest }: PartlySealed, untilMs = Infinity): number {
-  const sealedG = sealed.filter((p) => p.sealedAtMs <= untilMs).reduce((sum, p) => sum + p.dryG, 0);
+export function restG(
+  { dryG, sealed, rest }: PartlySealed,
+  untilMs = Infinity,
+  pouches: 'until' | 'before' = 'until',
+): number {
+  const isIn = (ms: number) => (pouches === 'until' ? ms <= untilMs : ms < untilMs);
+  const sealedG = sealed.filter((p) => isIn(p.sealedAtMs)).reduce((sum, p) => sum + p.dryG, 0);
   return Math.max(0, dryG - sealedG - goneG(rest, untilMs));
 }
 
@@ -56,7 +62,8 @@ export function freshness(batch: PartlySealed, weighedThroughAtMs: number, seali
     return isStale(weighedThroughAtMs, sealingAtMs)
       ? { is: 'stale', weighedAtMs: weighedThroughAtMs }
       : { is: 'fresh' };
-  const leftG = restG(batch, weighed.atMs);
+  // What is sealed in the very moment of a weighing is sealed after it.
+  const leftG = restG(batch, weighed.atMs, 'before');
   const thresholdG = sumThresholdG(leftG);
   if (weighed.netG > leftG + thresholdG + 1e-9)
     return { is: 'gained', gainedG: weighed.netG - leftG, thresholdG, weighedAtMs: weighed.atMs };

@@ -48,6 +48,8 @@ export interface SealingTold {
   readonly absorberSafety: number;
   readonly altitudeM: number;
   readonly storageC: number;
+  /** Fat of the dry matter of what keeps least in a mixture, 0 to 1; null: of the whole. */
+  readonly fatFraction: number | null;
   /** ISO day. */
   readonly sealedOn: string;
 }
@@ -74,7 +76,7 @@ export function sealingPlan(
 ): SealingPlan {
   const { pouchMl, isDry } = told;
   // Without a figure for fat the least keeping row of the policy holds.
-  const fatFraction = fatOfSolids(batch.totals) ?? 1;
+  const fatFraction = told.fatFraction ?? fatOfSolids(batch.totals) ?? 1;
   const density = densityGPerMl(batch);
   // Refuses food that is larger than the pouch, pressed or not.
   if (pouchMl !== null) freeAirMl(pouchMl, foodG, density);

@@ -1,4 +1,5 @@
 import { learntCorrection } from '#core/balance.ts';
+import type { Batch } from '#core/records.ts';
 import type { House } from './house.ts';
 import { nameKey } from './figures.ts';
 
@@ -10,6 +11,28 @@ export function correctionOf(house: Pick<House, 'ratings'>, meal: string) {
       balanceMl === null || pouredMl === null || moreMl === null ? [] : [{ balanceMl, pouredMl, moreMl }],
     );
   return learntCorrection(ratings);
+}
+
+/** The same for what is poured on a batch: a mixture that nobody rated takes the mean of its parts, by their water. */
+export function correctionFor(
+  house: Pick<House, 'ratings'>,
+  { recipe, mix }: Pick<Batch, 'recipe' | 'mix'>,
+): ReturnType<typeof correctionOf> {
+  const own = correctionOf(house, recipe.name);
+  if (!mix || own.ratings > 0) return own;
+  const parts = mix.parts.map(({ meal, wetG, eachG }) => ({
+    waterG: wetG - eachG,
+    learnt: correctionOf(house, meal),
+  }));
+  const waterG = parts.reduce((sum, part) => sum + part.waterG, 0);
+  return {
+    correction:
+      waterG > 0
+        ? parts.reduce((sum, part) => sum + part.waterG * part.learnt.correction, 0) / waterG
+        : own.correction,
+    ratings: parts.reduce((sum, { learnt }) => sum + learnt.ratings, 0),
+    held: parts.some(({ learnt }) => learnt.held),
+  };
 }
 
 /** 'Learnt: 8 % more than by weight, from 3 meals.'; nothing until a meal was rated. */

@@ -1,10 +1,11 @@
 import { type Vouched, heard } from '#core/dry-verdict.ts';
 import type { DryVerdict } from '#core/dry-verdict.ts';
 import { type BatchFacts, balanceOf, dryVerdictOf, isRefusedNow } from '#core/meal.ts';
-import type { Batch, Pouch } from '#core/records.ts';
+import { isDryGood } from '#core/mixed.ts';
+import type { Batch, Pouch, RecipeLine } from '#core/records.ts';
 import type { PartlySealed } from '#core/rest.ts';
 import type { PouchStore } from '#store/pouches.ts';
-import { batchNumbered, factsOfBatch } from './figures.ts';
+import { batchNumbered, composerOf, factsOfBatch } from './figures.ts';
 import type { House } from './house.ts';
 
 /** Whether a batch may be sealed for the shelf, by all its witnesses. */
@@ -24,14 +25,39 @@ export function vouchedFor(batch: Batch, facts: BatchFacts): Vouched | null {
   return said.is === 'dry' ? said.vouched : null;
 }
 
-/** What went into the pouches of a batch, eaten or not. */
-export function sealedOf(house: House, no: number): PartlySealed['sealed'] {
-  return house.pouches.ofBatch(no).map(({ sealedG, sealedAtMs }) => ({ dryG: sealedG, sealedAtMs }));
+/** The same of whatever a pouch can be of: a mixture counts as its parts do. */
+export function vouchedOf(house: House, batch: Batch, facts: BatchFacts): Vouched | null {
+  if (!batch.mix) return vouchedFor(batch, facts);
+  const all = batch.mix.parts.map(({ batch: no }) => {
+    const part = batchNumbered(house, no);
+    return vouchedFor(part, factsOfBatch(house, part));
+  });
+  return all.find((vouched) => vouched !== null) ?? null;
 }
+
+/** What went into pouches of a batch, mixed ones too, eaten or not. */
+export function sealedOf(house: House, no: number): PartlySealed['sealed'] {
+  return [
+    ...house.pouches.ofBatch(no).map(({ sealedG, sealedAtMs }) => ({ dryG: sealedG, sealedAtMs })),
+    ...house.batches.mixedFrom(no),
+  ];
+}
+
+/** Whether something of a batch lies in a pouch, or did. */
+export const isSealedFrom = (house: House, no: number): boolean => sealedOf(house, no).length > 0;
 
 /** A batch with what is sealed of it, for the sums about its rest. */
 export function partlySealed(house: House, batch: Batch, dryG: number): PartlySealed {
   return { dryG, sealed: sealedOf(house, batch.no), rest: batch.rest };
+}
+
+/** Whether all that comes from the cupboard is known to be dry enough to lie without oxygen. */
+export function areDryGoods(house: House, goods: readonly RecipeLine[]): boolean {
+  const composer = composerOf(house);
+  return goods.every(
+    ({ ndb, state, question }) =>
+      state === 'weighed' && question === null && ndb !== null && isDryGood(composer(ndb)),
+  );
 }
 
 /**
@@ -49,7 +75,9 @@ export function pouchesShownDry(house: House, changes: () => number): PouchStore
     const before = known.get(no);
     if (before !== undefined) return before;
     const batch = batchNumbered(house, no);
-    const refused = isRefusedNow(batch, factsOfBatch(house, batch));
+    const refused = batch.mix
+      ? batch.mix.parts.some((part) => isRefused(part.batch)) || !areDryGoods(house, batch.mix.goods)
+      : isRefusedNow(batch, factsOfBatch(house, batch));
     known.set(no, refused);
     return refused;
   };

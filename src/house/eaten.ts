@@ -4,9 +4,9 @@ import { afterEatingG, mayFollow, unsound } from '#core/seal-check.ts';
 import type { Eaten } from '#words/eaten-parts.ts';
 import { foundMark } from '#words/found-words.ts';
 import type { PouchCode } from '#words/parts.ts';
-import { sayG } from '#words/say.ts';
+import { sayCode, sayG } from '#words/say.ts';
 import { partlySealed } from './dryness.ts';
-import { batchNumbered, driedFacts, pouchesInStock } from './figures.ts';
+import { loadedBatch, driedFacts, pouchesInStock } from './figures.ts';
 import type { House } from './house.ts';
 import { type MealShown, mealOfBatch } from './verdicts.ts';
 
@@ -32,12 +32,12 @@ export function eatPart(house: House, codes: readonly PouchCode[], eaten: Eaten)
   if (!mayFollow(pouch.found, 'opened'))
     throw new Refusal(
       'unfit',
-      `B${pouch.batch}-${pouch.no} was found so: ${foundMark[unsound(pouch.found)!]}. Throw the rest away, and no tasting: /discard B${pouch.batch}-${pouch.no}`,
+      `${sayCode(pouch)} was found so: ${foundMark[unsound(pouch.found)!]}. Throw the rest away, and no tasting: /discard ${sayCode(pouch)}`,
     );
   if (leftG < crumbsG) return undefined;
   house.pouches.note(pouch.id, 'opened', house.nowMs, pouch.dryG - leftG);
   const g = (value: number) => sayG(value, house.settings.units);
-  const code = `B${pouch.batch}-${pouch.no}`;
+  const code = sayCode(pouch);
   return {
     group: `${code}, ${pouch.meal}: ${g(pouch.dryG - leftG)} eaten, ${g(leftG)} left in it, OPENED. Eat it within days, kept closed and dry (common practice), or seal it anew: /found ${code} resealed ${g(leftG)}. No best-by and no trip until then.`,
     did: `ate ${g(pouch.dryG - leftG)} of ${code}`,
@@ -65,7 +65,7 @@ export function endRest(
   much: Eaten | undefined,
   why: string | null,
 ): PartEaten {
-  const batch = batchNumbered(house, no);
+  const batch = loadedBatch(house, no);
   const leftG = restG(partlySealed(house, batch, driedFacts(house, batch).dryG));
   if (leftG < crumbsG) throw new Refusal('nothing-left', `Nothing of B${no} is left unsealed.`);
   const afterG = afterEatingG(leftG, much ?? { share: 1 });

@@ -3,7 +3,7 @@ import type { Batch, Pouch, Recipe } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { fold } from '#words/near.ts';
 import type { PouchCode } from '#words/parts.ts';
-import { sayCodes, sayList } from '#words/say.ts';
+import { sayBatch, sayCode, sayCodes, sayList } from '#words/say.ts';
 import type { House } from './house.ts';
 
 /** Names are compared folded; a name of pictures alone is compared as it is. */
@@ -35,6 +35,16 @@ export function batchNumbered(house: House, no: number): Batch {
   throw new Refusal('no-such-batch', `There is no batch B${no}.${there}`);
 }
 
+/** A batch that was dried, by its number. @throws Refusal 'mixed' for a mixture, which is filled from others */
+export function loadedBatch(house: House, no: number): Batch {
+  const batch = batchNumbered(house, no);
+  if (!batch.mix) return batch;
+  throw new Refusal(
+    'mixed',
+    `M${no} is filled from ${sayList(batch.mix.parts.map((part) => `B${part.batch}`))}; it was not dried itself. Name one of those.`,
+  );
+}
+
 export function factsOfBatch(house: House, batch: Batch): BatchFacts {
   return batchFacts(batch, composerOf(house), house.settings);
 }
@@ -46,8 +56,8 @@ export function pouchCoded(house: House, code: PouchCode): Pouch {
   const batch = batchNumbered(house, code.batch);
   const codes = house.pouches.ofBatch(batch.no);
   const there =
-    codes.length > 0 ? `B${batch.no} has ${sayCodes(codes)}` : `Nothing of B${batch.no} is sealed yet`;
-  throw new Refusal('no-such-pouch', `There is no pouch B${code.batch}-${code.no}. ${there}.`);
+    codes.length > 0 ? `${sayBatch(batch)} has ${sayCodes(codes)}` : `Nothing of B${batch.no} is sealed yet`;
+  throw new Refusal('no-such-pouch', `There is no pouch ${sayCode(code)}. ${there}.`);
 }
 
 /**
@@ -58,10 +68,7 @@ export function pouchesInStock(house: House, codes: readonly PouchCode[]): Pouch
   return codes.map((code) => {
     const pouch = pouchCoded(house, code);
     if (pouch.state !== 'stock') {
-      throw new Refusal(
-        'gone',
-        `B${pouch.batch}-${pouch.no} was ${pouch.state} already. /undo takes a mistake back.`,
-      );
+      throw new Refusal('gone', `${sayCode(pouch)} was ${pouch.state} already. /undo takes a mistake back.`);
     }
     return pouch;
   });

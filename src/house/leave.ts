@@ -1,6 +1,6 @@
 import type { Pouch } from '#core/records.ts';
 import type { PouchCode } from '#words/parts.ts';
-import { sayCodes, sayCount, sayList } from '#words/say.ts';
+import { sayCode, sayCodes, sayCount, sayList } from '#words/say.ts';
 import type { House } from './house.ts';
 import { freeStock, pouchesInStock } from './figures.ts';
 import { saySlot } from './trips.ts';
@@ -32,7 +32,7 @@ export function takeOut(
     if (held) {
       const trip = trips.find((t) => t.id === held.trip)!;
       missed.push(
-        `${saySlot(trip.slots.find((s) => s.id === held.slot)!)} at ${trip.place} (B${pouch.batch}-${pouch.no})`,
+        `${saySlot(trip.slots.find((s) => s.id === held.slot)!)} at ${trip.place} (${sayCode(pouch)})`,
       );
       house.trips.releaseOne(held.id);
     }

@@ -3,14 +3,14 @@ import { rawMark } from '#words/phrases.ts';
 import { unsound } from '#core/seal-check.ts';
 import { foundMark } from '#words/found-words.ts';
 import { vouchedMark } from '#words/dry-phrases.ts';
-import { vouchedFor } from './dryness.ts';
+import { vouchedOf } from './dryness.ts';
 import { batchSeen } from './figures.ts';
 import type { House } from './house.ts';
 
 /** What has to stand beside a pouch wherever it is named: not shown to be dry, dry against its recipe, raw. */
 export function marksOf(house: House, pouch: Pick<Pouch, 'batch' | 'shownDry' | 'found'>): string[] {
   const { batch, facts } = batchSeen(house, pouch.batch);
-  const vouched = pouch.shownDry ? vouchedFor(batch, facts) : null;
+  const vouched = pouch.shownDry ? vouchedOf(house, batch, facts) : null;
   const found = unsound(pouch.found);
   return [
     ...(pouch.shownDry ? [] : ['UNCHECKED']),

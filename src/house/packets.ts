@@ -9,7 +9,7 @@ import type { Packet } from '#store/packets.ts';
 import type { PacketTold } from '#words/packet-parts.ts';
 import { Ambiguous } from '#words/reading.ts';
 import { sayDay, sayList } from '#words/say.ts';
-import { recipeNamed } from './figures.ts';
+import { batchNumbered, recipeNamed } from './figures.ts';
 import type { House } from './house.ts';
 import { isChild, selfOf } from './lifting.ts';
 import { panelLine, withPanel } from './own-foods.ts';
@@ -104,13 +104,14 @@ const warns = ({ contains, kinds, may, mayKinds }: PacketReading): boolean =>
   contains.length + kinds.length + may.length + mayKinds.length > 0;
 
 /**
- * What a packet warns of holds in every recipe of today; what it clears is put there only where somebody says so.
+ * What a packet warns of holds in every recipe of today, and in what came from the cupboard into mixed pouches; what it clears is put there only where somebody says so.
  * @returns the names of the recipes it changed
  */
 export function warnEverywhere(house: House, packet: Packet): string[] {
   if (!warns(packet.reading)) return [];
   const warning = { ...packet, reading: { ...packet.reading, free: [], freeKinds: [], claims: [] } };
-  return recipesFor(house, { packet: warning }).flatMap((recipe) =>
+  const mixed = house.pouches.mixes().map((no) => house.recipes.byId(batchNumbered(house, no).recipe.id));
+  return [...recipesFor(house, { packet: warning }), ...mixed].flatMap((recipe) =>
     applyPacket(house, recipe, { packet: warning }).length > 0 ? [recipe.name] : [],
   );
 }

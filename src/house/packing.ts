@@ -2,7 +2,7 @@ import type { HeldPouch, Pouch, Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { PouchCode } from '#words/parts.ts';
 import { localDays } from '#words/local-days.ts';
-import { sayCodes } from '#words/say.ts';
+import { sayCode, sayCodes } from '#words/say.ts';
 import type { House } from './house.ts';
 import { pouchCoded } from './figures.ts';
 import { tripsOpen } from './trips.ts';
@@ -48,12 +48,12 @@ export function heldByCode(
     if (!found && pouch.state !== 'stock')
       throw new Refusal(
         'gone',
-        `B${code.batch}-${code.no} was ${pouch.state === 'used' ? 'eaten' : 'thrown away'} already.`,
+        `${sayCode(code)} was ${pouch.state === 'used' ? 'eaten' : 'thrown away'} already.`,
       );
     if (!found)
       throw new Refusal(
         'not-kept',
-        `B${code.batch}-${code.no} is not kept for ${trip.place}. Kept are ${sayCodes(all.map((one) => one.pouch))}.`,
+        `${sayCode(code)} is not kept for ${trip.place}. Kept are ${sayCodes(all.map((one) => one.pouch))}.`,
       );
     return found;
   });

@@ -3,6 +3,7 @@ import { Refusal } from '#core/refusal.ts';
 import { sayG } from '#words/say.ts';
 import { factsOfRecipe } from './figures.ts';
 import type { House } from './house.ts';
+import { isSealedFrom } from './dryness.ts';
 
 /**
  * The pot was weighed: for the recipe, and for batches of it that are not sealed yet and had no pot.
@@ -21,8 +22,7 @@ export function keepPot(house: House, recipe: Recipe, potG: number): number[] {
   const open = house.batches
     .ofMeal(recipe.id)
     .filter(
-      (batch) =>
-        batch.recipe.id === recipe.id && batch.potG === null && house.pouches.ofBatch(batch.no).length === 0,
+      (batch) => batch.recipe.id === recipe.id && batch.potG === null && !isSealedFrom(house, batch.no),
     );
   for (const batch of open) {
     const wetG = batch.trays.reduce((sum, tray) => sum + tray.wetG, 0);

@@ -4,12 +4,13 @@ import type { Batch, Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { unsound } from '#core/seal-check.ts';
 import { foundLines } from '#words/found-words.ts';
-import { sayCodes, sayG, sayNumber } from '#words/say.ts';
+import { sayBatch, sayCode, sayCodes, sayG, sayNumber } from '#words/say.ts';
 import type { House } from './house.ts';
-import { correctionOf, learntWords } from './corrections.ts';
+import { correctionFor, learntWords } from './corrections.ts';
 import { dryOf } from './dryness.ts';
 import { batchNumbered, driedFacts, factsOfBatch, factsOfRecipe, freeStock, recipeNamed } from './figures.ts';
 import { type MealShown, mealOfBatch, mealOfRecipe } from './verdicts.ts';
+import { mixWater } from '#words/mixed-words.ts';
 
 /** Water for one pouch or weight. */
 export interface Poured {
@@ -32,8 +33,13 @@ export interface PouredFigures {
 function becauseOf(house: House, batch: Batch, facts: BatchFacts & { dryG: number }): string {
   const g = (value: number) => sayG(value, house.settings.units);
   const perG = (facts.wetG - facts.dryG) / facts.dryG;
+  if (batch.mix)
+    return [
+      mixWater(batch, batch.mix, house.settings.units),
+      ...learntWords(correctionFor(house, batch)),
+    ].join(' ');
   const balance = `B${batch.no} gave up ${g(facts.wetG - facts.dryG)} of water for ${g(facts.dryG)} dry: ${perG.toFixed(2)} ml for each g.`;
-  return [balance, ...learntWords(correctionOf(house, batch.recipe.name))].join(' ');
+  return [balance, ...learntWords(correctionFor(house, batch))].join(' ');
 }
 
 function cautionsOf(pouches: readonly Pouch[], zone = 'UTC'): string[] {
@@ -45,9 +51,7 @@ function cautionsOf(pouches: readonly Pouch[], zone = 'UTC'): string[] {
         ]
       : []),
     ...pouches.flatMap((p) => (unsound(p.found) === null ? [] : foundLines(p, zone))),
-    ...pouches
-      .filter((p) => p.state !== 'stock')
-      .map((p) => `B${p.batch}-${p.no} is recorded as ${p.state}.`),
+    ...pouches.filter((p) => p.state !== 'stock').map((p) => `${sayCode(p)} is recorded as ${p.state}.`),
   ];
 }
 
@@ -55,12 +59,16 @@ function cautionsOf(pouches: readonly Pouch[], zone = 'UTC'): string[] {
 export function forPouches(house: House, pouches: readonly Pouch[]) {
   const batches = [...new Set(pouches.map((pouch) => pouch.batch))].map((no) => batchNumbered(house, no));
   const facts = new Map(batches.map((batch) => [batch.no, driedFacts(house, batch)]));
+  const batchOf = (pouch: Pouch) => batches.find(({ no }) => no === pouch.batch)!;
   return {
     poured: pouches.map((pouch) => ({
-      what: `B${pouch.batch}-${pouch.no} (${sayG(pouch.dryG, house.settings.units)} ${pouch.meal})`,
-      waterMl: pouchFacts(pouch.dryG, facts.get(pouch.batch)!, correctionOf(house, pouch.meal).correction)
-        .waterMl,
-      isRaw: batches.some(({ no, isRaw }) => no === pouch.batch && isRaw),
+      what: `${sayCode(pouch)} (${sayG(pouch.dryG, house.settings.units)} ${pouch.meal})`,
+      waterMl: pouchFacts(
+        pouch.dryG,
+        facts.get(pouch.batch)!,
+        correctionFor(house, batchOf(pouch)).correction,
+      ).waterMl,
+      isRaw: batchOf(pouch).isRaw,
     })),
     why: batches.map((batch) => becauseOf(house, batch, facts.get(batch.no)!)),
     cautions: cautionsOf(pouches, house.settings.zone),
@@ -80,7 +88,10 @@ export function forBatch(
   if (dryG === undefined) {
     const pouches = house.pouches.ofBatch(no).filter((pouch) => pouch.state === 'stock');
     if (pouches.length === 0)
-      throw new Refusal('nothing-sealed', `No pouch of B${no} is in stock. Say a weight: 180 g B${no}.`);
+      throw new Refusal(
+        'nothing-sealed',
+        `No pouch of ${sayBatch(batch)} is in stock. Say a weight: 180 g ${sayBatch(batch)}.`,
+      );
     return forPouches(house, enough(house, pouches, people, count));
   }
   return ofDried(
@@ -88,7 +99,7 @@ export function forBatch(
     batch,
     driedFacts(house, batch),
     dryG,
-    `${sayG(dryG, house.settings.units)} of B${no}, ${batch.recipe.name}`,
+    `${sayG(dryG, house.settings.units)} of ${sayBatch(batch)}, ${batch.recipe.name}`,
   );
 }
 
@@ -100,7 +111,7 @@ function ofDried(
   dryG: number,
   what: string,
 ) {
-  const { correction } = correctionOf(house, batch.recipe.name);
+  const { correction } = correctionFor(house, batch);
   return {
     poured: [{ what, waterMl: pouchWaterMl(dryG, facts.wetG, facts.dryG, correction), isRaw: batch.isRaw }],
     why: [becauseOf(house, batch, facts)],

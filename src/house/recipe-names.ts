@@ -1,8 +1,8 @@
 import type { Recipe } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { restG } from '#core/rest.ts';
-import { partlySealed } from './dryness.ts';
-import { factsOfBatch, nameKey, recipeNamed } from './figures.ts';
+import { isSealedFrom, partlySealed } from './dryness.ts';
+import { batchNumbered, factsOfBatch, nameKey, recipeNamed } from './figures.ts';
 import { Reading } from '#words/reading.ts';
 import type { House } from './house.ts';
 import { type Changed, codes } from './recipe-changes.ts';
@@ -52,11 +52,15 @@ const crumbsG = 2;
  * @throws Refusal 'still-there' while a batch of it is drying, unsealed or in stock
  */
 export function refuseWhileThere(house: House, recipe: Recipe): void {
+  const mixed = new Set(
+    house.pouches.mixes().flatMap((no) => batchNumbered(house, no).mix!.parts.map(({ batch }) => batch)),
+  );
   const there = house.batches.ofMeal(recipe.id).filter((batch) => {
     const pouches = house.pouches.ofBatch(batch.no);
-    if (pouches.some(({ state }) => state === 'stock')) return true;
+    if (pouches.some(({ state }) => state === 'stock') || mixed.has(batch.no)) return true;
     const { dryG } = factsOfBatch(house, batch);
-    if (dryG === null) return batch.rest.every(({ what }) => what === 'weighed') && pouches.length === 0;
+    if (dryG === null)
+      return batch.rest.every(({ what }) => what === 'weighed') && !isSealedFrom(house, batch.no);
     return restG(partlySealed(house, batch, dryG)) >= crumbsG;
   });
   if (there.length > 0)

@@ -31,8 +31,9 @@ export function fitLines({ isTooFull }: SealingPlan): string[] {
     : [];
 }
 
-export function bestByLine(plan: SealingPlan): string {
+/** @param least what of a mixture keeps least */
+export function bestByLine(plan: SealingPlan, least: string | null = null): string {
   const longer = whatLengthens(plan.fatFraction, plan.storageC, !plan.noAbsorber);
   const more = longer.length === 0 ? '' : ` Longer with ${sayList(longer)}.`;
-  return `Best by ${sayMonth(plan.bestByOn!)}: a planning date, from ${Math.round(plan.fatFraction * 100)} % fat in the dry food and ${sayNumber(plan.storageC)} °C.${more}`;
+  return `Best by ${sayMonth(plan.bestByOn!)}: a planning date, from ${Math.round(plan.fatFraction * 100)} % fat in ${least === null ? 'the dry food' : `${least}, which keeps least,`} and ${sayNumber(plan.storageC)} °C.${more}`;
 }

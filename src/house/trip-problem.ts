@@ -4,10 +4,11 @@ import { type BatchFacts, pouchFacts } from '#core/meal.ts';
 import type { Barred, Blocked, Lot, Pair, PicksProblem } from '#core/picks/problem.ts';
 import type { Batch, Eater, Pouch, Slot, Trip } from '#core/records.ts';
 import { slotMeals } from '#core/records.ts';
-import { correctionOf } from './corrections.ts';
+import { correctionFor } from './corrections.ts';
 import type { House } from './house.ts';
 import { batchSeen, nameKey, seeStock } from './figures.ts';
 import { isDisliked, mayBeNear, type MealShown, verdictOn } from './verdicts.ts';
+import { sayCode } from '#words/say.ts';
 
 /** A trip's question for the picks, with what is needed to speak of the answer. */
 export interface TripProblem {
@@ -23,8 +24,6 @@ export interface TripProblem {
 export function dayNumber(iso: string): number {
   return Math.round(DateTime.fromISO(iso, { zone: 'UTC' }).toMillis() / 86_400_000);
 }
-
-export const codeOf = ({ batch, no }: Pick<Pouch, 'batch' | 'no'>): string => `B${batch}-${no}`;
 
 interface Stocked {
   readonly pouch: Pouch;
@@ -60,7 +59,7 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
       pouches: [],
       trip: other,
     };
-    entry.pouches.push(codeOf(pouch));
+    entry.pouches.push(sayCode(pouch));
     lots.set(key, entry);
   }
   const whole = [...lots.values()].map(({ lot, pouches, trip: other }) => ({
@@ -108,7 +107,7 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
       ),
       wishes: wishesOf(house, trip, eaters, dishes),
     },
-    pouches: new Map(stocked.map(({ pouch }) => [codeOf(pouch), pouch])),
+    pouches: new Map(stocked.map(({ pouch }) => [sayCode(pouch), pouch])),
     dishes: new Map([...dishes].map(([key, { shown }]) => [key, shown])),
   };
 }
@@ -117,15 +116,15 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
 function stock(house: House): Stocked[] {
   seeStock(house);
   const meals = new Map<number, MealShown>();
-  const corrections = new Map<string, number>();
+  const corrections = new Map<number, number>();
   return house.pouches.inStock().flatMap((pouch): Stocked[] => {
     if (!pouch.checked) return [];
     const { batch, facts } = batchSeen(house, pouch.batch);
     if (facts.dryG === null) return [];
     const meal = meals.get(batch.no) ?? mealOf(batch, facts);
     meals.set(batch.no, meal);
-    const correction = corrections.get(meal.name) ?? correctionOf(house, meal.name).correction;
-    corrections.set(meal.name, correction);
+    const correction = corrections.get(batch.no) ?? correctionFor(house, batch).correction;
+    corrections.set(batch.no, correction);
     const figures = pouchFacts(pouch.dryG, { ...facts, dryG: facts.dryG }, correction);
     const servingsTwentieths = Math.round(figures.servings * 20);
     if (servingsTwentieths < 1) return [];

@@ -12,9 +12,9 @@ import {
 import { pouchFacts } from '#core/meal.ts';
 import type { Eater, Trip } from '#core/records.ts';
 import type { Note } from '#core/talk.ts';
-import { sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
+import { readCode, sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
 import type { House } from './house.ts';
-import { correctionOf } from './corrections.ts';
+import { correctionFor } from './corrections.ts';
 import { batchSeen, pouchCoded } from './figures.ts';
 import { altitudeOf, sayDayOf } from './trips.ts';
 
@@ -54,14 +54,13 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
     let dishKcal = 0;
     let dishSodium = 0;
     for (const code of codes) {
-      const [batchNo, no] = code.slice(1).split('-').map(Number) as [number, number];
-      const pouch = pouchCoded(house, { batch: batchNo, no });
+      const pouch = pouchCoded(house, readCode(code));
       const { batch, facts } = batchSeen(house, pouch.batch);
       if (facts.dryG === null) continue;
       const figures = pouchFacts(
         pouch.dryG,
         { ...facts, dryG: facts.dryG },
-        correctionOf(house, pouch.meal).correction,
+        correctionFor(house, batch).correction,
       );
       dryG += pouch.dryG;
       if (batch.isRaw) add(rawOfSlot, slot.id, pouch.dryG);

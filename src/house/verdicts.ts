@@ -143,6 +143,11 @@ export function mealsInStock(house: House): MealShown[] {
     const before = byMeal.get(meal.name);
     byMeal.set(meal.name, before ? { ...meal, contents: [...before.contents, ...meal.contents] } : meal);
   }
+  for (const no of house.pouches.mixes()) {
+    const meal = mealOfBatch(house, no);
+    const before = byMeal.get(meal.name);
+    byMeal.set(meal.name, before ? { ...meal, contents: [...before.contents, ...meal.contents] } : meal);
+  }
   return [...byMeal.values()];
 }
 

@@ -8,7 +8,7 @@ import {
   recipeNamed,
 } from '#house/figures.ts';
 import { flag } from '#words/parts.ts';
-import { sayList, sayNumber } from '#words/say.ts';
+import { sayCode, sayList, sayNumber } from '#words/say.ts';
 import { aboutParts, mealAbout } from './about.ts';
 import { question } from './question.ts';
 
@@ -31,7 +31,7 @@ export const nutrition = question({
     const open = [...facts.uncounted, ...facts.unresolved].map((line) => line.typed);
     const least = open.length > 0 || totals.unknown.length > 0 ? 'at least ' : '';
     const own = pouch && pouchFacts(pouch.dryG, driedFacts(house, batchNumbered(house, pouch.batch)));
-    const what = pouch ? `B${pouch.batch}-${pouch.no}, ${name}` : `${name}, a serving`;
+    const what = pouch ? `${sayCode(pouch)}, ${name}` : `${name}, a serving`;
     const lines: string[] = [];
     if (sodium || all) {
       const mg = own?.sodiumMg ?? totals.sodiumMg / recipe.servings;

@@ -5,10 +5,11 @@ import { batchNumbered, freeStock } from '#house/figures.ts';
 import { soakMinutes } from '#core/soak.ts';
 import { rawCaution } from '#words/phrases.ts';
 import { altitudeM, optional, part, restOfText } from '#words/parts.ts';
-import { sayCodes, sayCount, sayList } from '#words/say.ts';
+import { sayCode, sayCodes, sayCount, sayList } from '#words/say.ts';
 import type { Choice } from '#core/talk.ts';
 import { aboutParts, pouchesAbout } from './about.ts';
 import { question } from './question.ts';
+import { isSealedFrom } from '#house/dryness.ts';
 
 export const soak = question({
   name: 'soak',
@@ -99,7 +100,7 @@ export const worry = question({
         ? []
         : [
             { label: `Throw out ${codes}`, request: `/discard ${codes} ${kind}` },
-            { label: 'Its card', request: `/pouch B${pouches[0]!.batch}-${pouches[0]!.no}` },
+            { label: 'Its card', request: `/pouch ${sayCode(pouches[0]!)}` },
           ];
     return {
       group: [...advice[kind], 'Common practice; in doubt, throw it out. Nothing is recorded.'].join('\n'),
@@ -135,7 +136,7 @@ export const firstWords = question({
   asked: ['what can you do?', 'hi'],
   takes: {},
   answer: (_, house) => {
-    const drying = house.batches.latest(20).filter((one) => house.pouches.ofBatch(one.no).length === 0);
+    const drying = house.batches.latest(20).filter((one) => !isSealedFrom(house, one.no));
     const stock = freeStock(house);
     const [trip] = tripsAhead(house);
     const recipes = house.recipes.names();
@@ -159,11 +160,11 @@ export const firstWords = question({
     if (stock.length > 0) {
       const first = stock[0]!;
       lines.push(
-        `${sayCount(stock.length, 'pouch is', 'pouches are')} in stock. Ask: how much water for B${first.batch}-${first.no}?`,
+        `${sayCount(stock.length, 'pouch is', 'pouches are')} in stock. Ask: how much water for ${sayCode(first)}?`,
       );
       buttons.push(
         { label: 'What is in stock', request: '/stock' },
-        { label: `Water for B${first.batch}-${first.no}`, request: `/water B${first.batch}-${first.no}` },
+        { label: `Water for ${sayCode(first)}`, request: `/water ${sayCode(first)}` },
       );
     }
     if (trip) {

@@ -1,9 +1,19 @@
 import { steadinessOf } from '#core/meal.ts';
 import { loadHours } from '#house/cooking.ts';
-import { dryOf } from '#house/dryness.ts';
-import { batchNumbered, factsOfBatch } from '#house/figures.ts';
+import { dryOf, isSealedFrom } from '#house/dryness.ts';
+import { batchNumbered, factsOfBatch, loadedBatch } from '#house/figures.ts';
 import { flag, massG, optional } from '#words/parts.ts';
-import { sayCodes, sayCount, sayDay, sayG, sayList, sayMoment, sayNumber } from '#words/say.ts';
+import {
+  sayBatch,
+  sayCode,
+  sayCodes,
+  sayCount,
+  sayDay,
+  sayG,
+  sayList,
+  sayMoment,
+  sayNumber,
+} from '#words/say.ts';
 import { aboutParts, batchAbout, pouchesAbout } from './about.ts';
 import { question } from './question.ts';
 import type { House } from '#house/house.ts';
@@ -32,8 +42,8 @@ function entryOf(house: House, codes: readonly string[], verb: string | undefine
 /** Whether an entry names a code, alone or within a row such as 'B1-2 to B1-5'. */
 function mentions(text: string, code: string): boolean {
   const [batch, no] = code.slice(1).split('-');
-  if (no === undefined) return new RegExp(`\\bB${batch}(?![\\d])`).test(text);
-  for (const m of text.matchAll(/\bB(\d+)-(\d+)(?: to (?:B\d+-)?(\d+))?/g)) {
+  if (no === undefined) return new RegExp(`\\b[BM]${batch}(?![\\d])`).test(text);
+  for (const m of text.matchAll(/\b[BM](\d+)-(\d+)(?: to (?:[BM]\d+-)?(\d+))?/g)) {
     if (m[1] !== batch) continue;
     if (Number(no) >= Number(m[2]) && Number(no) <= Number(m[3] ?? m[2])) return true;
   }
@@ -41,7 +51,7 @@ function mentions(text: string, code: string): boolean {
 }
 
 const stateLine = (house: House, pouch: Pouch): string => {
-  const code = `B${pouch.batch}-${pouch.no}`;
+  const code = sayCode(pouch);
   if (pouch.state !== 'stock') {
     const by = entryOf(house, [code], pouch.state);
     return `${code}, ${pouch.meal}: ${pouch.state} ${sayDay(pouch.goneAtMs!, house.settings.zone)}${pouch.goneWhy ? `, ${pouch.goneWhy}` : ''}${by ? `, recorded by ${by.by}` : ''}.`;
@@ -68,9 +78,7 @@ export const whatOf = question({
     const verb = (Object.keys(deeds) as (keyof typeof deeds)[]).find((word) => asked[word]);
     const pouches = asked.codes ? pouchesAbout(house, asked) : [];
     const isOfBatch = pouches.length === 0 || verb === 'loaded' || verb === 'weighed';
-    const codes = isOfBatch
-      ? [`B${batchAbout(house, asked)}`]
-      : pouches.map((pouch) => `B${pouch.batch}-${pouch.no}`);
+    const codes = isOfBatch ? [`B${batchAbout(house, asked)}`] : pouches.map((pouch) => sayCode(pouch));
     if (pouches.length > 0 && !who && !when) {
       const missing =
         verb === undefined || (verb !== 'used' && verb !== 'discarded')
@@ -107,9 +115,9 @@ export const whatOf = question({
       const gone = house.pouches.ofBatch(batch.no).filter((pouch) => pouch.state !== 'stock');
       if (verb === 'used' || verb === 'discarded')
         return gone.length === 0
-          ? `No pouch of B${batch.no} was ${verb} yet.`
+          ? `No pouch of ${sayBatch(batch)} was ${verb} yet.`
           : gone.map((pouch) => stateLine(house, pouch)).join('\n');
-      return `B${batch.no}, ${batch.recipe.name}: loaded ${sayMoment(batch.loadedAtMs, zone)}${sealed ? `, sealed ${sayMoment(sealed.sealedAtMs, zone)}` : ', nothing sealed yet'}.`;
+      return `${sayBatch(batch)}, ${batch.recipe.name}: ${batch.mix ? 'filled' : 'loaded'} ${sayMoment(batch.loadedAtMs, zone)}${batch.mix ? '' : sealed ? `, sealed ${sayMoment(sealed.sealedAtMs, zone)}` : ', nothing sealed yet'}.`;
     }
     const [first] = pouches;
     return first
@@ -128,14 +136,14 @@ export const howHeavy = question({
       const pouches = pouchesAbout(house, asked);
       const sum = pouches.reduce((all, pouch) => all + pouch.dryG, 0);
       const gone = pouches.filter((pouch) => pouch.state !== 'stock');
-      return `${pouches.map((pouch) => `B${pouch.batch}-${pouch.no}: ${g(pouch.dryG)} dry ${pouch.meal}`).join('; ')}${pouches.length > 1 ? `; together ${g(sum)}` : ''}. The pouch itself is not in it.${gone.length > 0 ? ` ${sayCodes(gone)} left the stock.` : ''}`;
+      return `${pouches.map((pouch) => `${sayCode(pouch)}: ${g(pouch.dryG)} dry ${pouch.meal}`).join('; ')}${pouches.length > 1 ? `; together ${g(sum)}` : ''}. The pouch itself is not in it.${gone.length > 0 ? ` ${sayCodes(gone)} left the stock.` : ''}`;
     }
     if (asked.batch === undefined && asked.meal !== undefined) {
       const stock = house.pouches.inStockOf(asked.meal);
       if (stock.length > 0)
         return `${asked.meal}: ${[...new Set(stock.map((pouch) => g(pouch.dryG)))].join(', ')} dry a pouch; ${g(stock.reduce((sum, pouch) => sum + pouch.dryG, 0))} in ${sayCount(stock.length, 'pouch', 'pouches')}.`;
     }
-    const batch = batchNumbered(house, batchAbout(house, asked));
+    const batch = loadedBatch(house, batchAbout(house, asked));
     const facts = factsOfBatch(house, batch);
     return facts.dryG === null
       ? `B${batch.no}, ${batch.recipe.name}: ${g(facts.wetG)} as loaded, not weighed since.${facts.expectedDryG === null ? '' : ` Expected dry: about ${g(facts.expectedDryG)}.`}`
@@ -148,7 +156,7 @@ export const isDry = question({
   asked: ['is B6 dry?', 'can I seal B5?', 'when will it be ready?'],
   takes: aboutParts,
   answer: (asked, house) => {
-    const drying = house.batches.latest(50).filter((one) => house.pouches.ofBatch(one.no).length === 0);
+    const drying = house.batches.latest(50).filter((one) => !isSealedFrom(house, one.no));
     const named = asked.codes ?? asked.batch ?? asked.meal;
     const meant =
       named === undefined
@@ -167,7 +175,7 @@ export const isDry = question({
       const steady = steadinessOf(batch, house.settings);
       const g = (value: number) => sayG(value, house.settings.units);
       const hours = sayNumber(Math.round((house.nowMs - batch.loadedAtMs) / 3_600_000));
-      const head = `B${batch.no}, ${batch.recipe.name}:`;
+      const head = `${sayBatch(batch)}, ${batch.recipe.name}:`;
       const weight =
         facts.dryG === null
           ? 'not weighed since loading'
@@ -206,8 +214,8 @@ export const absorber = question({
     const [pouch] = asked.codes ? pouchesAbout(house, asked) : [];
     if (pouch)
       return pouch.absorberMl === null
-        ? `B${pouch.batch}-${pouch.no} has no absorber on record.`
-        : `B${pouch.batch}-${pouch.no}: ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml.`;
+        ? `${sayCode(pouch)} has no absorber on record.`
+        : `${sayCode(pouch)}: ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml.`;
     const { absorbersMl, pouch: size } = house.settings;
     const own =
       absorbersMl.length === 0

@@ -3,7 +3,7 @@ import { freeStock } from '#house/figures.ts';
 import { optional, restOfText } from '#words/parts.ts';
 import { Reading } from '#words/reading.ts';
 import { takeName } from '#words/names.ts';
-import { sayCodes, sayCount, sayList, sayMonth } from '#words/say.ts';
+import { sayCode, sayCodes, sayCount, sayList, sayMonth } from '#words/say.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { batchSeen } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
@@ -24,7 +24,7 @@ export const howMany = question({
   answer: ({ what }, house) => {
     const typed = what?.replaceAll('"', '') ?? '';
     const meals = house.recipes.names();
-    const batch = /^B(\d+)$/i.exec(typed)?.[1];
+    const batch = /^[BM](\d+)$/i.exec(typed)?.[1];
     const meal =
       typed === '' || batch
         ? undefined
@@ -68,7 +68,7 @@ export const keeps = question({
     const here = all.filter((pouch) => pouch.state === 'stock');
     const [gone] = all;
     if (here.length === 0 && asked.codes && gone)
-      return `B${gone.batch}-${gone.no} is not in stock any more: it was ${gone.state}.`;
+      return `${sayCode(gone)} is not in stock any more: it was ${gone.state}.`;
     if (here.length === 0)
       return named === undefined ? 'Nothing is in stock.' : 'No pouch of it is in stock.';
     const dated = here

@@ -9,7 +9,7 @@ import { optional, part } from '#words/parts.ts';
 import { oneDay } from '#words/days.ts';
 import { takeName } from '#words/names.ts';
 import { slotMealNamed } from '#words/trip-parts.ts';
-import { sayCodes, sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
+import { sayCode, sayCodes, sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
 import { question } from './question.ts';
 
 const place = optional(
@@ -104,7 +104,7 @@ const served = (held: readonly HeldWithPouch[], trip: Trip) =>
     const here = held.filter((one) => one.held.slot === slot.id);
     return {
       slot,
-      codes: here.map((one) => `B${one.pouch.batch}-${one.pouch.no}`),
+      codes: here.map((one) => sayCode(one.pouch)),
       eaters: [...new Set(here.flatMap((one) => one.held.eaters))],
     };
   });

@@ -1,6 +1,7 @@
 import type { Witness } from '#core/dry-verdict.ts';
 import { groupBy } from '#core/groups.ts';
 import type { RestEvent } from '#core/rest.ts';
+import { mixture } from '#core/mixed.ts';
 import type { Batch, Recipe, Tray, Weighing } from '#core/records.ts';
 import type { Db } from './db.ts';
 
@@ -12,6 +13,7 @@ interface BatchRow {
   potG: number | null;
   loadedAtMs: number;
   isRaw: 0 | 1;
+  isMixed: 0 | 1;
 }
 
 interface WitnessRow {
@@ -27,14 +29,17 @@ const asWitness = ({ atMs, by, humidityPercent, words }: WitnessRow): Witness =>
 
 /** Batches with their trays and every weighing. */
 export function batchStore(db: Db) {
-  const columns = 'id, no, recipe, factor, pot_g AS potG, loaded_at_ms AS loadedAtMs, is_raw AS isRaw';
+  const columns =
+    'id, no, recipe, factor, pot_g AS potG, loaded_at_ms AS loadedAtMs, is_raw AS isRaw, is_mixed AS isMixed';
   const byNo = db.prepare(`SELECT ${columns} FROM batch WHERE household = ? AND no = ?`);
   const ofRecipe = db.prepare(
-    `SELECT ${columns} FROM batch WHERE household = :household AND recipe IN
+    `SELECT ${columns} FROM batch WHERE household = :household AND is_mixed = 0 AND recipe IN
        (SELECT id FROM recipe WHERE household = :household AND folded_name =
          (SELECT folded_name FROM recipe WHERE id = :recipe)) ORDER BY no DESC`,
   );
-  const latest = db.prepare(`SELECT ${columns} FROM batch WHERE household = ? ORDER BY no DESC LIMIT ?`);
+  const latest = db.prepare(
+    `SELECT ${columns} FROM batch WHERE household = ? AND is_mixed = 0 ORDER BY no DESC LIMIT ?`,
+  );
   const nextNo = db.prepare('SELECT coalesce(max(no), 0) + 1 FROM batch WHERE household = ?').pluck();
   const trays = db.prepare('SELECT no, tare_g AS tareG, wet_g AS wetG FROM tray WHERE batch = ? ORDER BY no');
   const weighings = db.prepare(
@@ -69,6 +74,28 @@ export function batchStore(db: Db) {
     `INSERT INTO batch (household, no, recipe, factor, pot_g, loaded_at_ms, is_raw)
      VALUES (:household, :no, :recipe, :factor, :potG, :loadedAtMs, :isRaw)`,
   );
+  const insertMix = db.prepare(
+    `INSERT INTO batch (household, no, recipe, factor, loaded_at_ms, is_raw, is_mixed)
+     VALUES (:household, :no, :recipe, 1, :atMs, :isRaw, 1)`,
+  );
+  const insertPart = db.prepare(
+    `INSERT INTO mix_part (household, mix, batch, each_g, weighing)
+     VALUES (:household, :mix, :batch, :eachG, (SELECT max(id) FROM weighing WHERE batch = :batch))`,
+  );
+  const partsOf = db.prepare(
+    `SELECT batch.no, each_g AS eachG FROM mix_part JOIN batch ON batch.id = mix_part.batch WHERE mix = ? ORDER BY mix_part.id`,
+  );
+  const takenOf = db.prepare(
+    `SELECT each_g AS dryG, sealed_at_ms AS sealedAtMs FROM mix_part JOIN pouch ON pouch.batch = mix_part.mix
+     WHERE mix_part.batch = (SELECT id FROM batch WHERE household = ? AND no = ?)
+     ORDER BY sealed_at_ms, pouch.id`,
+  );
+  const mixesOf = db
+    .prepare(
+      `SELECT mix.no FROM mix_part JOIN batch AS mix ON mix.id = mix_part.mix 
+       WHERE mix_part.batch = (SELECT id FROM batch WHERE household = ? AND no = ?) ORDER BY mix.no`,
+    )
+    .pluck();
   const insertTray = db.prepare(
     'INSERT INTO tray (household, batch, no, tare_g, wet_g) VALUES (:household, :batch, :no, :tareG, :wetG)',
   );
@@ -84,15 +111,28 @@ export function batchStore(db: Db) {
   const setPot = db.prepare('UPDATE batch SET pot_g = ? WHERE household = ? AND id = ?');
 
   return (household: number, recipeOf: (id: number) => Recipe) => {
-    const whole = (row: BatchRow): Batch => ({
-      ...row,
+    const dried = (row: BatchRow): Batch => ({
+      id: row.id,
+      no: row.no,
+      factor: row.factor,
+      potG: row.potG,
+      loadedAtMs: row.loadedAtMs,
       isRaw: row.isRaw === 1,
       recipe: recipeOf(row.recipe),
       trays: trays.all(row.id) as Tray[],
       weighings: weighings.all(row.id) as Weighing[],
       witnesses: (witnesses.all(row.id) as WitnessRow[]).map(asWitness),
       rest: rest.all(row.id) as RestEvent[],
+      mix: null,
     });
+    const whole = (row: BatchRow): Batch => {
+      if (row.isMixed === 0) return dried(row);
+      const parts = (partsOf.all(row.id) as { no: number; eachG: number }[]).map(({ no, eachG }) => ({
+        batch: dried(byNo.get(household, no) as BatchRow),
+        eachG,
+      }));
+      return { ...dried(row), ...mixture(recipeOf(row.recipe), parts) };
+    };
     return {
       find: (no: number): Batch | undefined => {
         const row = byNo.get(household, no) as BatchRow | undefined;
@@ -115,15 +155,20 @@ export function batchStore(db: Db) {
           stockedRest.all(household) as (RestEvent & { batch: number })[],
           (row) => row.batch,
         );
-        return (stocked.all(household) as BatchRow[]).map((row) => ({
-          ...row,
-          isRaw: row.isRaw === 1,
-          recipe: recipeOf(row.recipe),
-          trays: traysOf.get(row.id) ?? [],
-          weighings: weighingsOf.get(row.id) ?? [],
-          rest: restOfBatch.get(row.id) ?? [],
-          witnesses: (witnessesOf.get(row.id) ?? []).map(asWitness),
-        }));
+        return (stocked.all(household) as BatchRow[]).map((stockedRow) => {
+          const { isMixed, ...row } = stockedRow;
+          if (isMixed === 1) return whole(stockedRow);
+          return {
+            ...row,
+            isRaw: row.isRaw === 1,
+            recipe: recipeOf(row.recipe),
+            trays: traysOf.get(row.id) ?? [],
+            weighings: weighingsOf.get(row.id) ?? [],
+            rest: restOfBatch.get(row.id) ?? [],
+            witnesses: (witnessesOf.get(row.id) ?? []).map(asWitness),
+            mix: null,
+          };
+        });
       },
       /** Puts the weight of one tray at one weighing right; the journal keeps what it was. */
       mendWeighing: (
@@ -137,7 +182,9 @@ export function batchStore(db: Db) {
       latest: (count: number): Batch[] => (latest.all(household, count) as BatchRow[]).map(whole),
       /** @returns the number of the new batch: the next after the highest there is */
       load: (
-        batch: Omit<Batch, 'id' | 'no' | 'recipe' | 'weighings' | 'witnesses' | 'rest'> & { recipe: number },
+        batch: Omit<Batch, 'id' | 'no' | 'recipe' | 'weighings' | 'witnesses' | 'rest' | 'mix'> & {
+          recipe: number;
+        },
       ): number => {
         const no = nextNo.get(household) as number;
         const { trays: loaded, ...head } = batch;
@@ -145,6 +192,27 @@ export function batchStore(db: Db) {
         for (const tray of loaded) insertTray.run({ household, batch: id, ...tray });
         return no;
       },
+      /**
+       * A mixture to be filled into pouches.
+       * @param recipe the row that has what came from the cupboard
+       * @returns its row and its number: the next after the highest of all batches
+       */
+      mix: (
+        recipe: number,
+        parts: readonly { readonly batch: Batch; readonly eachG: number }[],
+        atMs: number,
+      ): { id: number; no: number } => {
+        const no = nextNo.get(household) as number;
+        const isRaw = parts.some(({ batch }) => batch.isRaw) ? 1 : 0;
+        const id = Number(insertMix.run({ household, no, recipe, atMs, isRaw }).lastInsertRowid);
+        for (const { batch, eachG } of parts) insertPart.run({ household, mix: id, batch: batch.id, eachG });
+        return { id, no };
+      },
+      /** The mixtures that hold something of a batch, by number. @param no its number */
+      mixesOf: (no: number): number[] => mixesOf.all(household, no) as number[],
+      /** What went of a batch into pouches of mixtures, pouch by pouch; whatever became of them. @param no its number */
+      mixedFrom: (no: number): { dryG: number; sealedAtMs: number }[] =>
+        takenOf.all(household, no) as { dryG: number; sealedAtMs: number }[],
       weigh: (batch: number, weighed: readonly Weighing[]): void => {
         for (const one of weighed) insertWeighing.run({ household, batch, ...one });
       },

@@ -11,6 +11,7 @@ export const recordTables = [
   'weighing',
   'witness',
   'rest',
+  'mix_part',
   'pouch',
   'finding',
   'learnt_food',

@@ -2,7 +2,10 @@ import type { Pouch } from '#core/records.ts';
 import { type Finding, unsound } from '#core/seal-check.ts';
 import type { Db } from './db.ts';
 
-type PouchRow = Omit<Pouch, 'checked' | 'shownDry' | 'foundWet'> & { checked: 0 | 1 };
+type PouchRow = Omit<Pouch, 'checked' | 'shownDry' | 'foundWet' | 'isMixed'> & {
+  checked: 0 | 1;
+  isMixed: 0 | 1;
+};
 
 export type NewPouch = Pick<
   Pouch,
@@ -12,7 +15,7 @@ export type NewPouch = Pick<
 /** Pouches of one batch with one best-by that are in stock and held for no trip. */
 export interface Shelf {
   readonly batch: number;
-  readonly recipe: number;
+  readonly isMixed: boolean;
   readonly meal: string;
   readonly bestByOn: string | null;
   readonly checked: boolean;
@@ -31,7 +34,7 @@ export function pouchStore(db: Db) {
   const last = (column: string) =>
     `(SELECT ${column} FROM finding WHERE finding.pouch = pouch.id ORDER BY at_ms DESC, finding.id DESC LIMIT 1)`;
   const lastUnsound = `nullif(nullif(${last('what')}, 'tight'), 'resealed')`;
-  const select = `SELECT pouch.id, batch.no AS batch, pouch.no, recipe.name AS meal, dry_g - ${eatenG} AS dryG, dry_g AS sealedG,
+  const select = `SELECT pouch.id, batch.no AS batch, is_mixed AS isMixed, pouch.no, recipe.name AS meal, dry_g - ${eatenG} AS dryG, dry_g AS sealedG,
       ${last('what')} AS found, ${last('at_ms')} AS foundAtMs, sealed_at_ms AS sealedAtMs,
       checked, volume_ml AS volumeMl, absorber_ml AS absorberMl, absorber_count AS absorberCount,
       best_by_on AS bestByOn, state, gone_at_ms AS goneAtMs, gone_why AS goneWhy
@@ -47,7 +50,7 @@ export function pouchStore(db: Db) {
      ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
   );
   const shelves = db.prepare(
-    `SELECT batch.no AS batch, batch.recipe, recipe.name AS meal, best_by_on AS bestByOn, checked, group_concat(pouch.no) AS numbers,
+    `SELECT batch.no AS batch, is_mixed AS isMixed, recipe.name AS meal, best_by_on AS bestByOn, checked, group_concat(pouch.no) AS numbers,
        ${lastUnsound} AS found, sum(dry_g - ${eatenG}) AS dryG, min(dry_g - ${eatenG}) AS leastG,
        max(dry_g - ${eatenG}) AS mostG
      FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe
@@ -58,14 +61,21 @@ export function pouchStore(db: Db) {
   const recipesInStock = db
     .prepare(
       `SELECT DISTINCT batch.recipe FROM pouch JOIN batch ON batch.id = pouch.batch
-       WHERE pouch.household = ? AND state = 'stock' ORDER BY 1`,
+       WHERE pouch.household = ? AND state = 'stock' AND is_mixed = 0 ORDER BY 1`,
+    )
+    .pluck();
+  const mixesInStock = db
+    .prepare(
+      `SELECT DISTINCT batch.no FROM pouch JOIN batch ON batch.id = pouch.batch
+       WHERE pouch.household = ? AND state = 'stock' AND is_mixed = 1 ORDER BY 1`,
     )
     .pluck();
   const nextNo = db.prepare('SELECT coalesce(max(no), 0) + 1 FROM pouch WHERE batch = ?').pluck();
   const insert = db.prepare(
     `INSERT INTO pouch (household, batch, no, dry_g, sealed_at_ms, checked, volume_ml, absorber_ml, absorber_count, best_by_on, weighing)
      VALUES (:household, :batch, :no, :dryG, :sealedAtMs, :checked, :volumeMl, :absorberMl, :absorberCount, :bestByOn,
-       (SELECT max(id) FROM weighing WHERE batch = :batch))`,
+       (SELECT max(id) FROM weighing
+        WHERE batch = :batch OR batch IN (SELECT mix_part.batch FROM mix_part WHERE mix = :batch)))`,
   );
   const note = db.prepare(
     `INSERT INTO finding (household, pouch, at_ms, what, net_g) VALUES (:household, :id, :atMs, :what, :netG)`,
@@ -75,6 +85,7 @@ export function pouchStore(db: Db) {
   );
   const asPouch = (row: PouchRow): Pouch => ({
     ...row,
+    isMixed: row.isMixed === 1,
     checked: row.checked === 1 && unsound(row.found) === null,
     shownDry: row.checked === 1,
     foundWet: false,
@@ -93,12 +104,14 @@ export function pouchStore(db: Db) {
     /** What is free, batch by batch, oldest best-by first; unchecked pouches before all. */
     shelves: (): Shelf[] =>
       (
-        shelves.all({ household }) as (Omit<Shelf, 'checked' | 'shownDry' | 'numbers'> & {
+        shelves.all({ household }) as (Omit<Shelf, 'checked' | 'shownDry' | 'numbers' | 'isMixed'> & {
           checked: 0 | 1;
+          isMixed: 0 | 1;
           numbers: string;
         })[]
-      ).map(({ checked, numbers, ...shelf }) => ({
+      ).map(({ checked, isMixed, numbers, ...shelf }) => ({
         ...shelf,
+        isMixed: isMixed === 1,
         checked: checked === 1 && unsound(shelf.found) === null,
         shownDry: checked === 1,
         numbers: numbers
@@ -106,7 +119,9 @@ export function pouchStore(db: Db) {
           .map(Number)
           .toSorted((a, b) => a - b),
       })),
-    /** The recipes, by row, of which a pouch is in stock. */
+    /** The mixtures, by number, of which a pouch is in stock. */
+    mixes: (): number[] => mixesInStock.all(household) as number[],
+    /** The recipes, by row, of which a pouch is in stock that is no mixture. */
     recipes: (): number[] => recipesInStock.all(household) as number[],
     /** @param batchId the batch's row, not its number. @returns the numbers given, in order */
     seal: (batchId: number, sealed: readonly NewPouch[]): number[] => {

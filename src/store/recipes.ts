@@ -74,8 +74,8 @@ export function recipeStore(db: Db) {
     'UPDATE recipe SET is_current = 0 WHERE household = ? AND folded_name = ? AND is_current = 1',
   );
   const insert = db.prepare(
-    `INSERT INTO recipe (household, name, folded_name, servings, pot_g, method, mentions_json, made_at_ms)
-     VALUES (:household, :name, :folded, :servings, :potG, :method, :mentionsJson, :atMs)`,
+    `INSERT INTO recipe (household, name, folded_name, servings, pot_g, method, mentions_json, made_at_ms, is_current)
+     VALUES (:household, :name, :folded, :servings, :potG, :method, :mentionsJson, :atMs, :isCurrent)`,
   );
   const insertLine = db.prepare(
     `INSERT INTO recipe_line (household, recipe, position, typed, state, called, ndb, grams, contents_json, remarks_json, named_json, question, reader)
@@ -113,6 +113,15 @@ export function recipeStore(db: Db) {
   return (household: number) => {
     // Batches of one recipe share it within a message; a change forgets what was read.
     const known = new Map<number, Recipe>();
+    const keepRow = (folded: string, recipe: NewRecipe, atMs: number, isCurrent: 0 | 1): number => {
+      const { lines: recipeLines, mentions, ...head } = recipe;
+      const row = { household, folded, atMs, isCurrent, mentionsJson: JSON.stringify(mentions), ...head };
+      const id = Number(insert.run(row).lastInsertRowid);
+      recipeLines.forEach((line, i) =>
+        insertLine.run({ household, recipe: id, position: i + 1, ...lineRow(line) }),
+      );
+      return id;
+    };
     return {
       /** Names of the recipes of today. */
       names: (): string[] => names.all(household) as string[],
@@ -129,14 +138,11 @@ export function recipeStore(db: Db) {
       /** Keeps a recipe as the one of today; an earlier one of that name stays for the batches cooked from it. */
       keep: (folded: string, recipe: NewRecipe, atMs: number): number => {
         retire.run(household, folded);
-        const { lines: recipeLines, mentions, ...head } = recipe;
-        const row = { household, folded, atMs, mentionsJson: JSON.stringify(mentions), ...head };
-        const id = Number(insert.run(row).lastInsertRowid);
-        recipeLines.forEach((line, i) =>
-          insertLine.run({ household, recipe: id, position: i + 1, ...lineRow(line) }),
-        );
-        return id;
+        return keepRow(folded, recipe, atMs, 1);
       },
+      /** Keeps lines that are no recipe of today: what came from the cupboard into a pouch. */
+      keepBeside: (folded: string, recipe: NewRecipe, atMs: number): number =>
+        keepRow(folded, recipe, atMs, 0),
       /** Puts one line right where it stands, for the batches cooked from it too. @param position counts from 1 */
       mendLine: (recipe: number, position: number, line: RecipeLine): void => {
         known.delete(recipe);

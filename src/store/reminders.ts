@@ -35,8 +35,9 @@ export function reminderStore(db: Db) {
   const put = db.prepare('INSERT INTO reminded (household, about, at_ms) VALUES (?, ?, ?)');
   const drying = db
     .prepare(
-      `SELECT no FROM batch WHERE household = ? AND loaded_at_ms > ?
-         AND NOT EXISTS (SELECT 1 FROM pouch WHERE pouch.batch = batch.id) ORDER BY no`,
+      `SELECT no FROM batch WHERE household = ? AND loaded_at_ms > ? AND is_mixed = 0
+         AND NOT EXISTS (SELECT 1 FROM pouch WHERE pouch.batch = batch.id)
+         AND NOT EXISTS (SELECT 1 FROM mix_part WHERE mix_part.batch = batch.id) ORDER BY no`,
     )
     .pluck();
   const sealed = db.prepare(

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { HeldPouch, Slot, SlotMeal, Trip, Wish } from '#core/records.ts';
+import type { Code, HeldPouch, Slot, SlotMeal, Trip, Wish } from '#core/records.ts';
 import type { Db } from './db.ts';
 
 type TripRow = Omit<Trip, 'slots' | 'fromSnow' | 'isOver'> & { fromSnow: 0 | 1; isOver: 0 | 1 };
@@ -44,7 +44,7 @@ export function tripStore(db: Db) {
        AND (trip = :trip OR :trip IS NULL) AND (came IS NULL OR :trip IS NOT NULL) ORDER BY slot, pouch`,
   );
   const heldCodes = db.prepare(
-    `SELECT promise.trip, batch.no AS batch, pouch.no FROM promise JOIN pouch ON pouch.id = promise.pouch
+    `SELECT promise.trip, batch.no AS batch, is_mixed AS isMixed, pouch.no FROM promise JOIN pouch ON pouch.id = promise.pouch
        JOIN batch ON batch.id = pouch.batch WHERE promise.household = ? AND came IS NULL ORDER BY batch.no, pouch.no`,
   );
   const hold = db.prepare(
@@ -119,8 +119,13 @@ export function tripStore(db: Db) {
     held: (trip: number | null): HeldPouch[] =>
       (held.all({ household, trip }) as Parameters<typeof heldPouch>[0][]).map(heldPouch),
     /** The codes of all that is held, with the trip that holds each. */
-    heldCodes: (): { trip: number; batch: number; no: number }[] =>
-      heldCodes.all(household) as { trip: number; batch: number; no: number }[],
+    heldCodes: (): (Code & { readonly trip: number })[] =>
+      (heldCodes.all(household) as (Omit<Code, 'isMixed'> & { trip: number; isMixed: 0 | 1 })[]).map(
+        (row) => ({
+          ...row,
+          isMixed: row.isMixed === 1,
+        }),
+      ),
     hold: (trip: number, slot: number, pouch: number, eaters: readonly number[]): void =>
       void hold.run(household, trip, slot, pouch, JSON.stringify(eaters)),
     /** Gives back what is held and not yet packed. */

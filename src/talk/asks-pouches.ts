@@ -1,6 +1,7 @@
 import { about, ask, dietWords, isAsking } from './ask.ts';
 import { type Reader } from './hold.ts';
 import { type Look, quoted } from './look.ts';
+import { sayCode } from '#words/say.ts';
 
 /** 'How many curries are left', 'do we have any pizza left', 'anything vegan'. */
 export const howMany: Reader = (look) => {
@@ -136,7 +137,7 @@ export const nameAlone: Reader = (look) => {
 /** 'B3-1 or B3-3 first?': which keeps less long. */
 export const first: Reader = (look) =>
   look.said.codes.length > 1 && isAsking(look) && look.says(/ (?:first|better|rather|sooner) /)
-    ? ask('keeps', look.said.codes.map(({ code }) => `B${code.batch}-${code.no}`).join(' '), 4)
+    ? ask('keeps', look.said.codes.map(({ code }) => sayCode(code)).join(' '), 4)
     : undefined;
 
 export const should: Reader = (look) =>

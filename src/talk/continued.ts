@@ -1,5 +1,6 @@
 import type { Names } from '#words/parts.ts';
 import { takeApart, type Said } from './pieces.ts';
+import { sayCode } from '#words/say.ts';
 
 /** A message with what it only points to put in, and how that was read. */
 export interface Continued {
@@ -17,7 +18,7 @@ const longestPointing = 200;
 
 /** What a message was about: pouches, else a batch, else a meal; as typed behind a request. */
 function thingOf({ codes, batches, meals }: Said): string | undefined {
-  if (codes.length > 0) return codes.map(({ code }) => `B${code.batch}-${code.no}`).join(' ');
+  if (codes.length > 0) return codes.map(({ code }) => sayCode(code)).join(' ');
   const [batch] = batches;
   if (batch) return `B${batch.batch}`;
   const [meal] = meals;

@@ -4,6 +4,7 @@ import { Reading } from '#words/reading.ts';
 import { slotMealNamed } from '#words/trip-parts.ts';
 import { harmless, openers } from './grammar.ts';
 import { type Said, takeApart } from './pieces.ts';
+import { sayCode } from '#words/say.ts';
 
 /** A reading of a message: the request or question it may be, and that one's words. */
 export interface Meaning {
@@ -68,10 +69,10 @@ export class Look {
     const reading = new Reading(this.said.text, this.said.all);
     try {
       const codes = pouchCodes.read(reading, this.names) ?? [];
-      return codes.map(({ batch, no }) => `B${batch}-${no}`).join(' ');
+      return codes.map(sayCode).join(' ');
     } catch {
       // A range that cannot be is refused by the request itself.
-      return this.said.codes.map(({ code }) => `B${code.batch}-${code.no}`).join(' to ');
+      return this.said.codes.map(({ code }) => sayCode(code)).join(' to ');
     }
   }
 

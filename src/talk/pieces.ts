@@ -1,7 +1,7 @@
 import { isFiller } from '#words/fillers.ts';
 import { fold, forgiven, slips, stem } from '#words/near.ts';
 import type { Names, PouchCode } from '#words/parts.ts';
-import { type Token, tokens } from '#words/tokens.ts';
+import { codeIn, type Token, tokens } from '#words/tokens.ts';
 import { lemma } from './lemma.ts';
 import { articles, openers, pronouns, questionWords } from './grammar.ts';
 import { type Mood, moodOf } from './mood.ts';
@@ -49,14 +49,14 @@ function withCodes(text: string): string {
       (_, n: string) => `B${asFigures(n)}`,
     )
     .replace(
-      new RegExp(`\\b(?:pouch|bag) (?:no\\.? ?|number |#)?(${count}) (?:of|from) B(\\d+)\\b`, 'giu'),
-      (_, n: string, b: string) => `B${b}-${asFigures(n)}`,
+      new RegExp(`\\b(?:pouch|bag) (?:no\\.? ?|number |#)?(${count}) (?:of|from) ([BM])(\\d+)\\b`, 'giu'),
+      (_, n: string, letter: string, b: string) => `${letter}${b}-${asFigures(n)}`,
     )
     .replace(
-      new RegExp(`\\bB(\\d{1,5}) (?:pouch|bag) (?:no\\.? ?|number |#)?(${count})\\b`, 'giu'),
-      (_, b: string, n: string) => `B${b}-${asFigures(n)}`,
+      new RegExp(`\\b([BM])(\\d{1,5}) (?:pouch|bag) (?:no\\.? ?|number |#)?(${count})\\b`, 'giu'),
+      (_, letter: string, b: string, n: string) => `${letter}${b}-${asFigures(n)}`,
     )
-    .replace(/\bB(\d{1,5})[ ./_](\d{1,2})(?=\s*[?!.]*\s*$)/giu, 'B$1-$2');
+    .replace(/\b([BM])(\d{1,5})[ ./_](\d{1,2})(?=\s*[?!.]*\s*$)/giu, '$1$2-$3');
 }
 
 /** Words that stand between the words of one name. */
@@ -176,9 +176,7 @@ export function takeApart(typed: string, names: Names): Said {
     all,
     lemmas,
     mood: moodOf(text, all, (i) => spoken.has(i) || all[i]?.is === 'pouch' || all[i]?.is === 'batch'),
-    codes: all.flatMap((token, at) =>
-      token.is === 'pouch' ? [{ code: { batch: token.batch, no: token.no }, at }] : [],
-    ),
+    codes: all.flatMap((token, at) => (token.is === 'pouch' ? [{ code: codeIn(token), at }] : [])),
     batches: all.flatMap((token, at) => (token.is === 'batch' ? [{ batch: token.batch, at }] : [])),
     meals,
     people,

@@ -1,12 +1,11 @@
+import type { Code } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { part } from './part.ts';
 import type { Reading } from './reading.ts';
-import type { Token } from './tokens.ts';
+import { sayCode } from './say.ts';
+import { codeIn, type Token } from './tokens.ts';
 
-export interface PouchCode {
-  readonly batch: number;
-  readonly no: number;
-}
+export type PouchCode = Code;
 
 const joins = new Set([',', '&', '+', 'and']);
 const spans = new Set(['to', '-', '..', 'until', 'through']);
@@ -30,7 +29,7 @@ export const pouchCodes = part<PouchCode[]>('a pouch code such as B4-2', (readin
     const token = reading.at(i);
     if (token?.is !== 'pouch') continue;
     reading.take(i);
-    codes.push({ batch: token.batch, no: token.no });
+    codes.push(codeIn(token));
     for (let from = i; ;) {
       const following = continuation(reading, from, codes.at(-1)!);
       if (!following) break;
@@ -50,18 +49,15 @@ function continuation(reading: Reading, from: number, last: PouchCode) {
     if (spanned.token.is === 'pouch' && spanned.token.batch !== last.batch)
       throw new Refusal(
         'bad-range',
-        `B${last.batch}-${last.no} to B${spanned.token.batch}-${spanned.token.no} goes over two batches; name the pouches of each.`,
+        `${sayCode(last)} to ${sayCode(codeIn(spanned.token))} goes over two batches; name the pouches of each.`,
       );
     const end = lastOf(spanned.token, last);
     if (end !== undefined) {
       if (end <= last.no || end - last.no > 500) {
-        throw new Refusal(
-          'bad-range',
-          `B${last.batch}-${last.no} to ${end} is no row of codes I can follow.`,
-        );
+        throw new Refusal('bad-range', `${sayCode(last)} to ${end} is no row of codes I can follow.`);
       }
       const codes = Array.from({ length: end - last.no }, (_, k) => ({
-        batch: last.batch,
+        ...last,
         no: last.no + k + 1,
       }));
       return { ...spanned, codes };
@@ -71,7 +67,7 @@ function continuation(reading: Reading, from: number, last: PouchCode) {
   if (!listed || listed.passed.length === 0 || listed.token.is !== 'number') return undefined;
   const no = listed.token.value;
   if (!Number.isInteger(no) || no < 1 || listed.token.spelled) return undefined;
-  return { ...listed, codes: [{ batch: last.batch, no }] };
+  return { ...listed, codes: [{ ...last, no }] };
 }
 
 function lastOf(token: Token, first: PouchCode): number | undefined {

@@ -1,7 +1,7 @@
-import type { Pouch } from '#core/records.ts';
+import type { Code, Pouch } from '#core/records.ts';
 import { type Finding, type Unsound, unsound } from '#core/seal-check.ts';
 import { optional, part } from './part.ts';
-import { sayDay } from './say.ts';
+import { sayCode, sayDay } from './say.ts';
 
 /** What people say of a pouch, and what it is then. */
 const said: Readonly<Record<Finding, readonly string[]>> = {
@@ -48,13 +48,11 @@ const foundWhy: Readonly<Record<Unsound, string>> = {
 };
 
 /** How a pouch was found last, for its card; nothing while nobody looked. */
-export function foundLines(
-  { batch, no, found, foundAtMs }: Pick<Pouch, 'batch' | 'no' | 'found' | 'foundAtMs'>,
-  zone: string,
-): string[] {
+export function foundLines(pouch: Code & Pick<Pouch, 'found' | 'foundAtMs'>, zone: string): string[] {
+  const { found, foundAtMs } = pouch;
   if (found === null || foundAtMs === null) return [];
   const day = sayDay(foundAtMs, zone);
   const bad = unsound(found);
-  if (bad !== null) return [`B${batch}-${no}, ${foundMark[bad]} (${day}): ${foundWhy[bad]}.`];
+  if (bad !== null) return [`${sayCode(pouch)}, ${foundMark[bad]} (${day}): ${foundWhy[bad]}.`];
   return [found === 'tight' ? `Seal found tight ${day}.` : `Sealed anew ${day}.`];
 }

@@ -3,7 +3,7 @@ import { Ambiguous } from './ambiguous.ts';
 import { batchCode, type PouchCode, pouchCodes } from './codes.ts';
 import { meal, type Names, part } from './part.ts';
 import type { Reading } from './reading.ts';
-import { sayCodes } from './say.ts';
+import { sayCode, sayCodes } from './say.ts';
 
 // Names in place of codes: 'the soup' where one batch or pouch of it can be meant; a choice where several can.
 
@@ -97,7 +97,7 @@ export const pouchesNamed = part<PouchCode[]>('a pouch code such as B4-2', (read
     label: sayCodes(codes),
     request: reading.rewritten([
       ...spans,
-      { from: found.from, to: found.to, into: codes.map(({ batch, no }) => `B${batch}-${no}`).join(' ') },
+      { from: found.from, to: found.to, into: codes.map(sayCode).join(' ') },
     ]),
   });
   const options =
@@ -118,6 +118,6 @@ export const pouchesEaten = part<PouchCode[]>('a pouch code such as B4-2', (read
   const found = takenMeal(reading, names);
   const [last] = found ? names.eatenOf(found.name) : [];
   if (!found || !last) return pouchesNamed.read(before, names);
-  reading.remarks.push(`B${last.batch}-${last.no}, the last ${found.name} that was eaten`);
-  return [{ batch: last.batch, no: last.no }];
+  reading.remarks.push(`${sayCode(last)}, the last ${found.name} that was eaten`);
+  return [last];
 });

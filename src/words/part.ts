@@ -1,3 +1,4 @@
+import type { Code } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Unit } from '#core/units.ts';
 import { fold } from './near.ts';
@@ -14,9 +15,9 @@ export interface Names {
   /** Batches of a meal, the latest first; those of which nothing is sealed, or all. */
   readonly batchesOf: (meal: string, drying: boolean) => readonly number[];
   /** Pouches of a meal that are free in stock, the oldest best-by first. */
-  readonly pouchesOf: (meal: string) => readonly { readonly batch: number; readonly no: number }[];
+  readonly pouchesOf: (meal: string) => readonly Code[];
   /** Pouches of a meal that were eaten, the last first. */
-  readonly eatenOf: (meal: string) => readonly { readonly batch: number; readonly no: number }[];
+  readonly eatenOf: (meal: string) => readonly Code[];
   /** Batches of which nothing is sealed, the latest first. */
   readonly drying: readonly number[];
   /** What was said in this chat lately, the newest first. */

@@ -1,4 +1,5 @@
 import { DateTime } from 'luxon';
+import type { Batch, Code } from '#core/records.ts';
 import type { Settings } from '#core/settings.ts';
 
 const ounceG = 28.349523125;
@@ -65,18 +66,35 @@ export function sayMonth(iso: string): string {
   return DateTime.fromISO(iso, { zone: 'UTC' }).setLocale('en-GB').toFormat('LLL yyyy');
 }
 
+/** 'B4'; 'M5' for what is filled from several things. */
+export function sayBatch({ no, mix }: Pick<Batch, 'no' | 'mix'>): string {
+  return `${mix ? 'M' : 'B'}${no}`;
+}
+
+/** 'B4-2'; 'M5-1' for a pouch that is filled from several things. */
+export function sayCode({ batch, no, isMixed }: Code): string {
+  return `${isMixed ? 'M' : 'B'}${batch}-${no}`;
+}
+
+/** The code that `sayCode` wrote. */
+export function readCode(code: string): Code {
+  const [batch, no] = code.slice(1).split('-').map(Number) as [number, number];
+  return { batch, no, isMixed: code.startsWith('M') };
+}
+
 /** 'B4-1', or 'B4-1 to B4-6' where numbers run on; in their order. */
-export function sayCodes(codes: readonly { readonly batch: number; readonly no: number }[]): string {
-  const runs: { batch: number; from: number; to: number }[] = [];
-  for (const { batch, no } of codes.toSorted((a, b) => a.batch - b.batch || a.no - b.no)) {
+export function sayCodes(codes: readonly Code[]): string {
+  const runs: { first: Code; to: number }[] = [];
+  for (const code of codes.toSorted((a, b) => a.batch - b.batch || a.no - b.no)) {
     const last = runs.at(-1);
-    if (last && last.batch === batch && last.to === no - 1) last.to = no;
-    else runs.push({ batch, from: no, to: no });
+    if (last && last.first.batch === code.batch && last.to === code.no - 1) last.to = code.no;
+    else runs.push({ first: code, to: code.no });
   }
   return sayList(
-    runs.flatMap(({ batch, from, to }) => {
-      if (to - from < 2) return Array.from({ length: to - from + 1 }, (_, i) => `B${batch}-${from + i}`);
-      return [`B${batch}-${from} to B${batch}-${to}`];
+    runs.flatMap(({ first, to }) => {
+      const length = to - first.no + 1;
+      if (length < 3) return Array.from({ length }, (_, i) => sayCode({ ...first, no: first.no + i }));
+      return [`${sayCode(first)} to ${sayCode({ ...first, no: to })}`];
     }),
   );
 }

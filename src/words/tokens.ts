@@ -1,3 +1,4 @@
+import type { Code } from '#core/records.ts';
 import { type Unit, unitNamed } from '#core/units.ts';
 import { plain, readNumber, readNumberWord } from './numbers.ts';
 
@@ -30,15 +31,20 @@ export type Token = Place &
         readonly unitTyped: string;
         readonly numberTo: number;
       }
-    | { readonly is: 'batch'; readonly batch: number }
-    | { readonly is: 'pouch'; readonly batch: number; readonly no: number }
+    | { readonly is: 'batch'; readonly batch: number; readonly isMixed: boolean }
+    | { readonly is: 'pouch'; readonly batch: number; readonly no: number; readonly isMixed: boolean }
     | { readonly is: 'date'; readonly iso: string }
     | { readonly is: 'clock'; readonly hour: number; readonly minute: number }
   );
 
+/** The code that a token is. */
+export const codeIn = ({ batch, no, isMixed }: Token & { readonly is: 'pouch' }): Code =>
+  isMixed ? { batch, no, isMixed } : { batch, no };
+
 // A dash with a blank on one side only is a minus: 'B2 -3 g' names no pouch.
-const pouchCode = /^b ?(\d{1,6})(?:-| - )(\d{1,5})(?:(?![\p{L}\d])|(?=b\d))/iu;
-const batchCode = /^b ?(\d{1,6})(?![\p{L}\d])/iu;
+// A mixture's M stands close to its number: '1900 m 2' is a height.
+const pouchCode = /^(?:b ?|m)(\d{1,6})(?:-| - )(\d{1,5})(?:(?![\p{L}\d])|(?=[bm]\d))/iu;
+const batchCode = /^(?:b ?|m)(\d{1,6})(?![\p{L}\d])/iu;
 const isoDate = /^(\d{4})(?:-(\d{1,2})(?:-(\d{1,2}))?|([/.])(\d{1,2})\4(\d{1,2}))(?![\d/-])/;
 const clockTime = /^(\d{1,2})[:.](\d{2})(?: ?(am|pm))?(?![\d\p{L}.,:])/iu;
 const hourOnly = /^(\d{1,2}) ?(am|pm)(?!\p{L})/iu;
@@ -138,10 +144,13 @@ function longWord(smooth: string, at: number, length: number): number {
 function valued(source: Source, at: number, rest: string): Token | undefined {
   const { smooth } = source;
   const isFigure = rest[0]! >= '0' && rest[0]! <= '9';
-  let m = /^b/i.test(rest) ? pouchCode.exec(rest) : null;
-  if (m) return { ...place(source, at, m[0].length), is: 'pouch', batch: Number(m[1]), no: Number(m[2]) };
-  m = /^b/i.test(rest) ? batchCode.exec(rest) : null;
-  if (m) return { ...place(source, at, m[0].length), is: 'batch', batch: Number(m[1]) };
+  const mayBeCode = /^[bm]/i.test(rest);
+  const isMixed = /^m/i.test(rest);
+  let m = mayBeCode ? pouchCode.exec(rest) : null;
+  if (m)
+    return { ...place(source, at, m[0].length), is: 'pouch', batch: Number(m[1]), no: Number(m[2]), isMixed };
+  m = mayBeCode ? batchCode.exec(rest) : null;
+  if (m) return { ...place(source, at, m[0].length), is: 'batch', batch: Number(m[1]), isMixed };
   m = isFigure ? isoDate.exec(rest) : null;
   if (m && Number(m[1]) >= 1900 && Number(m[1]) < 2200) {
     const two = (part: string) => part.padStart(2, '0');

@@ -50,6 +50,8 @@ export const pastMoment = optional(
     const day = dayNamed(reading, now);
     const clockIndex = [...reading.left()].find((i) => reading.all[i]!.is === 'clock');
     if (!day && clockIndex === undefined) return undefined;
+    // 'Today' alone is now, not midnight.
+    if (day && clockIndex === undefined && day.hasSame(now, 'day')) return nowMs;
     let at = day ?? now;
     if (clockIndex !== undefined) {
       const clock = reading.all[clockIndex]!;

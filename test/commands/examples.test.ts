@@ -16,6 +16,7 @@ test('every file in commands/ is a request with a test of its own', () => {
 /** Examples that need something to have happened first. */
 const first: Record<string, string[]> = {
   '/weigh B4 humidity 24 %': ['/weigh B4 190 190 190 190'],
+  '/seal 2 x 40 g B4 + 15 g milk powder': ['/weigh B4 190 g'],
   '/pick why B4-2': ['/pick'],
   '/pack': ['/pick keep'],
   '/pack B4-1 B4-2': ['/pick keep'],

@@ -82,6 +82,7 @@ const loaded = (more: Partial<Batch> = {}): Batch => ({
   weighings: [],
   witnesses: [],
   rest: [],
+  mix: null,
   ...more,
 });
 const factsOf = (batch: Batch) => batchFacts(batch, composer, defaultSettings);

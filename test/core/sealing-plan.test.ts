@@ -30,6 +30,7 @@ const told = {
   isRigid: false,
   waterMl: 200,
   withAbsorber: true,
+  fatFraction: null,
   isDry: true,
   absorbersMl: [100, 300, 500],
   absorberSafety: 1.5,

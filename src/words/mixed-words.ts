@@ -1,0 +1,41 @@
+import { mixedDryG } from '#core/mixed-weights.ts';
+import type { Batch, Mix } from '#core/records.ts';
+import type { Settings } from '#core/settings.ts';
+import { sayBatch, sayG, sayList } from './say.ts';
+
+/** What is in one pouch of a mixture: '76 g Lentil pot (B3), 72 g Rice (B4) and 15 g nonfat dry milk'. */
+export function mixHolds({ parts, goods }: Mix, units: Settings['units']): string {
+  return sayList([
+    ...parts.map(({ batch, meal, eachG }) => `${sayG(eachG, units)} ${meal} (B${batch})`),
+    ...goods.map(({ called, grams }) => `${sayG(grams ?? 0, units)} ${called}`),
+  ]);
+}
+
+/** Where the water of a mixture comes from; what came from the cupboard has no figure. */
+export function mixWater(batch: Pick<Batch, 'no' | 'mix'>, mix: Mix, units: Settings['units']): string {
+  const taken = mix.parts.map(
+    ({ batch: no, eachG, wetG }) => `${Math.round(wetG - eachG)} ml for the ${sayG(eachG, units)} of B${no}`,
+  );
+  return `A whole ${sayBatch(batch)} holds ${sayG(mixedDryG(mix), units)}: ${sayList(taken)}, as they gave up.${noWaterFor(mix)}`;
+}
+
+/** The cupboard's food wants water, too, and nobody knows how much. */
+export function noWaterFor({ goods }: Mix): string {
+  return goods.length === 0
+    ? ''
+    : ` None is reckoned for ${sayList(goods.map(({ called }) => called))}: pour on as it thickens, then /rate it.`;
+}
+
+/** Longest name that fits on a pouch. */
+const longestName = 60;
+
+/** What a mixture is called: its meals, then what came with them. */
+export function mixName(meals: readonly string[], goods: readonly string[]): string {
+  const all = [...new Set([...meals, ...goods])];
+  for (let shown = all.length; shown > 1; shown--) {
+    const rest = all.length - shown;
+    const name = [...all.slice(0, shown), ...(rest > 0 ? [`${rest} more`] : [])].join(' + ');
+    if (name.length <= longestName) return name;
+  }
+  return all[0]!.slice(0, longestName);
+}

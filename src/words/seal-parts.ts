@@ -1,0 +1,54 @@
+import { Refusal } from '#core/refusal.ts';
+import { type MixtureTold, mixtureTold } from './mixture.ts';
+import { batchNamed } from './named.ts';
+import { measure, part, quantities } from './part.ts';
+import { type PouchGroup, pouchGroups } from './weights.ts';
+
+/** What goes into the pouches: so many of one batch, or each of several things. */
+export type FillTold =
+  | { readonly is: 'mixed'; readonly mixture: MixtureTold }
+  | { readonly is: 'one'; readonly batch: number; readonly groups: readonly PouchGroup[] };
+
+const ofBatch = batchNamed('any');
+
+/**
+ * '6 x 95 g B4', or '4 x 76 g B3 + 72 g B4'.
+ * @throws Refusal 'missing' where only one of batch and weights was said
+ */
+export const fillTold = part<FillTold>(`${ofBatch.like} and ${pouchGroups.like}`, (reading, names) => {
+  const mixture = mixtureTold.read(reading, names);
+  if (mixture) return { is: 'mixed', mixture };
+  const batch = ofBatch.read(reading, names);
+  const groups = pouchGroups.read(reading, names);
+  if (batch !== undefined && groups) return { is: 'one', batch, groups };
+  if (batch === undefined && !groups) return undefined;
+  const wanted = batch === undefined ? ofBatch : pouchGroups;
+  throw new Refusal('missing', `I read ${reading.understood()}, but I still need ${wanted.like}.`);
+});
+
+const joins = ['+', '&', 'plus', 'and', 'with'];
+const holders = /^(?:pouch|pouches|bags?|jars?|tins?|cans?)$/;
+
+/** The pouch's volume: 'pouch 1.5 l', '1 l jar'. One that is joined on, '+ 20 ml oil', is of what goes in. */
+export const pouchVolume = part<number>("the pouch's volume, such as pouch 1.5 l", (reading, names) => {
+  const joined = quantities(reading, 'volume')
+    .filter(
+      ({ index }) => reading.wordBefore(index, ...joins) && !holders.test(reading.at(index + 1)?.plain ?? ''),
+    )
+    .map(({ index }) => index);
+  const view = reading.without(joined);
+  const free = new Set(view.left());
+  const volumeMl = measure('volume', 'one volume').read(view, names);
+  if (volumeMl === undefined) return undefined;
+  const still = new Set(view.left());
+  reading.take(...[...free].filter((index) => !still.has(index)));
+  return volumeMl;
+});
+
+/** 'no absorber'. */
+export const withoutAbsorber = part<true>('no absorber', (reading) => {
+  const index = reading.all.findIndex((t, i) => /^absorbers?$/.test(t.plain) && reading.at(i) !== undefined);
+  if (index < 1 || !reading.wordBefore(index, 'no', 'without')) return undefined;
+  reading.take(index, index - 1);
+  return true;
+});
