@@ -7,6 +7,7 @@ import { hasRice, rawBeside } from '#core/cautions.ts';
 import type { Recipe } from '#core/records.ts';
 import { cautionLines } from '#house/caution-lines.ts';
 import { dryOf, isSealedFrom } from '#house/dryness.ts';
+import { aheadLines, dryingAhead, loadsKnown, nightLines } from '#house/forecast.ts';
 import type { House } from '#house/house.ts';
 import { besideCaution, coolingCaution } from '#words/cautions.ts';
 import { netWeights } from '#core/weighing.ts';
@@ -60,27 +61,22 @@ export default command({
       trays,
     };
     const no = house.batches.load({ ...batch, recipe: recipe.id });
-    const facts = factsOfBatch(house, {
-      id: 0,
-      no,
-      recipe,
-      weighings: [],
-      witnesses: [],
-      rest: [],
-      mix: null,
-      ...batch,
-    });
+    const loaded = { id: 0, no, recipe, weighings: [], witnesses: [], rest: [], mix: null, ...batch };
+    const facts = factsOfBatch(house, loaded);
+    const known = loadsKnown(house);
+    const ahead = dryingAhead(house, loaded, facts, known);
     return {
       no,
       name: recipe.name,
       batch,
       facts,
+      ready: [...aheadLines(house, ahead), ...nightLines(house, loaded, facts, known, ahead)],
       cautions: loadCautions(house, recipe, no, batch),
       settings: house.settings,
       meal: mealOfBatch(house, no),
     };
   },
-  say: ({ no, name, batch, facts, cautions, settings, meal }) => {
+  say: ({ no, name, batch, facts, ready, cautions, settings, meal }) => {
     const g = (value: number) => sayG(value, settings.units);
     const lines = [
       `B${no}: ${name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, ${g(facts.wetG)} on ${batch.trays.length === 1 ? '1 tray' : `${batch.trays.length} trays`}.`,
@@ -94,6 +90,7 @@ export default command({
         'No dry weight can be predicted: the recipe gives more solids than lie on the trays. Check the lines with /recipe, or tell me the pot: "pot 3.9 kg".',
       );
     }
+    lines.push(...ready);
     if (batch.potG === null) {
       lines.push('The pot was not weighed, so the trays are taken as all of it.');
       const namedG = facts.recipe.totals.massG * batch.factor;

@@ -7,6 +7,7 @@ import { Doubt, Refusal } from '#core/refusal.ts';
 import { freshness, restG } from '#core/rest.ts';
 import { dryOf, isSealedFrom, partlySealed } from '#house/dryness.ts';
 import { batchNumbered, loadedBatch, driedFacts, factsOfBatch } from '#house/figures.ts';
+import { aheadLines, dryingAhead } from '#house/forecast.ts';
 import type { House } from '#house/house.ts';
 import { dryAbout, questionWeighing, secondWitness, weighedTrays } from '#house/weighing.ts';
 import { recordJar, recordWord } from '#house/witness.ts';
@@ -22,6 +23,8 @@ interface Outcome {
   readonly did: string;
   readonly recorded: readonly string[];
   readonly verdict: DryVerdict;
+  /** When it will be dry, where it is not. */
+  readonly ahead: readonly string[];
   readonly steady: Steadiness;
   readonly after: BatchFacts;
   readonly settings: House['settings'];
@@ -120,19 +123,22 @@ function standing(
   recorded: readonly string[],
   did: string,
 ): Outcome {
+  const verdict = dryOf(house, batch, after);
+  const isOnItsWay = verdict.is === 'not dry' && verdict.because === 'not steady';
   return {
     about: dryAbout(batch),
     did,
     recorded,
-    verdict: dryOf(house, batch, after),
+    verdict,
+    ahead: isOnItsWay ? aheadLines(house, dryingAhead(house, batch, after)) : [],
     steady: steadinessOf(batch, house.settings),
     after,
     settings: house.settings,
   };
 }
 
-function said({ about, did, recorded, verdict, steady, after, settings }: Outcome) {
-  const lines = [...recorded, ...dryPhrase(verdict, steady, about, settings)];
+function said({ about, did, recorded, verdict, ahead, steady, after, settings }: Outcome) {
+  const lines = [...recorded, ...dryPhrase(verdict, steady, about, settings), ...ahead];
   const isRefused = verdict.is === 'not dry' && verdict.because === 'wet by balance';
   if (!isRefused) lines.push(...secondWitness(after, settings));
   if (about.unread.length > 0 && !isRefused)

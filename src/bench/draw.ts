@@ -35,6 +35,7 @@ const curve = (points: number): ChartFacts => ({
   is: 'drying',
   title: 'B4 Red lentil pot: drying',
   caption: ['3000 g wet on 4 trays. Expected dry: about 728 g in all.'],
+  ahead: { readyHours: 27, earliestHours: 25, latestHours: 31 },
   series: Array.from({ length: 4 }, (_, tray) => ({
     called: `tray ${tray + 1}`,
     points: Array.from({ length: points }, (_point, i) => ({

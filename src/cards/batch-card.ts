@@ -3,6 +3,7 @@ import type { Batch, Mix } from '#core/records.ts';
 import { sayBatch, sayCodes, sayCount, sayDay, sayG, sayMoment, sayNumber } from '#words/say.ts';
 import type { House } from '#house/house.ts';
 import { batchNumbered, factsOfBatch } from '#house/figures.ts';
+import { aheadLines, dryingAhead } from '#house/forecast.ts';
 import { containsLines, rawCaution } from '#words/phrases.ts';
 import { dryPhrase } from '#words/dry-phrases.ts';
 import { dryOf, sealedOf } from '#house/dryness.ts';
@@ -24,10 +25,14 @@ export function batchCard(house: House, no: number): string[] {
     facts.dryG === null
       ? `not weighed dry yet${facts.expectedDryG === null ? '' : `, expected about ${g(facts.expectedDryG)}`}`
       : `${g(facts.dryG)} dry at ${sayMoment(facts.lastWeighedAtMs!, settings.zone)}`;
+  const verdict = dryOf(house, batch, facts);
+  const isDrying =
+    pouches.length + mixed.length === 0 && verdict.is === 'not dry' && verdict.because === 'not steady';
   return [
     `B${no}: ${batch.recipe.name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, loaded ${sayDay(batch.loadedAtMs, settings.zone)}`,
     `${g(facts.wetG)} wet on ${sayCount(batch.trays.length, 'tray')}, ${dry}.`,
-    ...dryPhrase(dryOf(house, batch, facts), steadinessOf(batch, settings), dryAbout(batch), settings),
+    ...dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings),
+    ...(isDrying ? aheadLines(house, dryingAhead(house, batch, facts)) : []),
     ...(pouches.length + mixed.length === 0
       ? ['Nothing of it is sealed yet.']
       : [`Sealed: ${sayCodes([...pouches, ...mixed])}, ${g(sealedG)}${mixed.length > 0 ? ' of it' : ''}.`]),

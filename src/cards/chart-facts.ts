@@ -8,10 +8,11 @@ import type { DryingFacts, DryingSeries, StockFacts, TripFacts } from '#draw/fac
 import { sayCount, sayG, sayMoment, sayNumber } from '#words/say.ts';
 import type { House } from '#house/house.ts';
 import { loadedBatch, factsOfBatch } from '#house/figures.ts';
+import { dryingAhead, sayReady } from '#house/forecast.ts';
 import { heldFor } from '#house/packing.ts';
 import { servedOf } from './paper-facts.ts';
 import { dryPhrase } from '#words/dry-phrases.ts';
-import { dryOf } from '#house/dryness.ts';
+import { dryOf, isSealedFrom } from '#house/dryness.ts';
 import { dryAbout } from '#house/weighing.ts';
 import { tripSums } from '#house/trip-sums.ts';
 import { sayDayOf } from '#house/trips.ts';
@@ -54,14 +55,27 @@ export function dryingFacts(house: House, no: number): DryingFacts {
     facts.expectedDryG === null
       ? 'The recipe does not tell what it should weigh dry.'
       : `Expected dry: about ${sayG(facts.expectedDryG, settings.units)} in all, by the recipe with ${sayNumber(settings.residualMoisture * 100)} % moisture left.`;
+  const verdict = dryOf(house, batch, facts);
+  const ahead =
+    verdict.is === 'dry' || isSealedFrom(house, no) ? undefined : dryingAhead(house, batch, facts);
+  const hoursAt = (ms: number) => (ms - batch.loadedAtMs) / hourMs;
   return {
     is: 'drying',
     title: `B${no} ${batch.recipe.name}: drying`,
     caption: [
       `${sayG(facts.wetG, settings.units)} wet on ${sayCount(batch.trays.length, 'tray')}, loaded ${sayMoment(batch.loadedAtMs, settings.zone)}. ${expected}`,
-      dryPhrase(dryOf(house, batch, facts), steadinessOf(batch, settings), dryAbout(batch), settings)[0]!,
+      dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings)[0]!,
+      ...(typeof ahead === 'object' ? [`Dry ${sayReady(ahead, settings.zone)}.`] : []),
     ],
     series,
+    ahead:
+      typeof ahead === 'object'
+        ? {
+            readyHours: hoursAt(ahead.readyMs),
+            earliestHours: hoursAt(ahead.earliestMs),
+            latestHours: hoursAt(ahead.latestMs),
+          }
+        : null,
   };
 }
 

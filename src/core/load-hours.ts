@@ -1,5 +1,5 @@
 /** A load's time where nobody has recorded three yet, h. Common practice, no source. */
-const usualLoadHours = 24;
+export const usualLoadHours = 24;
 const fewestLoads = 3;
 
 /**

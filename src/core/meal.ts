@@ -102,6 +102,17 @@ export function checkWeights(batch: Batch): CheckWeight[] {
   });
 }
 
+/** The weighings of the whole batch, in order of time: weighed together, or every tray at one moment. */
+export function wholeWeights(batch: Batch): { readonly atMs: number; readonly massG: number }[] {
+  return checkWeights(batch)
+    .flatMap(({ atMs, trays }) => {
+      if (typeof trays === 'number') return [{ atMs, massG: trays }];
+      const weighed = trays.filter((g) => g !== null);
+      return weighed.length < trays.length ? [] : [{ atMs, massG: weighed.reduce((sum, g) => sum + g, 0) }];
+    })
+    .toSorted((a, b) => a.atMs - b.atMs);
+}
+
 /** The latest weight of the whole batch, g: weighed together, or tray by tray since then; null until all were weighed. */
 export function latestDryG(batch: Batch): number | null {
   const wholeAt = batch.weighings.findLastIndex((w) => w.trayNo === 0);

@@ -27,6 +27,10 @@ export interface LocalDays {
   readonly plusDays: (day: string, days: number) => string;
   /** The moment itself by day; at night, the morning after. */
   readonly awake: (ms: number) => number;
+  /** Whether most people sleep at that moment. */
+  readonly isAsleep: (ms: number) => boolean;
+  /** The end of the evening before a moment of the night, ms. */
+  readonly eveningBefore: (ms: number) => number;
 }
 
 /** What a household's reminders follow from. */
@@ -36,6 +40,8 @@ export interface Watched {
     readonly id: number;
     readonly loadedAtMs: number;
     readonly lastWeighedAtMs: number | null;
+    /** When it should be dry, ms: by its weights, else by what the house's loads took. */
+    readonly readyAtMs: number;
     /** Shown to be dry at its last weighing. */
     readonly isDry: boolean;
   }[];
@@ -60,18 +66,18 @@ const staleDays = { weigh: 30, dry: 7, seal: 14 };
 const shoppingDays = 2;
 
 /**
- * When a batch should be weighed again: when a load should be ready, and after a weighing that was not steady once
+ * When a batch should be weighed again: when it should be ready, and after a weighing that was not steady once
  * weighings are far enough apart to prove something.
  * @returns ms; undefined when it is dry
  */
 export function weighDueMs(
-  { loadedAtMs, lastWeighedAtMs, isDry }: Watched['drying'][number],
-  loadHours: number,
+  { readyAtMs, lastWeighedAtMs, isDry }: Watched['drying'][number],
   steadyGapHours: number,
 ): number | undefined {
   if (isDry) return undefined;
-  const readyMs = loadedAtMs + loadHours * hourMs;
-  return lastWeighedAtMs === null ? readyMs : Math.max(readyMs, lastWeighedAtMs + steadyGapHours * hourMs);
+  return lastWeighedAtMs === null
+    ? readyAtMs
+    : Math.max(readyAtMs, lastWeighedAtMs + steadyGapHours * hourMs);
 }
 
 /**
@@ -87,7 +93,6 @@ function sealDueMs(weighedAtMs: number, days: LocalDays): number {
 /**
  * Everything that a household is to be reminded of and was not yet, the earliest first, each at a moment when people
  * are awake. Best-by comes at most once a calendar month.
- * @param loadHours how long a load takes in this house, h
  * @param wasReminded whether the household was reminded of a thing
  */
 export function remindersOf(
@@ -95,7 +100,6 @@ export function remindersOf(
   settings: Settings,
   days: LocalDays,
   nowMs: number,
-  loadHours: number,
   wasReminded: (about: string) => boolean,
 ): Reminder[] {
   const found: Reminder[] = [];
@@ -104,7 +108,7 @@ export function remindersOf(
       found.push({ kind, about, dueAtMs: days.awake(dueAtMs) });
   };
   for (const batch of watched.drying) {
-    const dueMs = weighDueMs(batch, loadHours, settings.steadyGapHours);
+    const dueMs = weighDueMs(batch, settings.steadyGapHours);
     if (dueMs !== undefined && nowMs - dueMs < staleDays.weigh * 24 * hourMs)
       add('weigh', `weigh ${batch.id} after ${batch.lastWeighedAtMs ?? batch.loadedAtMs}`, dueMs);
   }

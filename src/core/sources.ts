@@ -39,9 +39,13 @@ export const sources = {
   'nist-sp811': 'NIST Special Publication 811, Appendix B, temperature; from memory',
   'oxygen-free-leaflet':
     'Home storage leaflet (2007) warning of botulism above about 10 % moisture in reduced-oxygen packs, read in a copy',
+  'pilsworth-1972':
+    'M. N. Pilsworth, U.S. Army Natick Laboratories, AD0769592 (1972): the weight of freeze-drying beef falls as a quadratic in time, the ice core lasts until about 4 % of the dry weight',
   'ration-method': 'Rumble, Oliver & Finke, Cooking in the Outdoors: pounds of food a person-day',
   'robin-2004':
     'A. C. Robin, Paper Bag Problem, Mathematics Today 40 (2004) 104-107; the formula read in an encyclopaedia',
+  'slab-copy':
+    'Freeze-drying of slabs: 12.5 mm of 75 to 85 % water in 14 to 18 h, in proportion to the square of the depth; read in a copy without title or year',
   'us-atmosphere-1976': 'U.S. Standard Atmosphere, 1976',
   'us-customary': 'NIST Weights and Measures, exact equivalents of U.S. customary units',
   'usda-sr28': 'USDA National Nutrient Database for Standard Reference, Release 28 (2015)',

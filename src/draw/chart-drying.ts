@@ -1,11 +1,11 @@
 import type { DryingFacts, DryingSeries } from './facts.ts';
 import { openFaces } from './faces.ts';
-import { chart, colours, lineMarks } from './look.ts';
+import { aheadMarks, curve, key, keyPx, pointsAhead } from './chart-drying-marks.ts';
+import { chart, colours } from './look.ts';
 import { type Body, type Mark, picture, type Picture, textMark } from './picture.ts';
 
 const leftPx = 132;
 const rightPx = 240;
-const keyPx = 46;
 const curveMostPx = 560;
 const curveLeastPx = 240;
 const bandPx = 200;
@@ -25,65 +25,6 @@ function apart(wanted: readonly number[], stepPx: number, mostPx: number): numbe
   return out;
 }
 
-function curve(series: readonly DryingSeries[], field: string, showsPoints: boolean): Mark[] {
-  return series.flatMap((_, i): Mark[] => {
-    const { colour, dash } = lineMarks[i % lineMarks.length]!;
-    const at = { x: { scale: 'hours', field: 'hours' }, y: { scale: field, field } };
-    return [
-      {
-        type: 'line',
-        name: 'curve',
-        from: { data: `weights${i}` },
-        encode: {
-          enter: {
-            ...at,
-            stroke: { value: colour },
-            strokeWidth: { value: chart.linePx },
-            strokeDash: { value: [...dash] },
-          },
-        },
-      },
-      ...(showsPoints
-        ? [
-            {
-              type: 'symbol',
-              name: 'weighing',
-              from: { data: `weights${i}` },
-              encode: {
-                enter: {
-                  ...at,
-                  size: { value: chart.pointArea },
-                  fill: { value: colours.paper },
-                  stroke: { value: colour },
-                  strokeWidth: { value: chart.linePx - 1 },
-                },
-              },
-            } as Mark,
-          ]
-        : []),
-    ];
-  });
-}
-
-/** A stretch of a line as it is drawn, before its name. */
-function key(i: number, xPx: number, yPx: number): Mark {
-  const { colour, dash } = lineMarks[i % lineMarks.length]!;
-  return {
-    type: 'rule',
-    name: 'key',
-    encode: {
-      enter: {
-        x: { value: xPx },
-        x2: { value: xPx + keyPx },
-        y: { value: yPx },
-        stroke: { value: colour },
-        strokeWidth: { value: chart.linePx },
-        strokeDash: { value: [...dash] },
-      },
-    },
-  };
-}
-
 /** The weights of a batch over time, the weight expected of it when dry, and below how near it is to steady. */
 export async function drawDrying(facts: DryingFacts): Promise<Picture[]> {
   const { series } = facts;
@@ -91,22 +32,18 @@ export async function drawDrying(facts: DryingFacts): Promise<Picture[]> {
   const hasBand = series.some(({ points }) => points.length > 2);
   return [
     await picture(facts.title, facts.caption, (widthPx, roomPx) =>
-      dryingBody(series, widthPx, roomPx, hasBand),
+      dryingBody(facts, widthPx, roomPx, hasBand),
     ),
   ];
 }
 
-function dryingBody(
-  series: readonly DryingSeries[],
-  widthPx: number,
-  roomPx: number,
-  hasBand: boolean,
-): Body {
+function dryingBody(facts: DryingFacts, widthPx: number, roomPx: number, hasBand: boolean): Body {
+  const { series, ahead } = facts;
   const belowPx = (hasBand ? betweenPx + bandPx : 0) + axisPx;
   const curvePx = Math.max(curveLeastPx, Math.min(curveMostPx, roomPx - belowPx));
   const plotPx = widthPx - leftPx - rightPx;
   const all = series.flatMap(({ points }) => points);
-  const mostHours = Math.max(1, ...all.map(({ hours }) => hours));
+  const mostHours = Math.max(1, ...all.map(({ hours }) => hours), ahead?.latestHours ?? 0);
   const expected = series.flatMap(({ expectedG }) => (expectedG === null ? [] : [expectedG]));
   const mostG = Math.max(...all.map(({ g }) => g), ...expected) * 1.05;
   const showsPoints = all.length <= chart.mostPoints;
@@ -124,6 +61,9 @@ function dryingBody(
     expected.length === 0
       ? ''
       : `expected dry: ${figure(low)}${high - low < 0.5 ? '' : ` to ${figure(high)}`} g`;
+  // Under the line nothing is ever weighed; above it the curve comes down.
+  const underY = Math.max(yOf(low), yOf(high)) + chart.textPx + 6;
+  const expectedWordsY = underY < curvePx - 8 ? underY : yOf(high) - 14;
   const hoursAxis = {
     orient: 'bottom',
     scale: 'hours',
@@ -134,10 +74,13 @@ function dryingBody(
   return {
     heightPx: curvePx + belowPx,
     spec: {
-      data: series.map((one, i) => ({
-        name: `weights${i}`,
-        values: one.points.map(({ hours, g }) => ({ hours, g, overLastG: g - lastOf(one) })),
-      })),
+      data: series.flatMap((one, i) => [
+        {
+          name: `weights${i}`,
+          values: one.points.map(({ hours, g }) => ({ hours, g, overLastG: g - lastOf(one) })),
+        },
+        { name: `ahead${i}`, values: ahead === null ? [] : pointsAhead(one, ahead.readyHours) },
+      ]),
       scales: [
         {
           name: 'hours',
@@ -168,6 +111,7 @@ function dryingBody(
             ...(hasBand ? [{ ...hoursAxis, title: '' }] : [hoursAxis]),
           ],
           marks: [
+            ...aheadMarks(facts, curvePx),
             ...(expected.length === 0
               ? []
               : [
@@ -185,7 +129,7 @@ function dryingBody(
                       },
                     },
                   } as Mark,
-                  textMark(expectedSays, leftPx + 14, yOf(high) - 14, { name: 'expected-words', bold: true }),
+                  textMark(expectedSays, leftPx + 14, expectedWordsY, { name: 'expected-words', bold: true }),
                 ]),
             ...curve(series, 'g', showsPoints),
             ...series.flatMap((one, i): Mark[] => [

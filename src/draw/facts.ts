@@ -67,6 +67,12 @@ export interface DryingFacts {
   readonly title: string;
   readonly caption: readonly string[];
   readonly series: readonly DryingSeries[];
+  /** When it should be dry, h since loading; null when it is, or when nothing can be said. */
+  readonly ahead: {
+    readonly readyHours: number;
+    readonly earliestHours: number;
+    readonly latestHours: number;
+  } | null;
 }
 
 export interface StockFacts {

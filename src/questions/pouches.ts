@@ -1,7 +1,7 @@
 import { steadinessOf } from '#core/meal.ts';
-import { loadHours } from '#house/cooking.ts';
 import { dryOf, isSealedFrom } from '#house/dryness.ts';
 import { batchNumbered, factsOfBatch, loadedBatch } from '#house/figures.ts';
+import { aheadLines, dryingAhead } from '#house/forecast.ts';
 import { flag, massG, optional } from '#words/parts.ts';
 import {
   sayBatch,
@@ -188,7 +188,6 @@ export const isDry = question({
         );
         buttons.push({ label: `Card of B${batch.no}`, request: `/pouch B${batch.no}` });
       } else {
-        const { hours: usual, recorded } = loadHours(house);
         const why =
           verdict.because === 'wet by balance'
             ? 'by the recipe too much of it is still water'
@@ -198,7 +197,8 @@ export const isDry = question({
                 ? 'it takes two weighings that agree'
                 : 'its weight is not steady';
         lines.push(
-          `${head} not shown to be dry, ${why}; ${weight}. In the dryer for ${hours} h; ${recorded >= 3 ? `your loads take about ${sayNumber(Math.round(usual))} h` : 'a load takes about a day (common practice)'}.`,
+          `${head} not shown to be dry, ${why}; ${weight}. In the dryer for ${hours} h.`,
+          ...aheadLines(house, dryingAhead(house, batch, facts)),
         );
       }
     }

@@ -8,7 +8,10 @@ import { sayCodes, sayCount, sayMoment, sayMonth, sayNumber } from '#words/say.t
 import { type Answerer, seenBy } from '#chat/answerer.ts';
 import type { House } from '#house/house.ts';
 import { dryOf } from '#house/dryness.ts';
-import { type CookingPlan, cookingPlan, loadHours } from '#house/cooking.ts';
+import { usualLoadHours } from '#core/load-hours.ts';
+import { type CookingPlan, cookingPlan } from '#house/cooking.ts';
+import { aheadLines, dryingAhead, loadsKnown } from '#house/forecast.ts';
+import { factsOfBatch } from '#house/figures.ts';
 import { tripProblem } from '#house/trip-problem.ts';
 import { sayDayOf } from '#house/trips.ts';
 
@@ -66,8 +69,7 @@ export async function remind(
   const plan = () => {
     const house = standing(answerer, household, nowMs);
     const { watched, trips } = watch(house, answerer, short);
-    const hours = watched.drying.length === 0 ? 0 : loadHours(house).hours;
-    const all = remindersOf(watched, house.settings, days, nowMs, hours, own.wasReminded);
+    const all = remindersOf(watched, house.settings, days, nowMs, own.wasReminded);
     const due = isNight ? [] : all.filter(({ dueAtMs }) => dueAtMs <= nowMs);
     const later = Math.min(...nextLooks(house, answerer, all, today, nowMs));
     return { house, due, trips, later: isNight ? days.awake(nowMs) : later };
@@ -97,13 +99,21 @@ function watch(house: House, { stores }: Answerer, short: readonly ShortTrip[]) 
   const trips = short.filter(({ trip }) =>
     house.trips.all().some((t) => t.id === trip.id && !t.isOver && t.startsOn === trip.startsOn),
   );
+  const drying = own.drying(house.nowMs);
+  const known = drying.length === 0 ? undefined : loadsKnown(house);
   const watched: Watched = {
-    drying: own.drying(house.nowMs).map((no) => {
+    drying: drying.map((no) => {
       const batch = house.batches.find(no)!;
+      const ahead = dryingAhead(house, batch, factsOfBatch(house, batch), known);
       return {
         id: batch.id,
         loadedAtMs: batch.loadedAtMs,
         lastWeighedAtMs: batch.weighings.at(-1)?.atMs ?? null,
+        // A load that stands still is looked at again as soon as a weighing shows something.
+        readyAtMs:
+          typeof ahead === 'object'
+            ? ahead.readyMs
+            : batch.loadedAtMs + (ahead === 'stalled' ? 0 : usualLoadHours) * 3_600_000,
         isDry: batch.weighings.length > 0 && dryOf(house, batch).is === 'dry',
       };
     }),
@@ -202,14 +212,11 @@ function sayWeigh(house: House, about: string, nowMs: number): string[] {
   const batch = batchOfRow(house, id);
   if (!batch) return [];
   const hours = sayNumber(Math.round((nowMs - batch.loadedAtMs) / 3_600_000));
-  const { hours: usual, recorded } = loadHours(house);
-  const from =
-    recorded >= 3
-      ? `your loads take about ${sayNumber(Math.round(usual))} h`
-      : 'a load takes about a day (common practice, until three of yours are recorded)';
   const weighed = batch.weighings.length > 0 ? ', and its last weighing did not show it dry' : '';
+  const ahead = dryingAhead(house, batch, factsOfBatch(house, batch));
   return [
-    `B${batch.no}, ${batch.recipe.name}: time to weigh. It has been drying for ${hours} h${weighed}; ${from}. /weigh B${batch.no} and ${sayCount(batch.trays.length, 'weight')}.`,
+    `B${batch.no}, ${batch.recipe.name}: time to weigh. In the dryer for ${hours} h${weighed}. /weigh B${batch.no} and ${sayCount(batch.trays.length, 'weight')}.`,
+    ...(ahead === 'stalled' ? aheadLines(house, ahead) : []),
   ];
 }
 

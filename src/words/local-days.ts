@@ -4,6 +4,9 @@ import type { LocalDays } from '#core/reminders.ts';
 /** Nobody is woken: from nine in the evening to eight in the morning nothing is posted. Chosen. */
 const eveningHour = 21;
 const morningHour = 8;
+/** Nobody gets up to seal pouches: from ten in the evening to six in the morning. Chosen. */
+const sleepFromHour = 22;
+const sleepToHour = 6;
 
 /** The calendar of a zone, clock changes included. @param zone IANA name */
 export function localDays(zone: string): LocalDays {
@@ -18,6 +21,15 @@ export function localDays(zone: string): LocalDays {
       const moment = DateTime.fromMillis(ms, { zone });
       if (moment.hour < morningHour) return morning(moment);
       return moment.hour >= eveningHour ? morning(moment.plus({ days: 1 })) : ms;
+    },
+    isAsleep: (ms) => {
+      const { hour } = DateTime.fromMillis(ms, { zone });
+      return hour >= sleepFromHour || hour < sleepToHour;
+    },
+    eveningBefore: (ms) => {
+      const moment = DateTime.fromMillis(ms, { zone });
+      const evening = moment.set({ hour: eveningHour, minute: 0, second: 0, millisecond: 0 });
+      return (evening <= moment ? evening : evening.minus({ days: 1 })).toMillis();
     },
   };
 }

@@ -61,6 +61,11 @@ export function sayMoment(ms: number, zone: string): string {
   return DateTime.fromMillis(ms, { zone }).setLocale('en-GB').toFormat('ccc d LLL HH:mm');
 }
 
+/** '18:20'. */
+export function sayClock(ms: number, zone: string): string {
+  return DateTime.fromMillis(ms, { zone }).toFormat('HH:mm');
+}
+
 /** 'May 2029' from an ISO day. */
 export function sayMonth(iso: string): string {
   return DateTime.fromISO(iso, { zone: 'UTC' }).setLocale('en-GB').toFormat('LLL yyyy');

@@ -1,7 +1,8 @@
-// Witness: none outside; the kinetics are assumed (src/bench/dry.ts) and held against the table of simulations that the
+// Witness: none outside; the kinetics are assumed (src/bench/simulated-loads.ts) and held against the table of simulations that the
 // limits were chosen by: false dry above 8 % moisture never while the dryer runs, 5.9 % and 30 % before.
 import { describe, expect, test } from 'vitest';
-import { falseDryRate, simulate, slow, stopped, usual } from '../../src/bench/dry.ts';
+import { falseDryRate, simulate } from '../../src/bench/dry.ts';
+import { slow, stopped, usual } from '../../src/bench/simulated-loads.ts';
 
 const rule = (scaleG: number, trayByTray: boolean, balance: boolean) => ({
   scaleG,

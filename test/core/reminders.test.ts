@@ -16,7 +16,7 @@ function due(
   was: readonly string[] = [],
 ) {
   const all = { ...defaultSettings, zone: 'Europe/Berlin', ...settings };
-  return remindersOf({ ...none, ...watched }, all, localDays(all.zone), at(now), 24, (about) =>
+  return remindersOf({ ...none, ...watched }, all, localDays(all.zone), at(now), (about) =>
     was.includes(about),
   ).map(({ kind, dueAtMs }) => `${kind} ${new Date(dueAtMs).toISOString()}`);
 }
@@ -24,16 +24,17 @@ function due(
 const loaded = {
   id: 3,
   loadedAtMs: at('2027-05-03T10:00:00Z'),
+  readyAtMs: at('2027-05-04T06:00:00Z'),
   lastWeighedAtMs: null,
   isDry: false,
 } as const;
 
 test('a load is to be weighed when it should be ready, and after a weighing that came too early', () => {
-  expect(weighDueMs(loaded, 20, 2)).toBe(loaded.loadedAtMs + 20 * hourMs);
+  expect(weighDueMs(loaded, 2)).toBe(loaded.loadedAtMs + 20 * hourMs);
   const weighed = (hours: number) => ({ ...loaded, lastWeighedAtMs: loaded.loadedAtMs + hours * hourMs });
-  expect(weighDueMs(weighed(5), 20, 2)).toBe(loaded.loadedAtMs + 20 * hourMs);
-  expect(weighDueMs(weighed(21), 20, 2)).toBe(loaded.loadedAtMs + 23 * hourMs);
-  expect(weighDueMs({ ...weighed(21), isDry: true }, 20, 2)).toBeUndefined();
+  expect(weighDueMs(weighed(5), 2)).toBe(loaded.loadedAtMs + 20 * hourMs);
+  expect(weighDueMs(weighed(21), 2)).toBe(loaded.loadedAtMs + 23 * hourMs);
+  expect(weighDueMs({ ...weighed(21), isDry: true }, 2)).toBeUndefined();
 });
 
 test('a seal is checked 48 hours after sealing, and no more when two weeks have passed', () => {

@@ -45,6 +45,7 @@ const dryingFacts = (series: DryingFacts['series'], title = 'B4 Bean pot: drying
   is: 'drying',
   title,
   caption: ['3000 g wet on 4 trays. Expected dry: about 728 g.'],
+  ahead: null,
   series,
 });
 
@@ -86,6 +87,25 @@ describe('drying', () => {
     const { width, height, colours } = await seen(picture!.png);
     expect(Math.max(width, height)).toBeLessThan(1280);
     if (points.length > 1) expect(colours).toContain(lineMarks[0].colour);
+  });
+
+  test('what is still to come is drawn to the hour it should be dry, before its band ends', async () => {
+    const points = [
+      [0, 3000],
+      [10, 1600],
+      [15, 1150],
+    ] as const;
+    const ahead = { readyHours: 24, earliestHours: 21, latestHours: 27 };
+    const [picture] = await drawChart({ ...dryingFacts([drying(points)]), ahead });
+    const { marks } = structure(picture!.svg);
+    expect(marks).toMatchObject({ ahead: 1, 'ahead-band': 1, 'ahead-hour': 1 });
+    const way = /role-mark ahead"[\s\S]*?d="M([^"]+)"/.exec(picture!.svg)![1]!.split('L');
+    const [first, last] = [way[0]!, way.at(-1)!].map((point) => point.split(',').map(Number));
+    // From the last weighing down to the weight expected when dry.
+    expect(first![0]!).toBeLessThan(last![0]!);
+    expect(first![1]!).toBeLessThan(last![1]!);
+    const none = await drawChart(dryingFacts([drying(points)]));
+    expect(structure(none[0]!.svg).marks.ahead).toBeUndefined();
   });
 
   test('a thousand weighings are one line without points', async () => {

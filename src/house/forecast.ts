@@ -1,0 +1,198 @@
+import { sumThresholdG } from '#core/dryness.ts';
+import {
+  type Forecast,
+  type LoadWeight,
+  type OwnPace,
+  type PastForecast,
+  type PastLoad,
+  forecastBeforeLoading,
+  forecastByWeights,
+  hasStalled,
+  ownPace,
+  waterForHours,
+} from '#core/forecast.ts';
+import { type BatchFacts, wholeWeights } from '#core/meal.ts';
+import type { Batch } from '#core/records.ts';
+import { depthMm } from '#core/scaling.ts';
+import { localDays } from '#words/local-days.ts';
+import { sayClock, sayG, sayMoment } from '#words/say.ts';
+import { dryOf } from './dryness.ts';
+import { factsOfBatch } from './figures.ts';
+import type { House } from './house.ts';
+
+const hourMs = 3_600_000;
+/** Loads that are looked back on. */
+const latestLoads = 20;
+
+/** When a batch will be dry, ms. */
+export interface ReadyAt {
+  readonly readyMs: number;
+  readonly earliestMs: number;
+  readonly latestMs: number;
+  /** Own loads it rests on; 0 for none. */
+  readonly loads: number;
+  readonly by: 'weights' | 'loading';
+}
+
+export type DryingAhead = ReadyAt | 'stalled' | undefined;
+
+/** How a batch lay in the dryer, for the next one to be compared with. */
+interface Dried {
+  readonly load: PastLoad;
+  readonly forecast: PastForecast | undefined;
+}
+
+const loadWeights = (batch: Batch, wetG: number): LoadWeight[] => [
+  { hours: 0, massG: wetG },
+  ...wholeWeights(batch).map(({ atMs, massG }) => ({ hours: (atMs - batch.loadedAtMs) / hourMs, massG })),
+];
+
+/** The food of the fullest tray, mm deep; null until the trays' size is known. */
+export function deepestMm(house: House, batch: Pick<Batch, 'trays'>): number | null {
+  const { dryer } = house.settings;
+  if (!dryer?.widthMm || !dryer.lengthMm) return null;
+  return depthMm(Math.max(...batch.trays.map(({ wetG }) => wetG)), (dryer.widthMm * dryer.lengthMm) / 100);
+}
+
+/** A load that was shown to be dry: the first weight that already was the last one tells when. */
+function driedLoad(house: House, batch: Batch): Dried | undefined {
+  if (batch.mix !== null || batch.weighings.length === 0) return undefined;
+  const facts = factsOfBatch(house, batch);
+  if (dryOf(house, batch, facts).is !== 'dry') return undefined;
+  const weights = loadWeights(batch, facts.wetG);
+  const dryG = weights.at(-1)!.massG;
+  const at = weights.findIndex(({ massG }) => Math.abs(massG - dryG) <= sumThresholdG(dryG));
+  const tookHours = weights[at]!.hours;
+  if (tookHours <= 0) return undefined;
+  const line = { factor: 1, spreadFraction: 0, loads: 0 };
+  const before =
+    facts.expectedDryG === null
+      ? undefined
+      : forecastByWeights(weights.slice(0, at), facts.expectedDryG, line);
+  return {
+    load: { waterG: facts.wetG - dryG, hours: tookHours, depthMm: deepestMm(house, batch) },
+    forecast: before && { saidHours: before.readyHours, tookHours },
+  };
+}
+
+/** What this house's loads have shown. */
+export interface LoadsKnown {
+  readonly pace: OwnPace;
+  readonly loads: readonly PastLoad[];
+}
+
+export function loadsKnown(house: House): LoadsKnown {
+  const dried = house.batches.latest(latestLoads).flatMap((batch) => driedLoad(house, batch) ?? []);
+  return {
+    pace: ownPace(dried.flatMap(({ forecast }) => forecast ?? [])),
+    loads: dried.map(({ load }) => load),
+  };
+}
+
+/**
+ * When a batch that is drying will be dry: by its weights, else by its water and the house's loads.
+ * @returns 'stalled' where it hardly loses water though much is left; undefined where nothing can be said
+ */
+export function dryingAhead(
+  house: House,
+  batch: Batch,
+  facts: BatchFacts,
+  known = loadsKnown(house),
+): DryingAhead {
+  const { expectedDryG } = facts;
+  if (expectedDryG === null || expectedDryG >= facts.wetG) return undefined;
+  const weights = loadWeights(batch, facts.wetG);
+  if (hasStalled(weights, expectedDryG)) return 'stalled';
+  const byWeights = forecastByWeights(weights, expectedDryG, known.pace);
+  if (weights.length > 1) {
+    if (byWeights === undefined) return undefined;
+    // It takes a second weighing to show it dry, so it is never sooner than that.
+    const soonest = weights.at(-1)!.hours + house.settings.steadyGapHours;
+    const readyHours = Math.max(soonest, byWeights.readyHours);
+    return at(
+      batch,
+      {
+        readyHours,
+        earliestHours: Math.max(soonest, byWeights.earliestHours),
+        latestHours: Math.max(readyHours, byWeights.latestHours),
+      },
+      known.pace.loads,
+      'weights',
+    );
+  }
+  const { loads, ...before } = forecastBeforeLoading(
+    facts.wetG - expectedDryG,
+    deepestMm(house, batch),
+    known.loads,
+  );
+  return at(batch, before, loads < 3 ? 0 : loads, 'loading');
+}
+
+function at({ loadedAtMs }: Batch, forecast: Forecast, loads: number, by: ReadyAt['by']): ReadyAt {
+  return {
+    readyMs: loadedAtMs + forecast.readyHours * hourMs,
+    earliestMs: loadedAtMs + forecast.earliestHours * hourMs,
+    latestMs: loadedAtMs + forecast.latestHours * hourMs,
+    loads,
+    by,
+  };
+}
+
+const halfHourMs = hourMs / 2;
+/** To the half hour: a forecast is no clock. */
+const rounded = (ms: number): number => Math.round(ms / halfHourMs) * halfHourMs;
+
+/** 'about Sat 3 May 20:30, between 17:00 and 23:00'; 'about Sat 3 May 20:30, 23:00 at the latest'. */
+export function sayReady({ readyMs, earliestMs, latestMs }: ReadyAt, zone: string): string {
+  const days = localDays(zone);
+  const [from, ready, to] = [rounded(earliestMs), rounded(readyMs), rounded(latestMs)];
+  const near = (ms: number) =>
+    days.dayOf(ms) === days.dayOf(ready) ? sayClock(ms, zone) : sayMoment(ms, zone);
+  const about = `about ${sayMoment(ready, zone)}`;
+  if (to <= ready) return about;
+  return from >= ready
+    ? `${about}, ${near(to)} at the latest`
+    : `${about}, between ${near(from)} and ${near(to)}`;
+}
+
+/** What is said of a batch that is drying on, in a line or two; nothing where nothing can be said. */
+export function aheadLines(house: House, ahead: DryingAhead): string[] {
+  const { zone } = house.settings;
+  if (ahead === undefined) return [];
+  if (ahead === 'stalled')
+    return [
+      'It hardly loses water any more, though much is still to go. Does the pump run, is the door tight, is the chamber warm? Weigh it again in 2 h.',
+    ];
+  const why =
+    ahead.by === 'weights'
+      ? ahead.loads === 0
+        ? ''
+        : ` (as your last ${ahead.loads} loads went)`
+      : ahead.loads === 0
+        ? ' (a day is usual, 20 to 48 h at home: common practice)'
+        : ` (by your last ${ahead.loads} loads)`;
+  return [`Dry ${sayReady(ahead, zone)}${why}. Weigh it ${ahead.by === 'weights' ? 'again ' : ''}then.`];
+}
+
+/** Where a load would be ready in the night: how much to load for the evening before, where the house's loads tell. */
+export function nightLines(
+  house: House,
+  batch: Batch,
+  facts: BatchFacts,
+  known: LoadsKnown,
+  ahead: DryingAhead,
+): string[] {
+  const { zone, units } = house.settings;
+  if (typeof ahead !== 'object' || facts.expectedDryG === null) return [];
+  const days = localDays(zone);
+  const ready = rounded(ahead.readyMs);
+  if (!days.isAsleep(ready)) return [];
+  const eveningMs = days.eveningBefore(ready);
+  const waterG = waterForHours((eveningMs - batch.loadedAtMs) / hourMs, known.loads);
+  const wetG = waterG === undefined ? undefined : (waterG * facts.wetG) / (facts.wetG - facts.expectedDryG);
+  return [
+    wetG === undefined
+      ? 'That is in the night: dry food may wait warm under vacuum till morning.'
+      : `That is in the night. For ${sayClock(eveningMs, zone)} the load would be about ${sayG(Math.round(wetG / 50) * 50, units)}; or leave it under vacuum till morning.`,
+  ];
+}
