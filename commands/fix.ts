@@ -4,8 +4,10 @@ import { Refusal } from '#core/refusal.ts';
 import { batchNumbered, loadedBatch } from '#house/figures.ts';
 import { dryOf } from '#house/dryness.ts';
 import type { House } from '#house/house.ts';
-import { batchCode, optional, part, quantities } from '#words/parts.ts';
-import { sayCodes, sayG, sayMoment } from '#words/say.ts';
+import { stillThere, takeBack } from '#house/taking-back.ts';
+import { batchCode, optional, part, pouchCodes, quantities } from '#words/parts.ts';
+import { sayCodes, sayG, sayList, sayMoment } from '#words/say.ts';
+import { sure } from '#words/sure.ts';
 import { oneTray } from '#words/weigh-parts.ts';
 
 /** 'not 203 g': what stands there now, by which the weighing is found. */
@@ -17,12 +19,40 @@ const wrongG = optional(
     return found.value;
   }),
 );
-const rightG = part<number>('what it was, such as 230 g', (reading) => {
-  const [found] = quantities(reading, 'mass');
-  if (!found) return undefined;
-  reading.take(found.index);
-  return found.value;
-});
+const rightG = optional(
+  part<number>('what it was, such as 230 g', (reading) => {
+    const [found] = quantities(reading, 'mass');
+    if (!found) return undefined;
+    reading.take(found.index);
+    return found.value;
+  }),
+);
+/** 'Not eaten', 'not thrown away', 'still here': pouches that are there after all. */
+const notGone = optional(
+  part<true>('that it is still there, such as not eaten', (reading) => {
+    if (reading.all.some(({ is }) => is === 'quantity')) return undefined;
+    const isTold = reading.keyword('not', 'never', 'still') !== undefined;
+    if (!isTold) return undefined;
+    reading.takeWords(
+      ...'eaten used opened thrown discarded binned away out gone here there in stock it is was were'.split(
+        ' ',
+      ),
+    );
+    return true;
+  }),
+);
+/** 'Never happened', 'loaded twice': a batch that there was not. */
+const neverWas = optional(
+  part<true>('that it never happened', (reading) => {
+    const index = [...reading.left()].find((i) =>
+      /^(?:happened|twice|doubly|duplicate)$/.test(reading.all[i]!.plain),
+    );
+    if (index === undefined) return undefined;
+    reading.take(index);
+    reading.takeWords('never', 'loaded', 'recorded', 'was', 'is', 'a');
+    return true;
+  }),
+);
 
 interface Place {
   readonly batch: Batch;
@@ -35,47 +65,93 @@ interface Place {
 export default command({
   name: 'fix',
   alsoCalled: ['correct'],
-  usage: '/fix [batch] tray 2 230 g [not 203 g]',
-  summary: 'put a weight right that was typed wrong, in place',
+  usage: '/fix [batch] tray 2 230 g [not 203 g] · /fix B4-3 not eaten · /fix B7 never happened',
+  summary: 'put an old record right in place; what came after stays',
   examples: ['/fix B4 tray 2 209 g', '/fix B4 tray 2 191 g not 190 g'],
   help: [
+    '"B4-3 not eaten" puts a pouch back in stock, however long ago it was recorded as gone. "B7 never happened" takes a load back with what stands on it, after a tap.',
     'It changes the last weight of that tray; with "not 203 g" the one that stands there as 203 g, the loaded weight too. /undo takes it back.',
   ],
   records: true,
-  takes: { batch: optional(batchCode), tray: oneTray, wrongG, rightG },
-  run: ({ batch: no, tray, wrongG: wasG, rightG: isG }, house) => {
-    if (tray === undefined)
-      throw new Refusal('which-tray', 'I read the weight, but not of which tray: tray 2.');
-    if (!(isG > 0)) throw new Refusal('not-positive', 'A weight must be above zero.');
-    const place = placeMeant(house, no, tray, wasG);
-    const { batch } = place;
-    if (place.atMs === null) house.batches.mendTray(batch.id, tray, isG);
-    else house.batches.mendWeighing(batch.id, { trayNo: tray, atMs: place.atMs }, isG);
-    const now = batchNumbered(house, batch.no);
-    return {
-      place,
-      isG,
-      dry: dryOf(house, now).is,
-      sealed: [
-        ...house.pouches.ofBatch(batch.no),
-        ...house.batches.mixesOf(batch.no).flatMap((no) => house.pouches.ofBatch(no)),
-      ],
-      settings: house.settings,
-    };
+  takes: {
+    codes: optional(pouchCodes),
+    neverWas,
+    notGone,
+    batch: optional(batchCode),
+    sure,
+    tray: oneTray,
+    wrongG,
+    rightG,
   },
-  say: ({ place: { batch, trayNo, wasG, atMs }, isG, dry, sealed, settings }) => {
-    const g = (value: number) => sayG(value, settings.units);
-    const when = atMs === null ? 'as loaded' : `at ${sayMoment(atMs, settings.zone)}`;
-    return {
-      group: [
-        `B${batch.no}, tray ${trayNo}, ${when}: was ${g(wasG)}, now ${g(isG)}.`,
-        dry === 'dry' ? 'By its weights it counts as dry.' : 'By its weights it is not shown to be dry.',
-        ...(sealed.length > 0 ? [`${sayCodes(sealed)} stand on it: their water and dates follow.`] : []),
-      ].join('\n'),
-      did: `put tray ${trayNo} of B${batch.no} right: ${g(wasG)} to ${g(isG)}`,
-    };
+  run: ({ codes, neverWas: isNone, notGone: isThere, batch: no, sure: isSure, ...weight }, house) => {
+    if (codes && isThere) return { back: stillThere(house, codes) };
+    if (no !== undefined && isNone) {
+      const target = { entries: [], count: undefined, codes: undefined, batch: no, deed: 'loaded' };
+      return { undone: takeBack(house, target, isSure === true, `B${no} never happened`) };
+    }
+    return { weight: weightPutRight(house, no, weight) };
   },
+  say: ({ back, undone, weight }) =>
+    back
+      ? {
+          group: `${sayCodes(back)} ${back.length === 1 ? 'is' : 'are'} in stock again; all else stays as it is.`,
+          did: `put ${sayCodes(back)} back in stock, not gone after all`,
+        }
+      : undone
+        ? { group: `Taken back: ${sayList(undone)}.` }
+        : sayWeight(weight),
 });
+
+interface Weight {
+  readonly tray: number | undefined;
+  readonly wrongG: number | undefined;
+  readonly rightG: number | undefined;
+}
+
+function weightPutRight(house: House, no: number | undefined, { tray, wrongG: wasG, rightG: isG }: Weight) {
+  if (isG === undefined)
+    throw new Refusal(
+      'missing',
+      'I still need what it was, such as tray 2 230 g, or which pouch is not eaten.',
+    );
+  if (tray === undefined)
+    throw new Refusal('which-tray', 'I read the weight, but not of which tray: tray 2.');
+  if (!(isG > 0)) throw new Refusal('not-positive', 'A weight must be above zero.');
+  const place = placeMeant(house, no, tray, wasG);
+  const { batch } = place;
+  if (place.atMs === null) house.batches.mendTray(batch.id, tray, isG);
+  else house.batches.mendWeighing(batch.id, { trayNo: tray, atMs: place.atMs }, isG);
+  const now = batchNumbered(house, batch.no);
+  return {
+    place,
+    isG,
+    dry: dryOf(house, now).is,
+    sealed: [
+      ...house.pouches.ofBatch(batch.no),
+      ...house.batches.mixesOf(batch.no).flatMap((mix) => house.pouches.ofBatch(mix)),
+    ],
+    settings: house.settings,
+  };
+}
+
+function sayWeight({
+  place: { batch, trayNo, wasG, atMs },
+  isG,
+  dry,
+  sealed,
+  settings,
+}: ReturnType<typeof weightPutRight>) {
+  const g = (value: number) => sayG(value, settings.units);
+  const when = atMs === null ? 'as loaded' : `at ${sayMoment(atMs, settings.zone)}`;
+  return {
+    group: [
+      `B${batch.no}, tray ${trayNo}, ${when}: was ${g(wasG)}, now ${g(isG)}.`,
+      dry === 'dry' ? 'By its weights it counts as dry.' : 'By its weights it is not shown to be dry.',
+      ...(sealed.length > 0 ? [`${sayCodes(sealed)} stand on it: their water and dates follow.`] : []),
+    ].join('\n'),
+    did: `put tray ${trayNo} of B${batch.no} right: ${g(wasG)} to ${g(isG)}`,
+  };
+}
 
 /** Grams that are the same weight as typed. */
 const alike = (a: number, b: number): boolean => Math.abs(a - b) < 0.5;

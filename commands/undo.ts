@@ -1,25 +1,84 @@
 import { command } from '#chat/command.ts';
-import { barsLost, liftedByTap } from '#house/lifting.ts';
+import { takeBack } from '#house/taking-back.ts';
+import { batchCode, flag, optional, part, pouchCodes } from '#words/parts.ts';
+import { sayList } from '#words/say.ts';
 import { sure } from '#words/sure.ts';
+
+/** 'entry 12': as buttons name what they take back. */
+const entries = optional(
+  part<number[]>('an entry', (reading) => {
+    const found: number[] = [];
+    for (const index of reading.left()) {
+      const token = reading.all[index]!;
+      if (token.is !== 'number' || !reading.wordBefore(index, 'entry')) continue;
+      reading.take(index, index - 1);
+      found.push(token.value);
+    }
+    return found.length === 0 ? undefined : found;
+  }),
+);
+
+/** 'the last two', '2'. */
+const lastFew = optional(
+  part<number>('how many, such as last two', (reading) => {
+    const index = [...reading.left()].find((i) => reading.all[i]!.is === 'number');
+    const token = index === undefined ? undefined : reading.all[index]!;
+    reading.keyword('last');
+    if (index === undefined || token?.is !== 'number' || !(token.value >= 1 && token.value <= 10))
+      return undefined;
+    reading.take(index);
+    reading.takeWords('things', 'entries', 'changes', 'records', 'ones');
+    return Math.round(token.value);
+  }),
+);
+
+const deeds = ['sealed', 'loaded', 'weighed', 'used', 'discarded', 'rated', 'packed', 'found'] as const;
+const spoken: Readonly<Record<string, (typeof deeds)[number]>> = {
+  sealing: 'sealed',
+  loading: 'loaded',
+  weighing: 'weighed',
+  rating: 'rated',
+  packing: 'packed',
+  eaten: 'used',
+};
+const deed = optional(
+  part<string>('what was done, such as the sealing', (reading) => {
+    const index = [...reading.left()].find(
+      (i) =>
+        deeds.some((word) => word === reading.all[i]!.plain) || Object.hasOwn(spoken, reading.all[i]!.plain),
+    );
+    if (index === undefined) return undefined;
+    const { plain } = reading.all[index]!;
+    reading.take(index);
+    return spoken[plain] ?? plain;
+  }),
+);
 
 export default command({
   name: 'undo',
-  usage: '/undo',
-  summary: 'take back the last thing recorded in this chat, again and again',
-  examples: ['/undo'],
+  usage: '/undo [last two] [the sealing of B4] [B4-2] [put back]',
+  summary: 'take back the last thing recorded in this chat, or one thing named',
+  examples: ['/undo', '/undo last two', '/undo the sealing of B4'],
   help: [
-    'It refuses, with the reason, where a later change stands on it. /log shows what was recorded.',
+    'What stands on a change is named and goes with it, after a tap. So is what somebody else recorded. /log shows what was recorded.',
+    '"/undo redo" puts back what was taken back last.',
     'Where it would let somebody have again what must never be served to them, a grown-up confirms it by a tap.',
   ],
   records: true,
-  takes: { sure },
-  run: ({ sure: isSure }, house) => {
-    const before = house.eaters.all();
-    const did = house.journal.undoLast();
-    // Asked about after the fact: a question takes back the taking back.
-    for (const { name, lost } of barsLost(before, house.eaters.all()))
-      liftedByTap(house, name, lost, isSure === true, '');
-    return did;
+  takes: {
+    sure,
+    redo: flag('redo'),
+    entries,
+    codes: optional(pouchCodes),
+    batch: optional(batchCode),
+    deed,
+    count: lastFew,
   },
-  say: (did) => ({ group: `Taken back: ${did}.` }),
+  run: ({ sure: isSure, redo, entries: ids = [], codes, batch, deed: did, count }, house) => ({
+    redone: redo ? house.journal.redo() : undefined,
+    undone: redo ? [] : takeBack(house, { entries: ids, count, codes, batch, deed: did }, isSure === true),
+  }),
+  say: ({ redone, undone }) => ({
+    group: redone === undefined ? `Taken back: ${sayList(undone)}.` : `Put back: ${redone}.`,
+  }),
 });

@@ -200,7 +200,7 @@ async function check(house: TestHouse): Promise<void> {
   const picked = pouches.length === 0 ? '' : await house.ask('/pick');
   const seen = seenBy(house.house, 1, {
     member: { id: 1, name: 'Ana' },
-    journal: { undoLast: () => '', latest: () => [] },
+    journal: { lastHere: () => [], standingOn: () => [], undo: () => '', redo: () => '', latest: () => [] },
     status: null,
     sure: false,
     tapped: false,

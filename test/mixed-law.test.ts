@@ -74,7 +74,13 @@ test('mixed pouches: masses balance to the gram, no part is forgotten, no damp p
       expect(answer).toContain('Sealed M5-1');
       const seen = seenBy({ ...house.house, foods }, 1, {
         member: house.house.stores.households.members(1)[0]!,
-        journal: { undoLast: () => '', latest: () => [] },
+        journal: {
+          lastHere: () => [],
+          standingOn: () => [],
+          undo: () => '',
+          redo: () => '',
+          latest: () => [],
+        },
         status: null,
         sure: false,
         tapped: false,

@@ -70,7 +70,7 @@ test('sealing, card, stock and label say it', () => {
 const seenOf = (house: ReturnType<typeof openTestHouse>) =>
   seenBy(house.house, 1, {
     member: { id: 1, name: 'Ana' },
-    journal: { undoLast: () => '', latest: () => [] },
+    journal: { lastHere: () => [], standingOn: () => [], undo: () => '', redo: () => '', latest: () => [] },
     status: null,
     sure: false,
     tapped: false,

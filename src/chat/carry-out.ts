@@ -52,7 +52,10 @@ export function lookIn(
     sure: false,
     tapped: message.button !== null,
     journal: {
-      undoLast: () => stores.journal.undoLast(author),
+      lastHere: (count) => stores.journal.lastOf(author, count),
+      standingOn: (entry) => stores.journal.standingOn(household, entry),
+      undo: (entry) => stores.journal.undo(author, entry),
+      redo: () => stores.journal.redo(author),
       latest: (count) => stores.journal.latest(household, count),
     },
     status: runsIt(answerer, message) ? (answerer.status ?? null) : null,

@@ -18,6 +18,19 @@ export interface HelpRecord {
   readonly help: readonly string[];
 }
 
+/** What was recorded, and the taking back of it. */
+export interface HouseJournal {
+  /** The last standing entries of this chat, the newest first. */
+  lastHere(count: number): number[];
+  /** Later entries that stand on one. */
+  standingOn(entry: number): number[];
+  /** Takes one entry back and says what it was. */
+  undo(entry: number): string;
+  /** Puts back what was taken back last. */
+  redo(): string;
+  latest(count: number): Entry[];
+}
+
 /** All that a request may touch: the records of one household, never another's. */
 export interface House extends Omit<Records, 'settings'> {
   readonly household: number;
@@ -32,7 +45,7 @@ export interface House extends Omit<Records, 'settings'> {
   readonly sure: boolean;
   /** A button was pressed, nothing was typed. */
   readonly tapped: boolean;
-  readonly journal: { undoLast(): string; latest(count: number): Entry[] };
+  readonly journal: HouseJournal;
   /** Every request there is, as /help tells of it. */
   readonly requests: readonly HelpRecord[];
   /** Where pouches' cards open, such as a bot's link; null in the terminal. */

@@ -1,6 +1,6 @@
 import { restG } from '#core/rest.ts';
 import { partlySealed } from '#house/dryness.ts';
-import { batchNumbered, factsOfBatch } from '#house/figures.ts';
+import { factsOfBatch, loadedBatch } from '#house/figures.ts';
 import { sayCodes, sayG } from '#words/say.ts';
 import { aboutParts, batchAbout } from './about.ts';
 import { question } from './question.ts';
@@ -10,7 +10,7 @@ export const unsealed = question({
   asked: ['how much of B4 is not sealed yet?'],
   takes: aboutParts,
   answer: (asked, house) => {
-    const batch = batchNumbered(house, batchAbout(house, asked));
+    const batch = loadedBatch(house, batchAbout(house, asked));
     const { dryG } = factsOfBatch(house, batch);
     const head = `B${batch.no}, ${batch.recipe.name}:`;
     if (dryG === null) return `${head} not weighed since it was loaded, so nothing can be sealed yet.`;

@@ -14,6 +14,7 @@ import {
   sayMoment,
   sayNumber,
 } from '#words/say.ts';
+import { entryOf } from '#house/entries.ts';
 import { aboutParts, batchAbout, pouchesAbout } from './about.ts';
 import { question } from './question.ts';
 import type { House } from '#house/house.ts';
@@ -27,28 +28,6 @@ const deeds = {
   discarded: 'discarded',
 } as const;
 const did = (word: keyof typeof deeds) => flag(word);
-
-/** The last that the journal knows of a pouch or batch that is about such a deed. */
-function entryOf(house: House, codes: readonly string[], verb: string | undefined) {
-  return house.journal
-    .latest(2000)
-    .filter((entry) => entry.undoneBy === null)
-    .find(
-      ({ did: text }) =>
-        codes.some((code) => mentions(text, code)) && (verb === undefined || text.includes(verb)),
-    );
-}
-
-/** Whether an entry names a code, alone or within a row such as 'B1-2 to B1-5'. */
-function mentions(text: string, code: string): boolean {
-  const [batch, no] = code.slice(1).split('-');
-  if (no === undefined) return new RegExp(`\\b[BM]${batch}(?![\\d])`).test(text);
-  for (const m of text.matchAll(/\b[BM](\d+)-(\d+)(?: to (?:[BM]\d+-)?(\d+))?/g)) {
-    if (m[1] !== batch) continue;
-    if (Number(no) >= Number(m[2]) && Number(no) <= Number(m[3] ?? m[2])) return true;
-  }
-  return false;
-}
 
 const stateLine = (house: House, pouch: Pouch): string => {
   const code = sayCode(pouch);

@@ -38,8 +38,13 @@ function standing(answerer: Answerer, household: number, nowMs: number): House {
     sure: false,
     tapped: false,
     journal: {
-      undoLast: () => {
+      lastHere: () => [],
+      standingOn: () => [],
+      undo: () => {
         throw new Error('a reminder takes nothing back');
+      },
+      redo: () => {
+        throw new Error('a reminder puts nothing back');
       },
       latest: (count) => answerer.stores.journal.latest(household, count),
     },

@@ -83,6 +83,9 @@ export function pouchStore(db: Db) {
   const leave = db.prepare(
     `UPDATE pouch SET state = :state, gone_at_ms = :atMs, gone_why = :why WHERE household = :household AND id = :id`,
   );
+  const restock = db.prepare(
+    `UPDATE pouch SET state = 'stock', gone_at_ms = NULL, gone_why = NULL WHERE household = ? AND id = ?`,
+  );
   const asPouch = (row: PouchRow): Pouch => ({
     ...row,
     isMixed: row.isMixed === 1,
@@ -134,6 +137,8 @@ export function pouchStore(db: Db) {
     /** Notes what a pouch was found to be; g weighed when resealed, eaten when opened. */
     note: (id: number, what: Finding, atMs: number, netG: number | null = null): void =>
       void note.run({ household, id, what, atMs, netG }),
+    /** A pouch that was recorded as gone and is still there. */
+    restock: (id: number): void => void restock.run(household, id),
     leave: (id: number, state: 'used' | 'discarded', why: string | null, atMs: number): void =>
       void leave.run({ household, id, state, why, atMs }),
   });

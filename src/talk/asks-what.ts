@@ -6,8 +6,6 @@ export const history: Reader = (look) => {
   if (isAsking(look) && look.said.codes.length > 0 && look.has('pack')) return ask('whatof', about(look), 5);
   if (isAsking(look) && about(look) !== '' && look.says(/ how old /))
     return ask('whatof', `${about(look)} when loaded`, 6);
-  // To take back one thing out of the middle is not possible yet: what became of it is shown.
-  if (look.has('undo') && about(look) !== '') return ask('whatof', about(look), 6);
   const what = about(look);
   if (!isAsking(look) || what === '') return undefined;
   if (look.says(/ (?:may|can|could|allowed|should|safe|ok|okay) /)) return undefined;

@@ -126,24 +126,3 @@ export const finding: Reader = (look) => {
     holds: holdOf(look),
   };
 };
-
-/** 'Take that back', 'undo', 'that was a mistake'. */
-export const takingBack: Reader = (look) => {
-  const isIt = look.says(
-    / (?:take|took|taking) (?:that|it|this) back | undo | scrap that | revert | never mind that | (?:that|this|it) was (?:wrong|a mistake) | (?:delete|cancel|forget|remove) (?:that|it|the last(?: (?:one|entry|record))?) | my mistake | didn t mean (?:that|it) | wrong button | (?:it was|that was|i was) (?:just |only )?(?:a question|asking) | i (?:just |only )(?:asked|wanted to ask) /,
-  );
-  if (!isIt) return undefined;
-  const hasThing = look.said.codes.length + look.said.batches.length > 0;
-  const onlyAsked = look.says(/ question | asking | asked | to ask /);
-  return {
-    means: onlyAsked ? 'undoable' : 'undo',
-    words: '',
-    score: hasThing ? 2 : 5,
-    left: hasThing ? [look.textOf([...look.said.codes, ...look.said.batches].map(({ at }) => at))] : [],
-    holds: look.said.mood.asks
-      ? 'that reads as a question'
-      : / last (?:two|three|four|five|\d+|few) /.test(look.folded)
-        ? 'I take back one thing at a time, the last first'
-        : null,
-  };
-};
