@@ -5,6 +5,7 @@ import { batchNumbered, driedFacts, pouchCoded } from '#house/figures.ts';
 import {
   boilingPhrase,
   containsLines,
+  eatenDryPhrase,
   foundWetCaution,
   rawCaution,
   uncheckedCaution,
@@ -20,6 +21,7 @@ import { batchNamed, optional, type PouchCode, pouchCodes } from '#words/parts.t
 import type { House } from '#house/house.ts';
 import { sayCode, sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
 import { mixHolds } from '#words/mixed-words.ts';
+import { howBatchEaten } from '#house/eating.ts';
 
 export default command({
   name: 'pouch',
@@ -55,13 +57,22 @@ function cardOf(house: House, code: PouchCode) {
     batch,
     facts,
     figures: pouchFacts(pouch.dryG, facts, correctionFor(house, batch).correction),
+    eaten: howBatchEaten(house, batch),
     vouched: pouch.shownDry ? vouchedOf(house, batch, facts) : null,
     settings: house.settings,
     meal: mealOfBatch(house, pouch.batch),
   };
 }
 
-function cardLines({ pouch, batch, facts, figures, vouched, settings }: ReturnType<typeof cardOf>): string {
+function cardLines({
+  pouch,
+  batch,
+  facts,
+  figures,
+  eaten,
+  vouched,
+  settings,
+}: ReturnType<typeof cardOf>): string {
   const { zone } = settings;
   const absorber =
     pouch.absorberMl === null
@@ -78,7 +89,9 @@ function cardLines({ pouch, batch, facts, figures, vouched, settings }: ReturnTy
     ...(batch.mix ? [`Filled from ${mixHolds(batch.mix, settings.units)}.`] : []),
     `${sayG(pouch.dryG, settings.units)} dry, ${sayNumber(figures.servings)} servings; ${batch.mix ? '' : `${batch.isRaw ? 'loaded raw' : 'cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, `}sealed ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
     ...(pouch.checked ? [`Best by ${sayMonth(pouch.bestByOn!)} (a planning date).`] : []),
-    `Water: ${sayWater(figures.waterMl, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${batch.isRaw ? 'It need not boil: soak, then cook in a pot.' : boilingPhrase(settings.altitudeM)}`,
+    eaten.isDry
+      ? eatenDryPhrase(eaten)
+      : `Water: ${sayWater(figures.waterMl, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${batch.isRaw ? 'It need not boil: soak, then cook in a pot.' : boilingPhrase(settings.altitudeM)}`,
     `${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
     ...containsLines(facts.recipe),
     state,

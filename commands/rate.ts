@@ -7,6 +7,7 @@ import { optional, part, pouchesEaten, quantities } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 import { sayCode, sayCount, sayNumber, sayWater } from '#words/say.ts';
 import { ownEater } from '#house/self.ts';
+import { howBatchEaten } from '#house/eating.ts';
 
 /** '40 ml more', '1/4 cup less', 'water just right'. In ml; below zero for less. */
 const moreMl = optional(
@@ -139,6 +140,11 @@ export default command({
     }
     const batch = batchNumbered(house, code.batch);
     const facts = driedFacts(house, batch);
+    if (more !== undefined && howBatchEaten(house, batch).isDry)
+      throw new Refusal(
+        'eaten-dry',
+        `${pouch.meal} is eaten dry here, so no water was poured by my figure. With water from now on: /recipe ${pouch.meal} soaked`,
+      );
     const before = correctionFor(house, batch);
     const balanceMl = pouchFacts(pouch.dryG, facts).waterMl;
     const pouredMl = balanceMl * before.correction;

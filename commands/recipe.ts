@@ -21,6 +21,8 @@ import { untold } from '#foods/untold.ts';
 import { type Names, optional, part, takeMeal } from '#words/parts.ts';
 import { Ambiguous, Reading } from '#words/reading.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
+import { howEaten } from '#house/eating.ts';
+import { eatenDryPhrase } from '#words/phrases.ts';
 
 /** All of it: a recipe is read line by line, not word by word. */
 const wholeText = part<{ text: string; names: Names }>(
@@ -49,8 +51,10 @@ export default command({
     '/recipe barley soup delete line 4',
     '/recipe barley soup move line 3 to 1',
     '/recipe barley soup is called Pearl soup',
+    '/recipe barley soup eaten dry',
   ],
   help: [
+    '"eaten dry" is for fruit, crisps and their like: no water, nothing to boil, no fuel. What is all fruit is taken so and said; "soaked" changes it.',
     'Send name and servings on the first line and an ingredient on each line below; a pasted method is kept, not counted.',
     '"pot" tells what the finished pot weighed, so that water boiled away in the kitchen is in the sums.',
     '"line 2: …" puts one line right, also for batches cooked from it, unless something that went into them would be lost; "add …" puts a line behind the last.',
@@ -98,11 +102,17 @@ function shown(
     ? servingLines(recipe, facts, house.settings)
     : recipeCard(recipe, facts, house.foods, house.settings);
   return {
-    lines: [heading, ...card, ...(more.remarks ?? [])],
+    lines: [heading, ...card, ...eatenLine(house, recipe), ...(more.remarks ?? [])],
     meal: mealOfRecipe(recipe, facts),
     did: more.did,
     buttons: more.buttons?.length ? more.buttons : packetQuestions(recipe, house.eaters.here()),
   };
+}
+
+/** How it is eaten, where that is not with water. */
+function eatenLine(house: House, recipe: Recipe): string[] {
+  const eaten = howEaten(house, recipe);
+  return eaten.isDry ? [eatenDryPhrase(eaten)] : [];
 }
 
 /** Keeps a new recipe, or a new wording of an old one. */
@@ -130,7 +140,15 @@ function record(house: House, read: RecipeText) {
   const mentions = untold([...read.headings, read.method], results);
   house.recipes.keep(
     nameKey(name),
-    { name, servings, potG: read.potG ?? null, method: read.method, lines, mentions },
+    {
+      name,
+      servings,
+      potG: read.potG ?? null,
+      method: read.method,
+      eaten: read.eaten ?? before?.eaten ?? null,
+      lines,
+      mentions,
+    },
     house.nowMs,
   );
   const recipe = recipeNamed(house, name);

@@ -17,10 +17,11 @@ import { localDays } from '#words/local-days.ts';
 import { mixHolds, noWaterFor } from '#words/mixed-words.ts';
 import type { MixtureTold } from '#words/mixture.ts';
 import { flag, flatSizeMm, measure, optional, type PouchGroup, servings } from '#words/parts.ts';
-import { containsLines, rawCaution, uncheckedCaution } from '#words/phrases.ts';
+import { containsLines, eatenDryPhrase, rawCaution, uncheckedCaution } from '#words/phrases.ts';
 import { type FillTold, fillTold, pouchVolume, withoutAbsorber } from '#words/seal-parts.ts';
-import { sayCodes, sayCount, sayG, sayNumber, sayWater } from '#words/say.ts';
+import { sayCodes, sayCount, sayG, sayList, sayNumber, sayWater } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
+import { howBatchEaten, soakedAlong } from '#house/eating.ts';
 
 /** How the pouches are sealed, whatever goes in. */
 interface How {
@@ -104,6 +105,8 @@ export default command({
         : sealOne(house, how, asked.fill, asked.unchecked === true);
     return {
       ...sealed,
+      eaten: howBatchEaten(house, sealed.batch),
+      alongside: soakedAlong(house, sealed.batch),
       shown: mealOfBatch(house, sealed.batch.no),
       sealedOn: localDays(house.settings.zone).dayOf(how.sealedAtMs),
       isFirstAbsorber: first && sealed.filled.some(({ plan }) => plan.absorber !== null),
@@ -119,6 +122,8 @@ export default command({
     left,
     least,
     isServingsGuessed,
+    eaten,
+    alongside,
     shown,
     sealedOn,
     isFirstAbsorber,
@@ -131,6 +136,7 @@ export default command({
       ...(isDry ? [] : ['UNCHECKED']),
       ...(vouched ? [vouchedMark(vouched)] : []),
       ...(isRaw ? ['RAW'] : []),
+      ...(eaten.isDry ? ['eat dry'] : []),
     ];
     const lines = filled.flatMap(({ codes, eachDryG, plan, figures }) => [
       `Sealed ${sayCodes(codes)}: ${g(eachDryG)} ${meal}${codes.length > 1 ? ' each' : ''}, ${sayNumber(figures.servings)} servings. Write on ${codes.length > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
@@ -139,11 +145,15 @@ export default command({
             `${codes.length > 1 ? 'Each' : 'It'} holds ${mixHolds(mix, settings.units)}.${isServingsGuessed ? ' Servings are those of its largest part: "for 2" says how many it feeds.' : ''}`,
           ]
         : []),
-      `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayWater(figures.waterMl, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).${mix ? noWaterFor(mix) : ''}`,
+      eaten.isDry
+        ? eatenDryPhrase(eaten)
+        : `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayWater(figures.waterMl, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).${mix ? noWaterFor(mix) : ''}`,
       ...(isDry ? [absorberLine(plan, settings), bestByLine(plan, least)] : []),
       ...fitLines(plan),
     ]);
     lines.push(...left);
+    if (alongside.length > 0)
+      lines.push(`${sayList(alongside)}: eaten dry alone, soaked here with the rest.`);
     if (mix) lines.push(...containsLines(facts.recipe));
     if (vouched) lines.push(vouchedPhrase(vouched, settings));
     if (isFirstAbsorber) lines.push(firstAbsorberCaution);

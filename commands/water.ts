@@ -1,6 +1,6 @@
 import { command } from '#chat/command.ts';
 import { pouchCoded } from '#house/figures.ts';
-import { boilingPhrase, burnCaution, potCaution, rawCaution } from '#words/phrases.ts';
+import { boilingPhrase, burnCaution, eatenDryPhrase, potCaution, rawCaution } from '#words/phrases.ts';
 import { forBatch, forMeal, forPouches, forWeight, type PouredFigures } from '#house/poured.ts';
 import type { Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -70,19 +70,26 @@ export default command({
   say: ({ poured, why, cautions, altitudeM: metres, settings, meals }) => {
     const isAnyRaw = poured.some(({ isRaw }) => isRaw);
     const isAllRaw = poured.every(({ isRaw }) => isRaw);
+    const isAllDry = poured.every(({ eaten }) => eaten.isDry);
     const lines = [
       ...(isAnyRaw ? [rawCaution] : []),
-      ...poured.map(({ what, waterMl, isRaw }) =>
-        isRaw
-          ? `${what}: soak in ${sayWater(waterMl, settings)} of cold water, about 15 min, then cook it at once.`
-          : `${what}: pour ${sayWater(waterMl, settings)} of boiling water.`,
+      ...poured.map(({ what, waterMl, isRaw, eaten }) =>
+        eaten.isDry
+          ? `${what}: ${eatenDryPhrase(eaten).replace('Eaten', 'eaten')}`
+          : isRaw
+            ? `${what}: soak in ${sayWater(waterMl, settings)} of cold water, about 15 min, then cook it at once.`
+            : `${what}: pour ${sayWater(waterMl, settings)} of boiling water.`,
       ),
     ];
-    if (poured.length > 1) {
-      const total = poured.reduce((sum, { waterMl }) => sum + waterMl, 0);
+    if (isAllDry) return { group: [...lines, ...cautions].join('\n'), meals };
+    const wet = poured.filter(({ eaten }) => !eaten.isDry);
+    if (wet.length > 1) {
+      const total = wet.reduce((sum, { waterMl }) => sum + waterMl, 0);
       lines.push(`Together: ${sayWater(total, settings)}.`);
     }
-    const exact = sayList(poured.map(({ waterMl }) => waterMl.toFixed(1)));
+    const exact = sayList(
+      poured.filter(({ eaten }) => !eaten.isDry).map(({ waterMl }) => waterMl.toFixed(1)),
+    );
     lines.push(
       `Exactly ${exact} ml. ${why.join(' ')}`,
       ...(isAllRaw ? [] : [boilingPhrase(metres)]),

@@ -80,6 +80,10 @@ export function changeHeading(
     }
     case 'move':
       return `${after.name}, ${lineInShort(after.lines[change.to - 1]!, house.settings.units)}: was line ${change.position}, now line ${change.to}.`;
+    case 'eaten':
+      return change.how === 'dry'
+        ? `${after.name} is eaten dry: no water, nothing to boil; what is in stock, too.`
+        : `${after.name} is soaked: it gets its water, what is in stock, too.`;
     case 'name':
       return `Was ${before.name}, now ${after.name}.`;
   }

@@ -14,6 +14,7 @@ import { foundMark } from '#words/found-words.ts';
 import { soakMinutes } from '#core/soak.ts';
 import { containsLines, rawMark } from '#words/phrases.ts';
 import { becauseWords, mealOfBatch, type MealShown, verdictOn } from '#house/verdicts.ts';
+import { howBatchEaten } from '#house/eating.ts';
 
 /** What the labels of these pouches say; each batch is worked out once. */
 export function labelFacts(house: House, pouches: readonly Pouch[]): LabelFacts[] {
@@ -30,6 +31,7 @@ function ofBatch(house: House, no: number) {
   const facts = driedFacts(house, batch);
   return {
     isRaw: batch.isRaw,
+    eaten: howBatchEaten(house, batch),
     vouched: vouchedOf(house, batch, facts),
     facts,
     correction: correctionFor(house, batch).correction,
@@ -41,7 +43,7 @@ function ofBatch(house: House, no: number) {
 function labelOf(
   { settings, chatLink, household }: House,
   pouch: Pouch,
-  { isRaw, vouched, facts, correction, contents, notFor }: ReturnType<typeof ofBatch>,
+  { isRaw, eaten, vouched, facts, correction, contents, notFor }: ReturnType<typeof ofBatch>,
 ): LabelFacts {
   const figures = pouchFacts(pouch.dryG, facts, correction);
   const code = sayCode(pouch);
@@ -51,10 +53,12 @@ function labelOf(
   return {
     code,
     meal: pouch.meal,
-    water,
-    soak: isRaw
-      ? `Soak ${soak} min, then cook in a pot`
-      : `Stand ${soak} min at ${Math.round(settings.altitudeM)} m`,
+    water: eaten.isDry ? null : water,
+    soak: eaten.isDry
+      ? 'Ready as it is'
+      : isRaw
+        ? `Soak ${soak} min, then cook in a pot`
+        : `Stand ${soak} min at ${Math.round(settings.altitudeM)} m`,
     dry: sayG(pouch.dryG, settings.units),
     servings: sayCount(Number(sayNumber(figures.servings)), 'serving'),
     sealed: sayDay(pouch.sealedAtMs, settings.zone),
@@ -68,7 +72,9 @@ function labelOf(
     contents,
     notFor,
     scan:
-      chatLink === null ? `${code} ${pouch.meal}, water ${water}` : chatLink + scanPayload(household, pouch),
+      chatLink === null
+        ? `${code} ${pouch.meal}, ${eaten.isDry ? 'eaten dry' : `water ${water}`}`
+        : chatLink + scanPayload(household, pouch),
   };
 }
 

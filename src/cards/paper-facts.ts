@@ -56,7 +56,7 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
       code: sayCode(pouch),
       meal: pouch.meal,
       figures: [
-        `${sayG(pouch.dryG, settings.units)} dry, water ${sayWater(waterMl, settings)}`,
+        `${sayG(pouch.dryG, settings.units)} dry, ${waterMl === 0 ? 'eaten dry' : `water ${sayWater(waterMl, settings)}`}`,
         ...marksOf(house, pouch),
       ].join('; '),
       eaters: sayList(held.eaters.map(nameOf)),
@@ -71,7 +71,11 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
         const here = kept.filter(({ held }) => held.slot === slot.id);
         const waterMl = sums.waterOfSlot.get(slot.id);
         const water =
-          waterMl === undefined ? 'nothing is kept for it' : `water ${sayWater(waterMl, settings)}`;
+          waterMl === undefined
+            ? 'nothing is kept for it'
+            : waterMl === 0
+              ? 'nothing to boil'
+              : `water ${sayWater(waterMl, settings)}`;
         return {
           meal: slot.meal[0]!.toUpperCase() + slot.meal.slice(1),
           about: `${sayList(slot.eaters.map(nameOf))}; ${water}`,
@@ -85,6 +89,7 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
   const careful = going.filter(({ never }) => never.length > 0);
   for (const { who, text } of [...notesOn(careful, meals), ...dayNotes(going, sums)])
     notes.set(who, [...(notes.get(who) ?? []), text]);
+  const isBoiled = [...sums.waterOfDay.values()].some((ml) => ml > 0);
   const packed = kept.filter(({ held }) => held.packed).length;
   return {
     paper,
@@ -95,10 +100,10 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
     totals: sumLines(house, trip, sums),
     cautions: [
       ...([...batches.values()].some(({ isRaw }) => isRaw) ? [rawCaution] : []),
-      boilingPhrase(altitudeOf(trip, house)),
+      ...(isBoiled ? [boilingPhrase(altitudeOf(trip, house))] : []),
       ...brokenPromises(house, trip),
       ...(kept.some(({ pouch }) => !pouch.shownDry) ? [uncheckedCaution] : []),
-      burnCaution,
+      ...(isBoiled ? [burnCaution] : []),
       '"Clear" speaks of the recorded ingredients alone, not of traces or small print.',
     ],
     foot: `As of ${sayMoment(house.nowMs, settings.zone)}. Tick here, then /pack in the chat.`,

@@ -23,9 +23,11 @@ export function pickLines(
       (dish) =>
         `${dishes.get(dish.meal)?.name ?? dish.meal} ${sayCodes(dish.pouches.map(readCode))}${marked(dish.pouches)} for ${sayList(dish.eaters.map(name))}`,
     );
-    return `${saySlot(slot)}: ${said.join('; ')}. Water ${sayMl(sums.waterOfSlot.get(slot.id) ?? 0)}.`;
+    return `${saySlot(slot)}: ${said.join('; ')}. ${waterOf(sums.waterOfSlot.get(slot.id) ?? 0)}.`;
   });
 }
+
+const waterOf = (ml: number) => (ml > 0 ? `Water ${sayMl(ml)}` : 'Nothing to boil');
 
 const servings = (twentieths: number) => (twentieths / 20).toFixed(1);
 

@@ -179,13 +179,13 @@ export interface PouchFacts {
 /**
  * A pouch's part of its batch, by dry weight.
  * @param dryG food in the pouch, g
- * @param correction the household's learnt water correction for this meal, no unit
+ * @param correction the household's learnt water correction for this meal, no unit; 0 for what is eaten dry
  * @throws Refusal when the batch's weights cannot be
  */
 export function pouchFacts(dryG: number, batch: BatchFacts & { dryG: number }, correction = 1): PouchFacts {
   const part = dryG / batch.dryG;
   return {
-    waterMl: pouchWaterMl(dryG, batch.wetG, batch.dryG, correction),
+    waterMl: correction === 0 ? 0 : pouchWaterMl(dryG, batch.wetG, batch.dryG, correction),
     servings: batch.servings * part,
     kcal: batch.totals.kcal * part,
     sodiumMg: batch.totals.sodiumMg * part,

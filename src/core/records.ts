@@ -33,6 +33,8 @@ export interface Recipe {
   /** Weight of the finished pot, g; null until weighed. */
   readonly potG: number | null;
   readonly method: string;
+  /** How it is eaten, where somebody said so: as it is, or with water; null: nobody did. */
+  readonly eaten: 'dry' | 'soaked' | null;
   /** Foods that headings and method name and no line accounts for; until a person settles them they may be in it. */
   readonly mentions: readonly NamedFood[];
   readonly lines: readonly RecipeLine[];

@@ -4,7 +4,8 @@ import type { LabelGrid, Paper } from '#core/label-grid.ts';
 export interface LabelFacts {
   readonly code: string;
   readonly meal: string;
-  readonly water: string;
+  /** null: eaten dry. */
+  readonly water: string | null;
   readonly soak: string;
   readonly dry: string;
   readonly servings: string;

@@ -58,7 +58,10 @@ function blocksWith(
     ...facts.cautions.map((text) =>
       block(text, { weight: 'bold', isBar: true, ratio: label.barRatio, leastPt: label.barLeastPt }),
     ),
-    block(`Water ${facts.water}, boiling`, { weight: 'bold', ratio: label.waterRatio }),
+    block(facts.water === null ? 'Eaten dry, no water' : `Water ${facts.water}, boiling`, {
+      weight: 'bold',
+      ratio: label.waterRatio,
+    }),
     ...middle.map((text) => block(text)),
     ...contents.map((text) => block(text)),
     ...facts.notFor.map((text) => block(text, { weight: 'bold' })),

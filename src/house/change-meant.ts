@@ -5,7 +5,7 @@ import { Ambiguous, Reading } from '#words/reading.ts';
 import { changesTyped, type RecipeChange } from '#words/recipe-changes.ts';
 import { nameKey } from './figures.ts';
 import type { House } from './house.ts';
-import { addLines, type Changed, changeLine, moveLine, takeLineOut } from './recipe-changes.ts';
+import { addLines, type Changed, changeLine, eatOtherwise, moveLine, takeLineOut } from './recipe-changes.ts';
 import { renameRecipe } from './recipe-names.ts';
 
 export interface ChangeMeant {
@@ -72,6 +72,8 @@ export function carryOut(
       return takeLineOut(house, before, change.position);
     case 'move':
       return moveLine(house, before, change.position, change.to);
+    case 'eaten':
+      return eatOtherwise(house, before, change.how);
     case 'name':
       return renameRecipe(house, before, change.newName);
   }

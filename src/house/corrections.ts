@@ -2,6 +2,7 @@ import { learntCorrection } from '#core/balance.ts';
 import type { Batch } from '#core/records.ts';
 import type { House } from './house.ts';
 import { nameKey } from './figures.ts';
+import { howBatchEaten } from './eating.ts';
 
 /** What the household's ratings make of a meal's water, and from how many. */
 export function correctionOf(house: Pick<House, 'ratings'>, meal: string) {
@@ -13,11 +14,11 @@ export function correctionOf(house: Pick<House, 'ratings'>, meal: string) {
   return learntCorrection(ratings);
 }
 
-/** The same for what is poured on a batch: a mixture that nobody rated takes the mean of its parts, by their water. */
-export function correctionFor(
-  house: Pick<House, 'ratings'>,
-  { recipe, mix }: Pick<Batch, 'recipe' | 'mix'>,
-): ReturnType<typeof correctionOf> {
+/** The same for what is poured on a batch: a mixture that nobody rated takes the mean of its parts, by their
+ * water; what is eaten dry takes none, so its factor is 0. */
+export function correctionFor(house: House, batch: Batch): ReturnType<typeof correctionOf> {
+  const { recipe, mix } = batch;
+  if (howBatchEaten(house, batch).isDry) return { correction: 0, ratings: 0, held: false };
   const own = correctionOf(house, recipe.name);
   if (!mix || own.ratings > 0) return own;
   const parts = mix.parts.map(({ meal, wetG, eachG }) => ({

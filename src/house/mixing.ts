@@ -51,7 +51,7 @@ export function mixNow(
     at.servings ?? Math.max(...taken.map(({ part, eachG }) => pouchFacts(eachG, part.facts).servings));
   const recipe = house.recipes.keepBeside(
     nameKey(name),
-    { name, servings, potG: null, method: '', lines: goods, mentions: [] },
+    { name, servings, potG: null, method: '', eaten: null, lines: goods, mentions: [] },
     at.sealedAtMs,
   );
   const { no } = house.batches.mix(

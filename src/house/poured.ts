@@ -1,4 +1,3 @@
-import { pouchWaterMl } from '#core/balance.ts';
 import { type BatchFacts, expectedMlPerDryG, pouchFacts } from '#core/meal.ts';
 import type { Batch, Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -11,6 +10,7 @@ import { dryOf } from './dryness.ts';
 import { batchNumbered, driedFacts, factsOfBatch, factsOfRecipe, freeStock, recipeNamed } from './figures.ts';
 import { type MealShown, mealOfBatch, mealOfRecipe } from './verdicts.ts';
 import { mixWater } from '#words/mixed-words.ts';
+import { howBatchEaten, howEaten, type HowEaten } from './eating.ts';
 
 /** Water for one pouch or weight. */
 export interface Poured {
@@ -19,6 +19,7 @@ export interface Poured {
   readonly waterMl: number;
   /** Dried raw: soaked, then cooked. */
   readonly isRaw: boolean;
+  readonly eaten: HowEaten;
 }
 
 /** Water figures with where they come from, what to heed and whom the meals concern. */
@@ -69,8 +70,11 @@ export function forPouches(house: House, pouches: readonly Pouch[]) {
         correctionFor(house, batchOf(pouch)).correction,
       ).waterMl,
       isRaw: batchOf(pouch).isRaw,
+      eaten: howBatchEaten(house, batchOf(pouch)),
     })),
-    why: batches.map((batch) => becauseOf(house, batch, facts.get(batch.no)!)),
+    why: batches
+      .filter((batch) => !howBatchEaten(house, batch).isDry)
+      .map((batch) => becauseOf(house, batch, facts.get(batch.no)!)),
     cautions: cautionsOf(pouches, house.settings.zone),
     meals: batches.map((batch) => mealOfBatch(house, batch.no)),
   };
@@ -113,7 +117,14 @@ function ofDried(
 ) {
   const { correction } = correctionFor(house, batch);
   return {
-    poured: [{ what, waterMl: pouchWaterMl(dryG, facts.wetG, facts.dryG, correction), isRaw: batch.isRaw }],
+    poured: [
+      {
+        what,
+        waterMl: pouchFacts(dryG, facts, correction).waterMl,
+        isRaw: batch.isRaw,
+        eaten: howBatchEaten(house, batch),
+      },
+    ],
     why: [becauseOf(house, batch, facts)],
     cautions: cautionsOf([]),
     meals: [mealOfBatch(house, batch.no)],
@@ -137,13 +148,14 @@ export function forWeight(house: House, name: string, dryG: number) {
   const what = `${sayG(dryG, house.settings.units)} ${name}`;
   if (batch) return ofDried(house, batch, facts, dryG, what);
   const perG = expectedMlPerDryG(factsOfRecipe(house, recipe), house.settings.residualMoisture);
+  const eaten = howEaten(house, recipe);
   if (perG === undefined)
     throw new Refusal(
       'no-water-figure',
       `${name} was never dried here, and its recipe gives no figure: no line of it is understood.`,
     );
   return {
-    poured: [{ what, waterMl: dryG * perG, isRaw: false }],
+    poured: [{ what, waterMl: eaten.isDry ? 0 : dryG * perG, isRaw: false, eaten }],
     why: [
       `Expected, not measured: no batch of it is dry yet; its recipe predicts ${perG.toFixed(2)} ml for each g.`,
     ],

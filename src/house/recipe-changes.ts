@@ -183,6 +183,12 @@ export function moveLine(house: House, before: Recipe, position: number, to: num
   return { before, after: recipeNamed(house, before.name), remarks: [] };
 }
 
+/** How it is eaten, also what is in stock of it. */
+export function eatOtherwise(house: House, before: Recipe, how: 'dry' | 'soaked'): Changed {
+  house.recipes.eat(nameKey(before.name), how);
+  return { before, after: recipeNamed(house, before.name), remarks: [] };
+}
+
 /** How many servings it makes from now on. */
 export function serveOthers(house: House, before: Recipe, servings: number, potG = before.potG): Changed {
   const batches = cookedFrom(house, before);

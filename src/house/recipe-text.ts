@@ -12,6 +12,8 @@ export interface RecipeText {
   readonly name: string;
   readonly servings: number | undefined;
   readonly potG: number | undefined;
+  /** How it is eaten, where the first line says so. */
+  readonly eaten: 'dry' | 'soaked' | undefined;
   readonly lines: readonly string[];
   readonly headings: readonly string[];
   readonly method: string;
@@ -49,7 +51,8 @@ export function readRecipeText(text: string, names: Names): RecipeText {
       'too-many-lines',
       `${lines.length} ingredient lines are more than a recipe of mine holds (${mostLines}).`,
     );
-  const reading = new Reading(head);
+  const { eaten, without } = eatenTold(head);
+  const reading = new Reading(without);
   const { potG, count } = wholeInButtons(trimmed, head, () => ({
     potG: optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot', 'weighs')).read(
       reading,
@@ -80,11 +83,20 @@ export function readRecipeText(text: string, names: Names): RecipeText {
     name,
     servings: servings[0],
     potG,
+    eaten,
     lines,
     headings: body.headings,
     method: body.method,
     remarks: [...reading.remarks, ...own.flatMap(({ remarks }) => remarks)],
   };
+}
+
+/** 'Apple rings, 4 servings, eaten dry': how it is eaten, and the words without it. */
+function eatenTold(head: string): { eaten: RecipeText['eaten']; without: string } {
+  const found = /[\s,(]+(?:to be\s+)?(?:(eaten dry)|eaten soaked|eaten with water)\b\)?/iu.exec(head);
+  if (!found) return { eaten: undefined, without: head };
+  const without = head.slice(0, found.index) + head.slice(found.index + found[0].length);
+  return { eaten: found[1] === undefined ? 'soaked' : 'dry', without };
 }
 
 /** How many a line of its own says, such as '4-6'. */

@@ -89,8 +89,12 @@ const litres = (ml: number) => `${(ml / 1000).toFixed(1)} l`;
 /** The sums in words: what is carried, what is boiled, what burns. */
 export function sumLines(house: House, trip: Trip, sums: TripSums): string[] {
   const waterMl = [...sums.waterOfDay.values()].reduce((sum, ml) => sum + ml, 0);
-  if (waterMl === 0) return [];
-  const days = [...sums.waterOfDay].map(([onDay, ml]) => `${sayDayOf(onDay)} ${litres(ml)}`);
+  if (sums.dryG === 0) return [];
+  if (waterMl === 0)
+    return [`Dry ${sayG(sums.dryG, house.settings.units)}; all of it is eaten dry, nothing to boil.`];
+  const days = [...sums.waterOfDay]
+    .filter(([, ml]) => ml > 0)
+    .map(([onDay, ml]) => `${sayDayOf(onDay)} ${litres(ml)}`);
   const boilC = boilingPointC(altitudeOf(trip, house));
   const startC = trip.fromSnow ? 0 : trip.startWaterC;
   const pots = [...sums.rawOfSlot.values()];

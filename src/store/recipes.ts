@@ -21,6 +21,7 @@ interface RecipeRow {
   servings: number;
   potG: number | null;
   method: string;
+  eaten: Recipe['eaten'];
   mentionsJson: string;
 }
 
@@ -57,7 +58,7 @@ export type NewRecipe = Omit<Recipe, 'id'>;
 
 /** Recipes: the row of today for each name, and the older ones that batches were cooked from. */
 export function recipeStore(db: Db) {
-  const columns = 'id, name, servings, pot_g AS potG, method, mentions_json AS mentionsJson';
+  const columns = 'id, name, servings, pot_g AS potG, method, eaten, mentions_json AS mentionsJson';
   const current = db.prepare(
     `SELECT ${columns} FROM recipe WHERE household = ? AND folded_name = ? AND is_current = 1`,
   );
@@ -74,8 +75,8 @@ export function recipeStore(db: Db) {
     'UPDATE recipe SET is_current = 0 WHERE household = ? AND folded_name = ? AND is_current = 1',
   );
   const insert = db.prepare(
-    `INSERT INTO recipe (household, name, folded_name, servings, pot_g, method, mentions_json, made_at_ms, is_current)
-     VALUES (:household, :name, :folded, :servings, :potG, :method, :mentionsJson, :atMs, :isCurrent)`,
+    `INSERT INTO recipe (household, name, folded_name, servings, pot_g, method, eaten, mentions_json, made_at_ms, is_current)
+     VALUES (:household, :name, :folded, :servings, :potG, :method, :eaten, :mentionsJson, :atMs, :isCurrent)`,
   );
   const insertLine = db.prepare(
     `INSERT INTO recipe_line (household, recipe, position, typed, state, called, ndb, grams, contents_json, remarks_json, named_json, question, reader)
@@ -102,6 +103,7 @@ export function recipeStore(db: Db) {
     // By its trips: wishes are found by the trip they are for.
     'UPDATE wish SET meal_key = :to WHERE trip IN (SELECT id FROM trip WHERE household = :household)',
   ].map((update) => db.prepare(`${update} AND meal_key = :from`));
+  const setEaten = db.prepare('UPDATE recipe SET eaten = ? WHERE household = ? AND folded_name = ?');
   const setPot = db.prepare('UPDATE recipe SET pot_g = ? WHERE household = ? AND id = ?');
 
   const withLines = ({ mentionsJson, ...row }: RecipeRow): Recipe => ({
@@ -169,6 +171,11 @@ export function recipeStore(db: Db) {
       /** No longer a recipe of today; batches that were cooked from it keep it. */
       retire: (folded: string): void => {
         retire.run(household, folded);
+      },
+      /** How a meal is eaten, in every wording of it. */
+      eat: (folded: string, eaten: 'dry' | 'soaked'): void => {
+        known.clear();
+        setEaten.run(eaten, household, folded);
       },
       weighPot: (recipe: number, potG: number): void => {
         known.delete(recipe);

@@ -29,6 +29,8 @@ function asRequest(change: RecipeChange, name: string): string {
       return `${name} move line ${change.position} to ${change.to}`;
     case 'name':
       return `${name} is called ${change.newName}`;
+    case 'eaten':
+      return `${name} ${change.how === 'dry' ? 'eaten dry' : 'soaked'}`;
     case 'gone':
       return `delete recipe ${name}`;
   }

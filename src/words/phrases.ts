@@ -37,6 +37,18 @@ export function boilingPhrase(altitudeM: number): string {
   return `Water boils at ${boilC.toFixed(1)} °C at ${Math.round(altitudeM)} m. Stir, close, let stand ${soakMinutes(boilC)} min (common practice).`;
 }
 
+/** For what is eaten as it is. @param because 'all fruit': nobody said so, it was guessed, and is said back */
+export function eatenDryPhrase(how: {
+  readonly because: 'told' | 'all fruit';
+  readonly meal: string;
+}): string {
+  const guessed =
+    how.because === 'told'
+      ? ''
+      : ` Taken so because it is all fruit; "/recipe ${how.meal} soaked" changes it.`;
+  return `Eaten dry: no water, nothing to boil.${guessed}`;
+}
+
 /** For what is cooked in a pot: its water need not boil before. */
 export const potCaution =
   'Its water need not boil before; the gas for the pot counts. A stove needs open air; eat within 2 hours.';

@@ -6,6 +6,7 @@ export type RecipeChange = { readonly name: string } & (
   | { readonly is: 'move'; readonly position: number; readonly to: number }
   | { readonly is: 'name'; readonly newName: string }
   | { readonly is: 'gone'; readonly sure: boolean }
+  | { readonly is: 'eaten'; readonly how: 'dry' | 'soaked' }
 );
 
 const away = '(?:delete|remove|drop|strike|take\\s+out|leave\\s+out)';
@@ -23,6 +24,13 @@ const moveOf = pattern(
 const called = pattern('(.+?)[\\s,]+(?:is|are)\\s+(?:now\\s+)?called\\s+(.+)');
 const renameBehind = pattern('(.+?)[\\s,]+rename(?:\\s+(?:it\\s+)?to)?\\s+(.+)');
 const rename = pattern('rename\\s+(.+)');
+const beEaten = '(?:(?:is|are|be|to\\s+be|gets?)\\s+)?(?:(?:always|usually)\\s+)?';
+const eatenDry = pattern(`(.+?)[\\s,]+${beEaten}eaten\\s+(?:as\\s+(?:it\\s+is|they\\s+are)|dry)`);
+const eatDry = pattern('(?:we\\s+)?eat\\s+(.+?)\\s+dry');
+// 'The soup is not dry' speaks of its batch, and 'needs water' of the pot.
+const soaked = pattern(
+  `(.+?)[\\s,]+${beEaten}(?:(?:eaten\\s+)?(?:soaked|with\\s+water)|not\\s+eaten\\s+dry)`,
+);
 const gone = pattern(`${away}\\s+(.+?)(\\s+sure)?`);
 const goneBehind = pattern(`(.+?)\\s+${away}(\\s+sure)?`);
 const more = pattern('(.+?)[\\s,:]+add(?:\\s+(?:a\\s+|the\\s+)?line)?\\s*:?\\s+(.+)');
@@ -58,6 +66,10 @@ const unquoted = (typed: string): string =>
     .trim();
 
 function read(text: string): RecipeChange[] {
+  const dry = eatenDry.exec(text) ?? eatDry.exec(text);
+  if (dry) return [{ is: 'eaten', name: dry[1]!, how: 'dry' }];
+  const wet = soaked.exec(text);
+  if (wet) return [{ is: 'eaten', name: wet[1]!, how: 'soaked' }];
   let found = without.exec(text) ?? takeOut.exec(text) ?? withoutBehind.exec(text);
   if (found)
     return [{ is: 'without', name: `${found[1]!} ${found[3] ?? ''}`.trim(), position: Number(found[2]) }];

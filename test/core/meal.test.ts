@@ -59,6 +59,7 @@ const porridge: Recipe = {
   servings: 8,
   potG: null,
   method: '',
+  eaten: null,
   mentions: [],
   lines: [line('grain', 400), line('broth', 1600)],
 };
