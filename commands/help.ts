@@ -1,5 +1,5 @@
 import { command } from '#chat/command.ts';
-import { called, nearest } from '#chat/address.ts';
+import { called, nearest } from '#chat/called.ts';
 import { helpAll, helpOn } from '#chat/help.ts';
 import { Refusal } from '#core/refusal.ts';
 import { optional, restOfText } from '#words/parts.ts';

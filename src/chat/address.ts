@@ -1,58 +1,17 @@
-import type { HelpRecord } from '#house/house.ts';
 import { couldMean, leftAside } from '#talk/understand.ts';
 import { isQuestion, withoutOpening } from '#talk/mood.ts';
 import { continued } from '#talk/continued.ts';
+import { asMeant } from '#talk/instead.ts';
 import type { Meaning } from '#talk/look.ts';
-import { slips } from '#words/near.ts';
 import type { Names } from '#words/parts.ts';
 import { readScanPayload } from '#words/scan.ts';
+import { called, nearest, slipOf } from './called.ts';
+import type { Addressed, Chosen, Requests } from './chosen.ts';
 import type { Command } from './command.ts';
+import { courtesy } from './courtesy.ts';
 import { fits } from './read-parts.ts';
+import { chainOf, inLines } from './several.ts';
 import { sayCode } from '#words/say.ts';
-
-/** A request with its words, and what stands against carrying it out as it stands. */
-export interface Chosen {
-  readonly command: Command;
-  readonly words: string;
-  /** Why it must not be recorded without asking; null where nothing stands against it. */
-  readonly holds: string | null;
-  /** Words that nothing accounts for, as typed. */
-  readonly left: readonly string[];
-  /** What was forgiven in the request's own name, to be shown. */
-  readonly remark?: string;
-}
-
-/** Which request a text makes. */
-export type Addressed =
-  | {
-      readonly is: 'request';
-      readonly main: Chosen;
-      /** What the same message tells besides. */
-      readonly also: readonly Chosen[];
-      /** The deed that a question may mean: offered, never done. */
-      readonly offer: Chosen | null;
-    }
-  /** Several requests account for it about as well. */
-  | { readonly is: 'several'; readonly of: readonly Chosen[] }
-  | {
-      readonly is: 'unknown';
-      readonly typed: string;
-      readonly near: Command | undefined;
-      /** What comes nearest, none of it near enough. */
-      readonly of: readonly Chosen[];
-    }
-  | { readonly is: 'talk' }
-  | { readonly is: 'courtesy' };
-
-/** Nobody expects an answer to these. */
-const courtesy =
-  /^(?:(?:please|hey|hi|so|oh|ok so|sorry|(?:ha)+h?|lol)[\s,!]+)*(?:(?:ha)+h?|good one|(?:many )?thanks?(?: you)?(?: (?:a lot|so much|again))?|thx|ty|cheers|ok(?:ay)?|k|great|good|nice|perfect|lovely|cool|super|wow|haha|lol|yay|yes|no|nope|yep|got it|well done|good (?:job|bot|night)|you(?:['’]re| are) (?:the best|great)|bye|see (?:you|ya)(?: (?:later|soon|then|there|tomorrow|tonight|(?:at|on) [\p{L}\d:]+))?|(?=\p{Extended_Pictographic}))(?: please| thanks)?[\s!.,\p{Extended_Pictographic}\p{Emoji_Modifier}\u{fe0f}]*$/iu;
-
-/** All that a text may turn out to ask for. */
-export interface Requests {
-  readonly commands: readonly Command[];
-  readonly questions: readonly Command[];
-}
 
 /** How much less a reading has to be worth than the best for that one to need no asking. Chosen. */
 const clearlyBest = 0.6;
@@ -71,6 +30,8 @@ const leastScore = 2;
 export function address(text: string, addressed: boolean, requests: Requests, names: () => Names): Addressed {
   const { commands, questions } = requests;
   const trimmed = text.trim();
+  const several = /^\/\S.*\n\s*\/\S/su.test(trimmed) ? inLines(trimmed, requests) : undefined;
+  if (several) return several;
   const slash = /^\/\s?([\p{L}\p{N}_]+)(.*)$/su.exec(trimmed);
   if (slash) {
     const typed = slash[1]!.toLowerCase();
@@ -154,6 +115,8 @@ function readingsOf(text: string, { commands, questions }: Requests, names: Name
 
 function bySentence(typedText: string, requests: Requests, names: Names): Addressed {
   const asTyped = readingsOf(typedText, requests, names);
+  const instead = corrected(typedText, asTyped[0], requests, names);
+  if (instead) return instead;
   const { text, remark } = continued(typedText, names);
   // What stands by itself needs nothing put in: 'take that back'.
   const standsAlone = remark === null || (asTyped[0]?.score ?? 0) >= standingScore;
@@ -172,6 +135,8 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
   // To be told a little besides the point costs less than to be asked; to record the wrong thing costs most.
   if (isClose && best.command.records && !best.meaning.also && isFree(best) && isFree(rival))
     return { is: 'several', of: [chosen(best), chosen(rival)] };
+  const chain = chainOf(best.meaning, best.command, requests);
+  if (chain) return { is: 'together', of: chain };
   const also: Chosen[] = [];
   for (let more = best.meaning.also; more; more = more.also) {
     const command = called(more.means, requests.commands);
@@ -201,31 +166,23 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
 /** A request that the message names first: its words are its own, and it quotes back what it did not take. */
 const isNamed = ({ meaning }: Scored): boolean => meaning.score === namedScore;
 
+/** What a message puts in the place of what the same person had recorded just before. */
+function corrected(
+  text: string,
+  asTyped: Scored | undefined,
+  requests: Requests,
+  names: Names,
+): Addressed | undefined {
+  const { lastRecorded: last } = names;
+  if (!last || (asTyped && asTyped.score >= standingScore && !/^\s*(?:no|nope|wait)\b/iu.test(text)))
+    return undefined;
+  const meant = asMeant(text, last.text, names);
+  if (meant === undefined) return undefined;
+  const found = address(meant, true, requests, () => ({ ...names, lastRecorded: undefined }));
+  return found.is === 'request' && found.main.command.records && !found.main.command.planned
+    ? { is: 'instead', entry: last.entry, main: found.main }
+    : undefined;
+}
+
 const distinct = (all: readonly Chosen[]): Chosen[] =>
   all.filter((one, i) => all.findIndex((other) => other.command === one.command) === i);
-
-/** The request of that name, or of another name that people use for it. */
-export function called<R extends HelpRecord>(name: string, requests: readonly R[]): R | undefined {
-  return requests.find((c) => c.name === name || c.alsoCalled.includes(name));
-}
-
-/** A short word with one letter exchanged is as likely another word: 'wait' is no slip of 'want'. */
-const isOtherWord = (typed: string, name: string): boolean =>
-  typed.length <= 4 &&
-  typed.length === name.length &&
-  typed.split('').toSorted().join('') !== name.split('').toSorted().join('');
-
-/** The request that a sentence may open with, its name mistyped. */
-function slipOf(word: string, commands: readonly Command[]): Command | undefined {
-  const found = word.length < 4 ? undefined : nearest(word, commands);
-  return found && isOtherWord(word, found.name) ? undefined : found;
-}
-
-/** The request whose name is a slip of the pen away. */
-export function nearest<R extends HelpRecord>(typed: string, requests: readonly R[]): R | undefined {
-  const most = typed.length < 7 ? 1 : 2;
-  return requests
-    .map((request) => ({ request, distance: slips(typed, request.name, most) }))
-    .filter(({ distance }) => distance <= most)
-    .sort((a, b) => a.distance - b.distance)[0]?.request;
-}

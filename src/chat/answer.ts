@@ -1,13 +1,15 @@
 import { whereItBroke } from '#core/fault.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
-import { type Addressed, address, type Chosen } from './address.ts';
+import { address } from './address.ts';
 import { admission, choosesAgain, scanned } from './admission.ts';
 import { type Carried, lookIn, open, record, refused } from './carry-out.ts';
-import { offer, proposal } from './propose.ts';
+import { editedInto, offer, proposal, replacement } from './propose.ts';
+import { asButton, notUnderstood } from './not-understood.ts';
 import { LeftOver, namesOf } from './read-parts.ts';
 import { isNegative } from '#talk/mood.ts';
 import type { Answerer } from './answerer.ts';
 import type { Command, Planned } from './command.ts';
+import { carryTogether } from './together.ts';
 import { storeTrouble } from './trouble.ts';
 
 /** What the door does at once, beside sending what waits in the outbox. */
@@ -103,6 +105,7 @@ function handle(house: Answerer, message: Message): Reacted {
     namesOf(
       lookIn(house, message, household).house,
       stores.messages.lately(message, message.sentAtMs - sameTalkMs),
+      stores.messages.lastRecorded(message, message.sentAtMs - sameTalkMs),
     ),
   );
   if (message.isEdit) {
@@ -110,10 +113,7 @@ function handle(house: Answerer, message: Message): Reacted {
     if (before?.text === message.text) return { handled: {} };
     if (before?.outcome === 'recorded' && found.is !== 'talk') {
       stores.messages.remember(message, 'recorded', before.entry);
-      return respond({
-        group:
-          'What this message said before is recorded and stays as it was.\nTo change it: /undo takes the last change back; then send the request anew.',
-      });
+      return respond(editedInto(house, message, household, found, before.entry));
     }
   }
   // Nothing typed, yet meant for the bot: a picture, a forwarded message, its bare name.
@@ -132,6 +132,16 @@ function handle(house: Answerer, message: Message): Reacted {
     stores.messages.remember(message, 'refused');
     return respond({ group: 'I can read that two ways. Which is meant?', buttons: found.of.map(asButton) });
   }
+  if (found.is === 'together') {
+    const { reply, outcome, entry } = carryTogether(house, message, household, found.of);
+    if (message.button === null) stores.messages.remember(message, outcome, entry);
+    else stores.messages.settle(message, outcome, entry);
+    return respond(reply);
+  }
+  if (found.is === 'instead') {
+    stores.messages.remember(message, 'refused');
+    return respond(replacement(house, message, household, found.entry, found.main));
+  }
   const { main, also, offer: deed } = found;
   const { command, words } = main;
   const isPressed = message.button !== null;
@@ -139,7 +149,7 @@ function handle(house: Answerer, message: Message): Reacted {
     const more = [...also, ...(deed ? [deed] : [])].flatMap((one) =>
       outcome === 'refused' ? [] : (offer(house, message, household, one) ?? []),
     );
-    if (isPressed) stores.messages.settle(message, outcome);
+    if (isPressed) stores.messages.settle(message, outcome, entry);
     else stores.messages.remember(message, outcome, entry);
     const remarked =
       main.remark === undefined ? reply : { ...reply, group: `${reply.group}\n(${main.remark})` };
@@ -177,32 +187,6 @@ function withOffers(reply: Reply, more: readonly Choice[], isSaid: boolean): Rep
     ...reply,
     group: isSaid ? `${reply.group}\nNot recorded yet: the rest of what you said.` : reply.group,
     buttons: [...more, ...(reply.buttons ?? [])],
-  };
-}
-
-const asButton = ({ command, words }: Chosen): Choice => {
-  const does = command.summary.split(/[,:;(]/)[0]!.trim();
-  return {
-    label: (words && !words.startsWith(':') ? `${does}: ${words}` : does).slice(0, 60),
-    request: `/${command.name} ${words}`.trim(),
-  };
-};
-
-/** What came nearest, and where to begin. */
-function notUnderstood(
-  { commands }: Answerer,
-  { typed, near, of }: Extract<Addressed, { is: 'unknown' }>,
-): Reply {
-  if (typed.startsWith('/')) {
-    const meant = near ? ` Did you mean /${near.name}?` : '';
-    return {
-      group: `I know no request "${typed}".${meant}\nFor example: ${(near ?? commands[0])!.examples[0]}\n/help lists them all.`,
-    };
-  }
-  const help: Choice = { label: 'What I can do', request: '/firstwords' };
-  return {
-    group: `I did not understand that, and nothing is recorded.${of.length > 0 ? ' Is it one of these?' : ''}${near ? ` Did you mean /${near.name}?` : ''}`,
-    buttons: [...of.map(asButton), help],
   };
 }
 

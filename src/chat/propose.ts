@@ -2,9 +2,10 @@ import { Refusal } from '#core/refusal.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
 import { Ambiguous } from '#words/reading.ts';
 import { isTurnedRound } from '#talk/hold.ts';
-import type { Chosen } from './address.ts';
+import type { Addressed, Chosen } from './chosen.ts';
 import type { Answerer } from './answerer.ts';
 import { open, record, Repeated } from './carry-out.ts';
+import { carryTogether } from './together.ts';
 
 /** Thrown to take back what was carried out only to see what it would record. */
 class Rehearsed extends Error {
@@ -50,10 +51,88 @@ const longestLabel = 60;
 function buttonFor({ command, words }: Request, did: string | undefined): Choice {
   const label = did === undefined ? `/${command.name} ${words}`.trim() : `Record: ${did}`;
   return {
-    label: label.length > longestLabel ? `${label.slice(0, longestLabel - 1)}…` : label,
+    label: shortened(label),
     request: `/${command.name} ${words}`.trim(),
   };
 }
+
+/** What an entry said, and what stands on it, as the log tells it. */
+function taleOf({ stores }: Answerer, household: number, entry: number): { did: string; later: string[] } {
+  const all = stores.journal.latest(household, 2000);
+  const did = (id: number) => all.find((one) => one.id === id)?.did ?? 'that';
+  return { did: did(entry), later: stores.journal.standingOn(household, entry).map(did) };
+}
+
+/** What was recorded and what is to take its place, with the one tap that does both. */
+export function replacement(
+  answerer: Answerer,
+  message: Message,
+  household: number,
+  entry: number,
+  { command, words }: Request,
+): Reply {
+  const { did, later } = taleOf(answerer, household, entry);
+  const back: Request = {
+    command: answerer.commands.find((one) => one.name === 'undo')!,
+    words: `entry ${entry} sure`,
+  };
+  let now: string | undefined;
+  try {
+    answerer.stores.together(() => {
+      const { reply, outcome } = carryTogether(answerer, message, household, [
+        { ...back, holds: null, left: [] },
+      ]);
+      if (outcome === 'refused') throw new Refusal('cannot', reply.group);
+      now = rehearse(answerer, message, household, { command, words });
+      throw new Rehearsed('');
+    });
+  } catch (error) {
+    if (error instanceof Ambiguous)
+      return {
+        group: `Recorded is: ${did}. Nothing is changed yet. ${error.question}`,
+        buttons: error.options.slice(0, 3).map(({ label, request }) => ({
+          label: shortened(`Instead: ${label}`),
+          request: `/undo entry ${entry} sure\n/${command.name} ${request}`,
+        })),
+      };
+    if (error instanceof Refusal || error instanceof Repeated)
+      return { group: `Recorded is: ${did}. It stays as it is. ${error.message}`.trim() };
+    if (!(error instanceof Rehearsed)) throw error;
+  }
+  // Where the journal says both alike, the request itself shows what differs.
+  const said = now === undefined || now === did ? `/${command.name} ${words}` : now;
+  const standing = later.length === 0 ? '' : `\nWith it would go what stands on it: ${later.join('; ')}.`;
+  return {
+    group: `Recorded is: ${did}. Nothing is changed yet.\nInstead: ${said}?${standing}`,
+    buttons: [
+      {
+        label: shortened(`Instead: ${said}`),
+        request: `/undo entry ${entry} sure\n/${command.name} ${words}`.trim(),
+      },
+      { label: 'Only take it back', request: `/undo entry ${entry} sure` },
+    ],
+  };
+}
+
+/** What a message that was recorded says since it was edited. */
+export function editedInto(
+  answerer: Answerer,
+  message: Message,
+  household: number,
+  found: Addressed,
+  entry: number | null,
+): Reply {
+  const main = found.is === 'request' || found.is === 'instead' ? found.main : undefined;
+  if (entry !== null && main?.command.records && !main.command.planned && main.holds === null)
+    return replacement(answerer, message, household, entry, main);
+  return {
+    group:
+      'What this message said before is recorded and stays as it was.\nTo change it: /undo takes the last change back; then send the request anew.',
+  };
+}
+
+const shortened = (label: string): string =>
+  label.length > longestLabel ? `${label.slice(0, longestLabel - 1)}…` : label;
 
 /** A button that records what was asked about or is said besides; none where it could not be recorded. */
 export function offer(

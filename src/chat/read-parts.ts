@@ -64,7 +64,11 @@ export function fits(command: Command, words: string, names: Names): number {
 }
 
 /** The household's own names, each list read from the records only when a part asks for it. */
-export function namesOf(house: House, earlier: readonly string[] = []): Names {
+export function namesOf(
+  house: House,
+  earlier: readonly string[] = [],
+  lastRecorded?: Names['lastRecorded'],
+): Names {
   const lists = new Map<string, readonly string[]>();
   const once = (key: string, list: () => readonly string[]) => {
     if (!lists.has(key)) lists.set(key, list());
@@ -105,6 +109,7 @@ export function namesOf(house: House, earlier: readonly string[] = []): Names {
         .map((batch) => batch.no);
     },
     earlier,
+    lastRecorded,
     get trips() {
       return once('trips', () => tripsOpen(house).map((trip) => trip.place));
     },

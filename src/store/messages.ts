@@ -33,8 +33,13 @@ export function messageStore(db: Db) {
       'SELECT text FROM heard WHERE door = ? AND chat_key = ? AND message_key <> ? AND at_ms >= ? ORDER BY at_ms DESC, rowid DESC LIMIT 4',
     )
     .pluck();
+  const lastRecorded = db.prepare(
+    `SELECT heard.text, heard.entry FROM heard JOIN entry ON entry.id = heard.entry AND undone_at_ms IS NULL
+       WHERE heard.door = :door AND heard.chat_key = :chatKey AND message_key <> :messageKey AND person_key = :person
+         AND heard.at_ms >= :sinceMs AND outcome = 'recorded' ORDER BY heard.at_ms DESC, heard.rowid DESC LIMIT 1`,
+  );
   const settle = db.prepare(
-    "UPDATE heard SET outcome = 'recorded' WHERE door = ? AND chat_key = ? AND message_key = ?",
+    "UPDATE heard SET outcome = 'recorded', entry = coalesce(?, entry) WHERE door = ? AND chat_key = ? AND message_key = ?",
   );
   const recordedSince = db.prepare(
     `SELECT 1 FROM heard JOIN entry ON entry.id = heard.entry AND undone_at_ms IS NULL
@@ -108,8 +113,13 @@ export function messageStore(db: Db) {
       lately.all(door, chatKey, messageKey, sinceMs) as string[],
 
     /** A button of the answer to a message was pressed and recorded something: the message counts as recorded. */
-    settle: ({ door, chatKey, messageKey }: Message, outcome: Outcome): void =>
-      void (outcome === 'recorded' && settle.run(door, chatKey, messageKey)),
+    settle: ({ door, chatKey, messageKey }: Message, outcome: Outcome, entry: number | null): void =>
+      void (outcome === 'recorded' && settle.run(entry, door, chatKey, messageKey)),
+
+    /** What a person had recorded last in a chat since a moment, without the message at hand; what was taken back is left out. */
+    lastRecorded: ({ door, chatKey, messageKey, person }: Message, sinceMs: number) =>
+      lastRecorded.get({ door, chatKey, messageKey, person: person.key, sinceMs }) as
+        { text: string; entry: number } | undefined,
 
     /** Whether the same person had the same words recorded in this chat since a moment, and it still stands. */
     recordedSince: ({ door, chatKey, person, text }: Message, sinceMs: number): boolean =>

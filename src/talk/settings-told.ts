@@ -119,7 +119,7 @@ export const setting: Reader = (look) => {
     else all.push(clause);
     return all;
   }, []);
-  const found = told.map((clause) => oneSetting(new Look(`our house: ${clause}`, look.names)));
+  const found = told.map((clause) => oneSetting(new Look(`our: ${clause}`, look.names)));
   if (told.length < 2 || found.some((one) => one === undefined)) return oneSetting(look);
   return (found as Meaning[]).reduceRight((rest, one) => ({ ...one, score: 5, also: rest }));
 };

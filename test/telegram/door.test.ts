@@ -196,12 +196,12 @@ describe('an edit', () => {
     expect(sent.replyTo).toBe(messageId);
   });
 
-  test('of a recorded request changes nothing and says how to', async () => {
+  test('of a recorded request changes nothing and offers the change', async () => {
     const door = await start();
     const { messageId } = door.say(door.group, '/house altitude 340 m');
     await door.answer(door.group, 1);
     door.edit(door.group, messageId, '/house altitude 900 m');
-    expect((await door.answer(door.group, 2)).text).toContain('/undo');
+    expect((await door.answer(door.group, 2)).text).toContain('Instead: set altitude 900 m?');
     expect(entries(door)).toHaveLength(1);
   });
 
