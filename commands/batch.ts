@@ -1,5 +1,7 @@
 import { command } from '#chat/command.ts';
 import { factsOfBatch, recipeNamed } from '#house/figures.ts';
+import { potOf } from '#house/one-pot.ts';
+import { potTold } from '#words/load-parts.ts';
 import { rawCaution } from '#words/phrases.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import type { BatchFacts } from '#core/meal.ts';
@@ -14,7 +16,7 @@ import { netWeights } from '#core/weighing.ts';
 import { depthMm, loads } from '#core/scaling.ts';
 import type { Settings } from '#core/settings.ts';
 import { factor, flag, massG, meal as mealName, optional, trayWeights } from '#words/parts.ts';
-import { sayG, sayList, sayNumber } from '#words/say.ts';
+import { isoMoment, sayG, sayList, sayNumber } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 
 /** Lines are not exact; beyond this the trays hold something that no line names. Chosen. */
@@ -29,6 +31,7 @@ export default command({
   help: [
     'Weights are of the food on each tray; with "gross" the empty tray is taken off (/house tray weight 512 g).',
     '"pot 3.9 kg" tells what the finished pot weighed, when not all of it went on the trays.',
+    '"same pot" tells that it is the rest of the pot that the load before came from; "anew" that it is not.',
     '"raw" marks food that was not cooked: its pouches will say so.',
   ],
   records: true,
@@ -41,10 +44,11 @@ export default command({
     at: pastMoment,
     factor: optional(factor),
     recipe: mealName,
+    pot: potTold,
     weights: trayWeights,
     trays: flag('trays', 'tray'),
   },
-  run: ({ recipe: name, factor: times, potG, gross, raw, at, weights }, house) => {
+  run: ({ recipe: name, factor: times, potG, gross, raw, at, pot, weights }, house) => {
     const recipe = recipeNamed(house, name);
     const trays = netWeights(weights, gross === true, house.settings.trayTaresG).map(
       ({ netG, tareG }, i) => ({
@@ -53,15 +57,38 @@ export default command({
         wetG: netG,
       }),
     );
-    const batch = {
+    const told = {
       factor: times ?? 1,
       potG: potG ?? (recipe.potG === null ? null : recipe.potG * (times ?? 1)),
       loadedAtMs: at ?? house.nowMs,
       isRaw: raw === true,
       trays,
     };
+    const anewOrSame = (which: string) =>
+      [
+        `/batch ${recipe.name}`,
+        times === undefined ? '' : `x${times}`,
+        `trays ${weights.join(' ')} g`,
+        gross ? 'gross' : '',
+        raw ? 'raw' : '',
+        at === undefined ? '' : isoMoment(at, house.settings.zone),
+        which,
+      ]
+        .filter((word) => word !== '')
+        .join(' ');
+    const batch = { ...told, potG: potOf(house, recipe, told, pot, anewOrSame) };
     const no = house.batches.load({ ...batch, recipe: recipe.id });
-    const loaded = { id: 0, no, recipe, weighings: [], witnesses: [], rest: [], mix: null, ...batch };
+    const loaded = {
+      id: 0,
+      no,
+      recipe,
+      weighings: [],
+      witnesses: [],
+      events: [],
+      rest: [],
+      mix: null,
+      ...batch,
+    };
     const facts = factsOfBatch(house, loaded);
     const known = loadsKnown(house);
     const ahead = dryingAhead(house, loaded, facts, known);

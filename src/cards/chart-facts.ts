@@ -65,11 +65,11 @@ export function dryingFacts(house: House, no: number): DryingFacts {
     caption: [
       `${sayG(facts.wetG, settings.units)} wet on ${sayCount(batch.trays.length, 'tray')}, loaded ${sayMoment(batch.loadedAtMs, settings.zone)}. ${expected}`,
       dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings)[0]!,
-      ...(typeof ahead === 'object' ? [`Dry ${sayReady(ahead, settings.zone)}.`] : []),
+      ...(typeof ahead === 'object' && 'readyMs' in ahead ? [`Dry ${sayReady(ahead, settings.zone)}.`] : []),
     ],
     series,
     ahead:
-      typeof ahead === 'object'
+      typeof ahead === 'object' && 'readyMs' in ahead
         ? {
             readyHours: hoursAt(ahead.readyMs),
             earliestHours: hoursAt(ahead.earliestMs),

@@ -68,7 +68,11 @@ export function forecastByWeights(
   const endHours = lineEndHours(isAlone ? loaded : first, last, dryG);
   if (endHours === undefined) return undefined;
   const frozen = isAlone
-    ? lineEndHours({ ...loaded, hours: Math.min(mostFreezingHours, last.hours / 2) }, last, dryG)
+    ? lineEndHours(
+        { ...loaded, hours: loaded.hours + Math.min(mostFreezingHours, (last.hours - loaded.hours) / 2) },
+        last,
+        dryG,
+      )
     : endHours;
   const readyHours = endHours * pace.factor;
   const swing = readyHours * pace.spreadFraction;

@@ -4,6 +4,7 @@ import { perhaps } from './contents.ts';
 import { type CheckWeight, type Steadiness, canHaveBeenSteady, steadiness } from './dryness.ts';
 import { mixedDryG, mixedWetG } from './mixed-weights.ts';
 import type { Batch, Mix, Recipe, RecipeLine } from './records.ts';
+import { runningMs, stopsOf } from './running.ts';
 import type { Settings } from './settings.ts';
 import { type Per100, type Totals, scaleTotals, shareOnTrays, totalsOf } from './solids.ts';
 import type { Ingredient } from './verdict.ts';
@@ -81,10 +82,11 @@ export interface BatchFacts {
 }
 
 /**
- * Weighings of one moment together, as the dryness sum takes them. A tray that comes a second time in the same moment
+ * Weighings of one moment together, as the dryness sum takes them, on the dryer's own clock. A tray that comes a second time in the same moment
  * was weighed again.
  */
 export function checkWeights(batch: Batch): CheckWeight[] {
+  const stops = stopsOf(batch.events);
   const occasions: Batch['weighings'][number][][] = [];
   for (const weighing of batch.weighings) {
     const last = occasions.at(-1);
@@ -96,13 +98,14 @@ export function checkWeights(batch: Batch): CheckWeight[] {
     else occasions.push([weighing]);
   }
   return occasions.map((weighed) => {
-    const [{ atMs, trayNo, netG }] = weighed as [Batch['weighings'][number]];
+    const [{ atMs: momentMs, trayNo, netG }] = weighed as [Batch['weighings'][number]];
+    const atMs = runningMs(momentMs, stops);
     if (trayNo === 0) return { atMs, trays: netG };
     return { atMs, trays: batch.trays.map(({ no }) => weighed.find((w) => w.trayNo === no)?.netG ?? null) };
   });
 }
 
-/** The weighings of the whole batch, in order of time: weighed together, or every tray at one moment. */
+/** The weighings of the whole batch on the dryer's own clock, in order of time: weighed together, or every tray at one moment. */
 export function wholeWeights(batch: Batch): { readonly atMs: number; readonly massG: number }[] {
   return checkWeights(batch)
     .flatMap(({ atMs, trays }) => {

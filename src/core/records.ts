@@ -1,5 +1,6 @@
 import type { Contents } from './allergens.ts';
 import type { Witness } from './dry-verdict.ts';
+import type { DryerEvent } from './running.ts';
 import type { Finding } from './seal-check.ts';
 import type { RestEvent } from './rest.ts';
 
@@ -67,6 +68,8 @@ export interface Batch {
   readonly weighings: readonly Weighing[];
   /** Readings of a hygrometer and people's words, in order of time. */
   readonly witnesses: readonly Witness[];
+  /** What happened to it in the dryer, in order of time. */
+  readonly events: readonly DryerEvent[];
   /** What happened to the part that is not sealed, in order of time. */
   readonly rest: readonly RestEvent[];
   /** What its pouches are filled from; null for what was dried. The recipe of a mixture is of one pouch. */

@@ -13,9 +13,10 @@ import {
 } from '#core/forecast.ts';
 import { type BatchFacts, wholeWeights } from '#core/meal.ts';
 import type { Batch } from '#core/records.ts';
+import { momentOf, runningMs, stopsOf } from '#core/running.ts';
 import { depthMm } from '#core/scaling.ts';
 import { localDays } from '#words/local-days.ts';
-import { sayClock, sayG, sayMoment } from '#words/say.ts';
+import { sayClock, sayG, sayMoment, sayNumber } from '#words/say.ts';
 import { dryOf } from './dryness.ts';
 import { factsOfBatch } from './figures.ts';
 import type { House } from './house.ts';
@@ -34,7 +35,13 @@ export interface ReadyAt {
   readonly by: 'weights' | 'loading';
 }
 
-export type DryingAhead = ReadyAt | 'stalled' | undefined;
+/** It stands still: how long it has to run yet, h. */
+export interface Standing {
+  readonly sinceMs: number;
+  readonly leftHours: number;
+}
+
+export type DryingAhead = ReadyAt | Standing | 'stalled' | undefined;
 
 /** How a batch lay in the dryer, for the next one to be compared with. */
 interface Dried {
@@ -42,10 +49,17 @@ interface Dried {
   readonly forecast: PastForecast | undefined;
 }
 
-const loadWeights = (batch: Batch, wetG: number): LoadWeight[] => [
-  { hours: 0, massG: wetG },
-  ...wholeWeights(batch).map(({ atMs, massG }) => ({ hours: (atMs - batch.loadedAtMs) / hourMs, massG })),
-];
+/** Hours on the dryer's own clock; what was weighed before a move to another dryer says nothing of its pace. */
+function loadWeights(batch: Batch, wetG: number): LoadWeight[] {
+  const moved = batch.events.findLast(({ what }) => what === 'moved');
+  const movedMs = moved ? runningMs(moved.atMs, stopsOf(batch.events)) : 0;
+  const all = [{ atMs: batch.loadedAtMs, massG: wetG }, ...wholeWeights(batch)];
+  const from = Math.max(
+    0,
+    all.findLastIndex(({ atMs }) => atMs <= movedMs),
+  );
+  return all.slice(from).map(({ atMs, massG }) => ({ hours: (atMs - batch.loadedAtMs) / hourMs, massG }));
+}
 
 /** The food of the fullest tray, mm deep; null until the trays' size is known. */
 export function deepestMm(house: House, batch: Pick<Batch, 'trays'>): number | null {
@@ -57,6 +71,7 @@ export function deepestMm(house: House, batch: Pick<Batch, 'trays'>): number | n
 /** A load that was shown to be dry: the first weight that already was the last one tells when. */
 function driedLoad(house: House, batch: Batch): Dried | undefined {
   if (batch.mix !== null || batch.weighings.length === 0) return undefined;
+  if (batch.events.some(({ what }) => what === 'moved')) return undefined;
   const facts = factsOfBatch(house, batch);
   if (dryOf(house, batch, facts).is !== 'dry') return undefined;
   const weights = loadWeights(batch, facts.wetG);
@@ -128,14 +143,19 @@ export function dryingAhead(
   return at(batch, before, loads < 3 ? 0 : loads, 'loading');
 }
 
-function at({ loadedAtMs }: Batch, forecast: Forecast, loads: number, by: ReadyAt['by']): ReadyAt {
-  return {
-    readyMs: loadedAtMs + forecast.readyHours * hourMs,
-    earliestMs: loadedAtMs + forecast.earliestHours * hourMs,
-    latestMs: loadedAtMs + forecast.latestHours * hourMs,
-    loads,
-    by,
-  };
+function at(
+  { loadedAtMs, events }: Batch,
+  { readyHours, earliestHours, latestHours }: Forecast,
+  loads: number,
+  by: ReadyAt['by'],
+): ReadyAt | Standing {
+  const stops = stopsOf(events);
+  const moment = (hours: number) => momentOf(loadedAtMs + hours * hourMs, stops);
+  const [readyMs, earliestMs, latestMs] = [moment(readyHours), moment(earliestHours), moment(latestHours)];
+  if (readyMs !== null && earliestMs !== null && latestMs !== null)
+    return { readyMs, earliestMs, latestMs, loads, by };
+  const sinceMs = stops.at(-1)!.fromMs;
+  return { sinceMs, leftHours: readyHours - (runningMs(sinceMs, stops) - loadedAtMs) / hourMs };
 }
 
 const halfHourMs = hourMs / 2;
@@ -163,6 +183,10 @@ export function aheadLines(house: House, ahead: DryingAhead): string[] {
     return [
       'It hardly loses water any more, though much is still to go. Does the pump run, is the door tight, is the chamber warm? Weigh it again in 2 h.',
     ];
+  if ('sinceMs' in ahead)
+    return [
+      `It stands still since ${sayMoment(ahead.sinceMs, zone)}; about ${sayNumber(Math.max(1, Math.round(ahead.leftHours)))} h more once it runs.`,
+    ];
   const why =
     ahead.by === 'weights'
       ? ahead.loads === 0
@@ -183,7 +207,7 @@ export function nightLines(
   ahead: DryingAhead,
 ): string[] {
   const { zone, units } = house.settings;
-  if (typeof ahead !== 'object' || facts.expectedDryG === null) return [];
+  if (typeof ahead !== 'object' || 'sinceMs' in ahead || facts.expectedDryG === null) return [];
   const days = localDays(zone);
   const ready = rounded(ahead.readyMs);
   if (!days.isAsleep(ready)) return [];

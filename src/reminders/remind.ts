@@ -116,7 +116,7 @@ function watch(house: House, { stores }: Answerer, short: readonly ShortTrip[]) 
         lastWeighedAtMs: batch.weighings.at(-1)?.atMs ?? null,
         // A load that stands still is looked at again as soon as a weighing shows something.
         readyAtMs:
-          typeof ahead === 'object'
+          typeof ahead === 'object' && 'readyMs' in ahead
             ? ahead.readyMs
             : batch.loadedAtMs + (ahead === 'stalled' ? 0 : usualLoadHours) * 3_600_000,
         isDry: batch.weighings.length > 0 && dryOf(house, batch).is === 'dry',

@@ -1,6 +1,7 @@
 import type { Witness } from '#core/dry-verdict.ts';
 import { groupBy } from '#core/groups.ts';
 import type { RestEvent } from '#core/rest.ts';
+import type { DryerEvent } from '#core/running.ts';
 import { mixture } from '#core/mixed.ts';
 import type { Batch, Recipe, Tray, Weighing } from '#core/records.ts';
 import type { Db } from './db.ts';
@@ -64,6 +65,12 @@ export function batchStore(db: Db) {
     `INSERT INTO witness (household, batch, at_ms, member, humidity_percent, words)
      VALUES (:household, :batch, :atMs, :member, :humidityPercent, :words)`,
   );
+  const eventsOf = 'SELECT batch, at_ms AS atMs, what, note FROM dryer_event';
+  const events = db.prepare(`${eventsOf} WHERE batch = ? ORDER BY at_ms, id`);
+  const stockedEvents = db.prepare(`${eventsOf} WHERE batch IN (${inStock}) ORDER BY batch, at_ms, id`);
+  const insertEvent = db.prepare(
+    'INSERT INTO dryer_event (household, batch, at_ms, what, note) VALUES (:household, :batch, :atMs, :what, :note)',
+  );
   const restOf = 'SELECT batch, at_ms AS atMs, what, net_g AS netG FROM rest';
   const rest = db.prepare(`${restOf} WHERE batch = ? ORDER BY at_ms, id`);
   const stockedRest = db.prepare(`${restOf} WHERE batch IN (${inStock}) ORDER BY batch, at_ms, id`);
@@ -122,6 +129,7 @@ export function batchStore(db: Db) {
       trays: trays.all(row.id) as Tray[],
       weighings: weighings.all(row.id) as Weighing[],
       witnesses: (witnesses.all(row.id) as WitnessRow[]).map(asWitness),
+      events: events.all(row.id) as DryerEvent[],
       rest: rest.all(row.id) as RestEvent[],
       mix: null,
     });
@@ -155,6 +163,10 @@ export function batchStore(db: Db) {
           stockedRest.all(household) as (RestEvent & { batch: number })[],
           (row) => row.batch,
         );
+        const eventsOfBatch = groupBy(
+          stockedEvents.all(household) as (DryerEvent & { batch: number })[],
+          (row) => row.batch,
+        );
         return (stocked.all(household) as BatchRow[]).map((stockedRow) => {
           const { isMixed, ...row } = stockedRow;
           if (isMixed === 1) return whole(stockedRow);
@@ -164,6 +176,7 @@ export function batchStore(db: Db) {
             recipe: recipeOf(row.recipe),
             trays: traysOf.get(row.id) ?? [],
             weighings: weighingsOf.get(row.id) ?? [],
+            events: eventsOfBatch.get(row.id) ?? [],
             rest: restOfBatch.get(row.id) ?? [],
             witnesses: (witnessesOf.get(row.id) ?? []).map(asWitness),
             mix: null,
@@ -182,7 +195,7 @@ export function batchStore(db: Db) {
       latest: (count: number): Batch[] => (latest.all(household, count) as BatchRow[]).map(whole),
       /** @returns the number of the new batch: the next after the highest there is */
       load: (
-        batch: Omit<Batch, 'id' | 'no' | 'recipe' | 'weighings' | 'witnesses' | 'rest' | 'mix'> & {
+        batch: Omit<Batch, 'id' | 'no' | 'recipe' | 'weighings' | 'witnesses' | 'events' | 'rest' | 'mix'> & {
           recipe: number;
         },
       ): number => {
@@ -230,6 +243,8 @@ export function batchStore(db: Db) {
           humidityPercent: 'humidityPercent' in said ? said.humidityPercent : null,
           words: 'words' in said ? said.words : null,
         }),
+      /** Notes what happened to it in the dryer. */
+      dryer: (batch: number, event: DryerEvent): void => void insertEvent.run({ household, batch, ...event }),
       /** Notes what happened to the part that is not sealed. */
       rest: (batch: number, event: RestEvent, why: string | null = null): void =>
         void insertRest.run({ household, batch, why, ...event }),

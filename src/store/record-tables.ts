@@ -7,6 +7,7 @@ export const recordTables = [
   'tray',
   'weighing',
   'witness',
+  'dryer_event',
   'rest',
   'mix_part',
   'pouch',

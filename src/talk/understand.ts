@@ -7,6 +7,7 @@ import * as asksWhat from './asks-what.ts';
 import * as carried from './carried.ts';
 import * as corrected from './corrected.ts';
 import * as dried from './dried.ts';
+import * as dryerTold from './dryer-told.ts';
 import * as mixed from './mixed.ts';
 import * as eaten from './eaten.ts';
 import * as helps from './helps.ts';
@@ -24,7 +25,7 @@ import type { Names } from '#words/parts.ts';
 
 /** Every way to read a message; their order says nothing. */
 const readers: readonly Reader[] = [
-  eaten.eating, eaten.eatingPart, eaten.throwing, eaten.takenAway, eaten.finding, corrected.takingBack, corrected.stillThere, corrected.neverWas, dried.sealing, mixed.mixing, dried.weighing, dried.loading, dried.correcting,
+  eaten.eating, eaten.eatingPart, eaten.throwing, eaten.takenAway, eaten.finding, corrected.takingBack, corrected.stillThere, corrected.neverWas, dried.sealing, mixed.mixing, dried.weighing, dried.loading, dried.correcting, dryerTold.dryer,
   rated.rating, wished.wishing, carried.packing, carried.comingBack, settingsTold.setting, settingsTold.reminding, told.eater, told.leaving, told.pot, taught.teaching, told.recipe, recipeTold.changing, tripsTold.trip,
   shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs, helps.helping, helps.fuel, helps.cooking,
   asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,

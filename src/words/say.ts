@@ -61,6 +61,11 @@ export function sayMoment(ms: number, zone: string): string {
   return DateTime.fromMillis(ms, { zone }).setLocale('en-GB').toFormat('ccc d LLL HH:mm');
 }
 
+/** '2027-04-01 18:20', as a request takes it. */
+export function isoMoment(ms: number, zone: string): string {
+  return DateTime.fromMillis(ms, { zone }).toFormat('yyyy-MM-dd HH:mm');
+}
+
 /** '18:20'. */
 export function sayClock(ms: number, zone: string): string {
   return DateTime.fromMillis(ms, { zone }).toFormat('HH:mm');

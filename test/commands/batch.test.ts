@@ -1,4 +1,5 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { openTestHouse } from '../house.ts';
 import { openSeason, refuses } from '../season.ts';
 
 test('a batch gets the next code, and its figures follow from the recipe', () => {
@@ -53,3 +54,55 @@ refuses([
   ['/batch barley soup trays 500 g pot 300 g', /more than|pot gave/],
   ['/batch barley soup trays 500 g tomorrow', /could not place "tomorrow"/],
 ]);
+
+describe('several loads of one pot', () => {
+  // By hand: 300 g rice flour hold 264 g of solids (SR28); 1300 g are in the pot.
+  const cooked = () => {
+    const house = openTestHouse('2027-04-01 08:00');
+    house.say('/recipe Rice mash, 4 servings: 300 g rice flour; 1 l water');
+    house.say('/batch rice mash trays 700 g');
+    house.at(26);
+    return house;
+  };
+
+  test('the second is asked about, and as the rest both share the pot', () => {
+    const house = cooked();
+    expect(house.say('/batch rice mash trays 600 g')).toBe(
+      'Is this the rest of the pot that B1 came from, or was Rice mash cooked anew?',
+    );
+    const answer = house.press(1);
+    expect(answer).toContain('B2: Rice mash, 600 g on 1 tray.');
+    expect(answer).toContain('46 % of the 1300 g pot, 1.85 servings.');
+    const solids = [1, 2].map((no) => Number(/about ([\d.]+) g/.exec(house.say(`/pouch B${no}`))![1]));
+    // Together the solids of one pot at 3 % moisture, not of two.
+    expect(solids[0]! + solids[1]!).toBeCloseTo(272, -0.5);
+    house.say('/undo');
+    // Taken back, the first is taken for all of its pot again: 264.3 g of solids.
+    expect(house.say('/pouch B1')).toMatch(/expected about 27[23] g/);
+  });
+
+  test('cooked anew, each is a pot of its own', () => {
+    const house = cooked();
+    house.say('/batch rice mash trays 600 g');
+    expect(house.press(2)).toContain('The pot was not weighed, so the trays are taken as all of it.');
+  });
+
+  test('a third load adds to the pot; a weighed pot is held against what came out of it', () => {
+    const house = cooked();
+    house.say('/batch rice mash trays 400 g same pot');
+    expect(house.say('/batch rice mash trays 200 g the rest of the pot')).toContain('15 % of the 1300 g pot');
+    const weighed = openTestHouse('2027-04-01 08:00');
+    weighed.say('/recipe Rice mash, 4 servings: 300 g rice flour; 1 l water');
+    weighed.say('/batch rice mash trays 700 g pot 1.25 kg');
+    expect(weighed.say('/batch rice mash trays 500 g same pot')).toContain('40 % of the 1250 g pot');
+    expect(weighed.say('/batch rice mash trays 500 g same pot')).toContain('One of the weights is wrong');
+  });
+
+  test('without a load before there is no rest', () => {
+    const house = cooked();
+    house.at(72);
+    expect(house.say('/batch rice mash trays 600 g same pot')).toContain(
+      'No Rice mash was loaded in the three days before',
+    );
+  });
+});

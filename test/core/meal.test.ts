@@ -82,6 +82,7 @@ const loaded = (more: Partial<Batch> = {}): Batch => ({
   ],
   weighings: [],
   witnesses: [],
+  events: [],
   rest: [],
   mix: null,
   ...more,

@@ -1,0 +1,49 @@
+import { dryerWords } from '#words/dryer-parts.ts';
+import { momentOf } from './amounts.ts';
+import { type Reader, holdOf, people, scoreOf } from './hold.ts';
+
+/** 'The dryer stopped at 14:00', 'the pump runs again since 4', 'we moved B4 to the cellar dryer'. */
+export const dryer: Reader = (look) => {
+  const machine = look.at('dryer', 'pump', 'machine', 'power', 'electricity', 'vacuum');
+  const [batch] = look.said.batches;
+  if (machine.length === 0 && batch === undefined) return undefined;
+  if (look.said.codes.length > 0 || look.said.all.some(({ is }) => is === 'quantity')) return undefined;
+  const wordsAt = (kind: keyof typeof dryerWords) =>
+    look.said.all.flatMap(({ plain }, i) => (dryerWords[kind].includes(plain) ? [i] : []));
+  const isAgain = look.has('again') || look.says(/ (?:back|on again|running again) /);
+  const [stopped, resumed, moved] = [wordsAt('stopped'), wordsAt('resumed'), wordsAt('moved')];
+  const kind =
+    moved.length > 0 && batch !== undefined && machine.length > 0
+      ? 'moved'
+      : stopped.length > 0
+        ? 'stopped'
+        : resumed.length > 0 && machine.length > 0 && isAgain
+          ? 'resumed'
+          : undefined;
+  if (kind === undefined || (kind === 'stopped' && machine.length === 0)) return undefined;
+  const clocks = look.said.all.flatMap((token, i) => (token.is === 'clock' ? [i] : []));
+  const moment = momentOf(look);
+  const when = clocks.length === 2 ? clocks.map((i) => look.said.all[i]!.typed).join(' to ') : moment.words;
+  const place = kind === 'moved' ? / to (the [\p{L} ]+?) *$/iu.exec(look.folded)?.[1] : undefined;
+  return {
+    means: 'dryer',
+    words:
+      `${batch ? `B${batch.batch} ` : ''}${kind === 'resumed' ? 'runs again' : kind} ${when}${place === undefined ? '' : ` to ${place}`}`.trim(),
+    score: scoreOf(machine.length > 0 && 3, batch !== undefined && 1, 1.5),
+    left: look.leftBy([
+      ...machine,
+      ...stopped,
+      ...resumed,
+      ...moved,
+      ...clocks,
+      ...moment.at,
+      ...people(look),
+      ...look.said.batches.map(({ at }) => at),
+      ...(place === undefined
+        ? []
+        : look.said.all.flatMap(({ plain }, i) => (place.split(' ').includes(plain) ? [i] : []))),
+      ...look.at('again', 'go', 'down', 'up', 'freeze', 'from', 'since', 'till', 'until', 'between', 'to'),
+    ]),
+    holds: holdOf(look),
+  };
+};
