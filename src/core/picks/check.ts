@@ -1,4 +1,4 @@
-import type { DishPick, Lot, PicksPlan, PicksProblem } from './problem.ts';
+import type { DishPick, Lot, PicksPlan, PicksProblem, Slot } from './problem.ts';
 
 /**
  * Reads a finished plan against the question, knowing nothing of how it was made: no shared table, no shared
@@ -49,13 +49,17 @@ export function checkPlan(problem: PicksProblem, plan: PicksPlan): string[] {
           faults.push(`${where}: ${code} is past its best-by`);
       }
       for (const key of dish.eaters) {
+        if (!isFor(problem, slot, key, dish.meal)) faults.push(`${where}: is not for such a meal`);
         if (!clear.has(JSON.stringify([key, dish.meal]))) faults.push(`${where}: not clear for ${key}`);
         const eater = eaterOf.get(key)!;
         if (eater.sodiumHard !== true || eater.sodiumLimitMg === null) continue;
         const perServing = saltiest(problem.lots, dish.meal);
         if (perServing === null) faults.push(`${where}: sodium not known, ${key} has a hard limit`);
         const day = JSON.stringify([key, slot.day]);
-        salt.set(day, (salt.get(day) ?? 0) + ((perServing ?? 0) * eater.portionTwentieths) / 20);
+        salt.set(
+          day,
+          (salt.get(day) ?? 0) + ((perServing ?? 0) * onThePlate(problem, slot, key, dish.meal)) / 20,
+        );
         if (salt.get(day)! > eater.sodiumLimitMg + 1e-6)
           faults.push(`${where}: over the sodium limit of ${key}`);
       }
@@ -64,12 +68,33 @@ export function checkPlan(problem: PicksProblem, plan: PicksPlan): string[] {
           where,
           dish,
           lotOf,
-          dish.eaters.map((k) => eaterOf.get(k)!.portionTwentieths),
+          dish.eaters.map((k) => onThePlate(problem, slot, k, dish.meal)),
         ),
       );
     }
   }
   return faults;
+}
+
+/** Whether the meal carries such a meal of the day, or this eater wished for it just there. */
+function isFor(problem: PicksProblem, slot: Slot, eater: string, meal: string): boolean {
+  const use = problem.uses?.find((u) => u.meal === meal);
+  if (!use || !slot.carriedBy || use.is.some((one) => slot.carriedBy!.includes(one))) return true;
+  const wished = problem.wishes.some((w) => w.slot === slot.key && w.eater === eater && w.meal === meal);
+  return wished && (use.is.includes('main') || use.is.includes('breakfast'));
+}
+
+/** Twentieths of a serving that are meant for this eater: more than the portion where that gives too little. */
+function onThePlate(problem: PicksProblem, slot: Slot, eater: string, meal: string): number {
+  const { portionTwentieths: portion } = problem.eaters.find((e) => e.key === eater)!;
+  const floor = slot.floors?.find((f) => f.eater === eater)?.kcal;
+  const known = problem.lots
+    .filter((l) => l.meal === meal && l.steady && l.pouches.length > 0)
+    .flatMap((l) => (l.kcalPerServing === null ? [] : [l.kcalPerServing]));
+  if (floor === undefined || known.length === 0) return portion;
+  const kcal = known.reduce((a, b) => a + b, 0) / known.length;
+  for (let n = portion; n < 2 * portion; n += 1) if (n * kcal >= 20 * floor - 1e-6) return n;
+  return 2 * portion;
 }
 
 /** The most sodium a serving of any lot of the meal holds; null when one is not known. */
@@ -87,13 +112,13 @@ function portionFaults(
   where: string,
   dish: DishPick,
   lotOf: ReadonlyMap<string, Lot>,
-  portions: readonly number[],
+  helpings: readonly number[],
 ): string[] {
   const faults: string[] = [];
   const opened = dish.pouches.reduce((sum, code) => sum + (lotOf.get(code)?.servingsTwentieths ?? 0), 0);
   // Nine and eleven tenths, rounded inwards to whole twentieths, in whole numbers.
-  const least = portions.reduce((sum, p) => sum + Math.floor((p * 9 + 9) / 10), 0);
-  const most = portions.reduce((sum, p) => sum + Math.floor((p * 11) / 10), 0);
+  const least = helpings.reduce((sum, p) => sum + Math.floor((p * 9 + 9) / 10), 0);
+  const most = helpings.reduce((sum, p) => sum + Math.floor((p * 11) / 10), 0);
   const short = Math.max(0, least - opened);
   if (dish.eaters.length === 0) faults.push(`${where}: opened for nobody`);
   if (opened !== dish.openedTwentieths)

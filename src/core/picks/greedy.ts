@@ -7,8 +7,25 @@ import { classCost, emptyState, type State, unfed } from './measure.ts';
  */
 export function greedyState(grid: Grid): State {
   const state = emptyState(grid);
-  grid.slotKeys.forEach((_, s) => fillSlot(grid, state, s));
+  grid.slotKeys.forEach((_, s) => {
+    fillSlot(grid, state, s);
+    closeSpare(grid, state, s);
+  });
   return state;
+}
+
+/** Closes again what turned out not to be needed, the largest first. */
+function closeSpare(grid: Grid, state: State, s: number): void {
+  const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
+  grid.mealKeys.forEach((_, m) => {
+    const at = grid.slotEaters[s]!.filter((e) => state.eat[s * eaters + e] === m);
+    const need = at.reduce((sum, e) => sum + grid.low[s]![e]![m]!, 0);
+    for (const c of grid.mealClasses[m]!.toSorted((a, b) => grid.classes[b]!.size - grid.classes[a]!.size)) {
+      const { size } = grid.classes[c]!;
+      while (state.open[s * classes + c]! > 0 && openedOf(grid, state, s, m) - size >= need)
+        state.open[s * classes + c]! -= 1;
+    }
+  });
 }
 
 function fillSlot(grid: Grid, state: State, s: number): void {
@@ -25,7 +42,8 @@ function fillSlot(grid: Grid, state: State, s: number): void {
     if (c < 0) return;
     const { meal } = grid.classes[c]!;
     const atDish = grid.slotEaters[s]!.filter((e) => state.eat[s * eaters + e] === meal);
-    let need = atDish.reduce((sum, e) => sum + grid.low[e]!, 0);
+    const low = (e: number): number => grid.low[s]![e]![meal]!;
+    let need = atDish.reduce((sum, e) => sum + low(e), 0);
     state.open[s * classes + c]! += 1;
     let fed = 0;
     for (const e of grid.slotEaters[s]!) {
@@ -33,19 +51,16 @@ function fillSlot(grid: Grid, state: State, s: number): void {
       const opened = openedOf(grid, state, s, meal);
       // A dish may fall short by half at most; a person shares the last pouch only with one.
       const reaches =
-        need + grid.low[e]! <= opened ||
-        (fed === 0 && atDish.length === 0 && 2 * opened >= grid.low[e]! && !more(grid, state, s, c));
+        need + low(e) <= opened ||
+        (fed === 0 && atDish.length === 0 && 2 * opened >= low(e) && !more(grid, state, s, c));
       if (!reaches) continue;
-      need += grid.low[e]!;
+      need += low(e);
       fed += 1;
       hungry.delete(e);
       state.eat[s * eaters + e] = meal;
     }
     if (fed > 0) continue;
-    if (
-      more(grid, state, s, c) &&
-      openedOf(grid, state, s, meal) < need + Math.max(...[...hungry].map((e) => grid.low[e]!))
-    )
+    if (more(grid, state, s, c) && openedOf(grid, state, s, meal) < need + Math.max(...[...hungry].map(low)))
       continue;
     // Nobody could be fed from it: put back what was opened in vain.
     while (
@@ -65,12 +80,12 @@ const openedOf = (grid: Grid, state: State, s: number, meal: number): number =>
   );
 
 function suits(grid: Grid, state: State, s: number, e: number, meal: number): boolean {
-  if (!grid.safe[e]![meal] || grid.barred[s]![meal]) return false;
-  let salt = grid.hardMg[e]![meal]!;
+  if (!grid.may[s]![e]![meal]) return false;
+  let salt = grid.hardMg[s]![e]![meal]!;
   for (let i = 0; i < grid.slotKeys.length; i += 1) {
     const other = state.eat[i * grid.eaterKeys.length + e]!;
     if (i !== s && other > unfed && grid.slotDayPlace[i] === grid.slotDayPlace[s])
-      salt += grid.hardMg[e]![other]!;
+      salt += grid.hardMg[i]![e]![other]!;
   }
   return salt <= grid.hardLimitMg[e]!;
 }

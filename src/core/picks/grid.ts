@@ -1,13 +1,16 @@
 import { byText, settleOrder } from './order.ts';
-import { give, type Lot, type PicksProblem } from './problem.ts';
+import { fitsTo } from './fits.ts';
+import { helpingOf, nothingKcal, worthKcal } from './helpings.ts';
+import { type Lot, type PicksProblem, wasteAllowed } from './problem.ts';
+import { grantable, wishWeights } from './wishes.ts';
 
 /** Pouches of one class with the same best-by; the cost figures are per pouch. */
 export interface Group {
   /** Infinity when there is no date. */
   readonly bestBy: number;
   readonly count: number;
-  /** Servings × bucket, and servings × months left after the trip. */
-  readonly bucketCost: number;
+  /** Its twentieths with a minus when it will not keep long after the trip, else 0; and servings × months left. */
+  readonly expiringCost: number;
   readonly monthCost: number;
 }
 
@@ -24,7 +27,7 @@ export interface Class {
   /** Whether some best-by falls inside the trip. */
   readonly dated: boolean;
   /** Cost of the oldest n pouches, for classes that are not dated. */
-  readonly bucketSums: readonly number[];
+  readonly expiringSums: readonly number[];
   readonly monthSums: readonly number[];
 }
 
@@ -41,8 +44,14 @@ export interface Grid {
   readonly eaterKeys: readonly string[];
   readonly mealKeys: readonly string[];
   readonly slotKeys: readonly string[];
-  readonly low: readonly number[];
-  readonly high: readonly number[];
+  readonly portion: readonly number[];
+  /** What counts as fed, twentieths: low[slot][eater][meal]; and the kcal missing even then. */
+  readonly low: readonly (readonly (readonly number[])[])[];
+  readonly high: readonly (readonly (readonly number[])[])[];
+  readonly thin: readonly (readonly (readonly number[])[])[];
+  /** What having nothing counts, kcal: nothing[slot][eater]; what a missing twentieth of a meal counts. */
+  readonly nothing: readonly (readonly number[])[];
+  readonly worth: readonly number[];
   readonly slotDay: readonly number[];
   /** Place of the slot's day among the days. */
   readonly slotDayPlace: readonly number[];
@@ -50,26 +59,31 @@ export interface Grid {
   readonly slotEaters: readonly (readonly number[])[];
   readonly classes: readonly Class[];
   readonly mealClasses: readonly (readonly number[])[];
-  /** safe[eater][meal] */
-  readonly safe: readonly (readonly boolean[])[];
-  /** barred[slot][meal]: not at that slot, for nobody. */
-  readonly barred: readonly (readonly boolean[])[];
+  /** may[slot][eater][meal]: safe, nobody to be kept from it sits there, and it is for such a meal of the day. */
+  readonly may: readonly (readonly (readonly boolean[])[])[];
   readonly dislike: readonly (readonly boolean[])[];
   readonly wishes: readonly GridWish[];
   readonly wishesOf: readonly (readonly number[])[];
   readonly wishTotal: number;
+  /** The plan before: before[slot][eater] is a meal, `unfed`, or `notBefore`; and at which level leaving it counts. */
+  readonly before: readonly (readonly number[])[];
+  readonly beforeKept: boolean;
+  /** Twentieths that may be left over without counting. */
+  readonly wasteAllowed: number;
+  /** Twentieths in stock that will not keep long after the trip. */
+  readonly expiring: number;
   /** Earlier slots of this eater within a day and a slot: earlier[slot][eater]. */
   readonly earlier: readonly (readonly (readonly number[])[])[];
   readonly later: readonly (readonly (readonly number[])[])[];
   /** How often an eater may have one meal before it counts as too often. */
   readonly often: number;
-  /** Sodium of a portion, thousandths of the eater's day limit: sodium[eater][meal]; 0 without limit. */
-  readonly sodium: readonly (readonly number[])[];
+  /** Sodium of a helping, thousandths of the eater's day limit: sodium[slot][eater][meal]; 0 without limit. */
+  readonly sodium: readonly (readonly (readonly number[])[])[];
   /** The same in mg × 20, unrounded, with the limit: for hard limits only. */
-  readonly hardMg: readonly (readonly number[])[];
+  readonly hardMg: readonly (readonly (readonly number[])[])[];
   readonly hardLimitMg: readonly number[];
-  /** Energy of a portion, thousandths of the eater's day need. */
-  readonly energy: readonly (readonly number[])[];
+  /** Energy of a helping, thousandths of the eater's day need. */
+  readonly energy: readonly (readonly (readonly number[])[])[];
   /** Energy bounds by eater and day place, thousandths; high is Infinity without a need. */
   readonly energyLow: readonly (readonly number[])[];
   readonly energyHigh: readonly (readonly number[])[];
@@ -82,10 +96,8 @@ const monthDays = 30;
 /** A pouch without a date stands behind every dated one. Chosen: a hundred years. */
 const undatedDays = 36500;
 
-/** 0: 60 days at most are left after the trip; 1: a year; 2: three years; 3: more. */
-export function bucketOf(daysLeft: number): number {
-  return daysLeft <= 60 ? 0 : daysLeft <= 365 ? 1 : daysLeft <= 3 * 365 ? 2 : 3;
-}
+/** A pouch that keeps no longer than this after the trip expires soon. Chosen. */
+const soonDays = 60;
 
 /** Days and months a pouch would still keep after the trip; never below 0. */
 export function daysLeftAfter(bestBy: number | null, lastDay: number): number {
@@ -93,17 +105,6 @@ export function daysLeftAfter(bestBy: number | null, lastDay: number): number {
 }
 
 export const monthsOf = (daysLeft: number): number => Math.floor(daysLeft / monthDays);
-
-/** Weights by rank: a first wish outweighs all second ones together, a second one all third ones. */
-function wishWeights(wishes: PicksProblem['wishes']): [number, number, number] {
-  const counts = [0, 0, 0];
-  for (const wish of wishes) counts[Math.min(3, Math.max(1, wish.rank)) - 1]! += 1;
-  const n = Math.max(...counts);
-  return [(n + 1) ** 2, n + 1, 1];
-}
-
-const wishWeight = (weights: readonly number[], rank: number): number =>
-  weights[Math.min(3, Math.max(1, rank)) - 1]!;
 
 /** The figures of a dish: the highest sodium of its lots, so that a limit holds; mean energy of its lots. */
 function dishFigures(lots: readonly Lot[]): { sodiumMg: number | null; kcal: number | null } {
@@ -133,14 +134,14 @@ function makeClasses(
       (a, b) => (a.bestBy ?? Infinity) - (b.bestBy ?? Infinity) || byText(a.code, b.code),
     );
     const groups: Group[] = [];
-    const bucketSums = [0];
+    const expiringSums = [0];
     const monthSums = [0];
     for (const lot of sorted) {
       const left = daysLeftAfter(lot.bestBy, lastDay);
       const group = {
         bestBy: lot.bestBy ?? Infinity,
         count: lot.pouches.length,
-        bucketCost: size * bucketOf(left),
+        expiringCost: left <= soonDays ? -size : 0,
         monthCost: size * monthsOf(left),
       };
       const last = groups.at(-1);
@@ -148,7 +149,7 @@ function makeClasses(
         groups[groups.length - 1] = { ...last, count: last.count + group.count };
       else groups.push(group);
       for (let i = 0; i < group.count; i += 1) {
-        bucketSums.push(bucketSums.at(-1)! + group.bucketCost);
+        expiringSums.push(expiringSums.at(-1)! + group.expiringCost);
         monthSums.push(monthSums.at(-1)! + group.monthCost);
       }
     }
@@ -160,7 +161,7 @@ function makeClasses(
       lots: sorted,
       stock: groups.reduce((sum, g) => sum + g.count, 0),
       dated: groups.some((g) => g.bestBy < lastDay),
-      bucketSums,
+      expiringSums,
       monthSums,
     };
   });
@@ -191,13 +192,13 @@ export function makeGrid(problem: PicksProblem): Grid {
     eaters.map((_, e) => order.meals.map((__, m) => cell(e, m)));
 
   const safeSet = pairs(problem.safe);
-  const barredSet = new Set(
-    (problem.barred ?? []).map((b) => `${slotPlace.get(b.slot) ?? '?'}/${mealPlace.get(b.meal) ?? '?'}`),
-  );
-  const barred = slots.map((_, s) => order.meals.map((__, m) => barredSet.has(`${s}/${m}`)));
   const dislikeSet = pairs(problem.dislikes);
   const hard = eaters.map((e) => e.sodiumHard === true && e.sodiumLimitMg !== null);
   const safe = table((e, m) => safeSet.has(`${e}/${m}`) && !(hard[e] && figures[m]!.sodiumMg === null));
+  const fits = fitsTo(problem);
+  const may = slots.map((slot) =>
+    table((e, m) => safe[e]![m]! && fits(slot, order.eaters[e]!, order.meals[m]!)),
+  );
   const attends = (s: number, e: number): boolean => slots[s]!.eaters.includes(order.eaters[e]!);
   const inWindow = (i: number, j: number): boolean =>
     slots[j]!.day < slots[i]!.day + 1 ||
@@ -209,19 +210,34 @@ export function makeGrid(problem: PicksProblem): Grid {
       ),
     );
 
-  const weights = wishWeights(problem.wishes);
+  const stocked = (meal: string, day: number): boolean =>
+    classes.some((c) => c.meal === mealPlace.get(meal) && c.groups.at(-1)!.bestBy >= day);
+  const ranked = grantable(problem, (wish, slot) => {
+    const [s, e, m] = [
+      slotPlace.get(slot.key)!,
+      eaterPlace.get(wish.eater) ?? -1,
+      mealPlace.get(wish.meal) ?? -1,
+    ];
+    return e >= 0 && m >= 0 && attends(s, e) && may[s]![e]![m]! && stocked(wish.meal, slot.day);
+  });
+  const weights = wishWeights(ranked);
   const merged = new Map<string, GridWish>();
-  for (const wish of problem.wishes) {
-    const eater = eaterPlace.get(wish.eater);
-    const meal = mealPlace.get(wish.meal);
-    const slot = wish.slot === null ? -1 : slotPlace.get(wish.slot);
-    if (eater === undefined || meal === undefined || slot === undefined || !safe[eater]![meal]) continue;
-    if (slot === -1 ? !slots.some((_, s) => attends(s, eater)) : !attends(slot, eater)) continue;
+  for (const { wish, rank } of ranked) {
+    const [eater, meal] = [eaterPlace.get(wish.eater)!, mealPlace.get(wish.meal)!];
+    const slot = wish.slot === null ? -1 : slotPlace.get(wish.slot)!;
     const key = [eater, meal, slot].map((n) => String(n + 1).padStart(6, '0')).join('/');
-    const weight = wishWeight(weights, wish.rank) + (merged.get(key)?.weight ?? 0);
+    const weight = weights[rank - 1]! + (merged.get(key)?.weight ?? 0);
     merged.set(key, { eater, meal, slot, weight });
   }
   const wishes = [...merged].sort((a, b) => byText(a[0], b[0])).map(([, wish]) => wish);
+  const floorOf = (s: number, e: number): number | null =>
+    slots[s]!.floors?.find((f) => f.eater === order.eaters[e])?.kcal ?? null;
+  const helpings = slots.map((_, s) => {
+    const floors = eaters.map((__, e) => floorOf(s, e));
+    return table((e, m) => helpingOf(eaters[e]!.portionTwentieths, floors[e]!, figures[m]!.kcal));
+  });
+  const of = (pick: 'low' | 'high' | 'thinKcal'): number[][][] =>
+    helpings.map((ofSlot) => ofSlot.map((ofEater) => ofEater.map((h) => h[pick])));
 
   const perMille = (portion: number, per: number | null, whole: number | null): number =>
     per === null || whole === null || whole <= 0
@@ -236,8 +252,12 @@ export function makeGrid(problem: PicksProblem): Grid {
     eaterKeys: order.eaters,
     mealKeys: order.meals,
     slotKeys: slots.map((s) => s.key),
-    low: eaters.map((e) => give(e.portionTwentieths).low),
-    high: eaters.map((e) => give(e.portionTwentieths).high),
+    portion: eaters.map((e) => e.portionTwentieths),
+    low: of('low'),
+    high: of('high'),
+    thin: of('thinKcal'),
+    nothing: slots.map((_, s) => eaters.map((e, i) => nothingKcal(e.portionTwentieths, floorOf(s, i)))),
+    worth: figures.map((f) => worthKcal(f.kcal)),
     slotDay: slots.map((s) => s.day),
     slotDayPlace: slots.map((s) => days.indexOf(s.day)),
     dayCount: days.length,
@@ -249,27 +269,44 @@ export function makeGrid(problem: PicksProblem): Grid {
     ),
     classes,
     mealClasses: order.meals.map((_, m) => classes.map((__, c) => c).filter((c) => classes[c]!.meal === m)),
-    safe,
-    barred,
+    may,
     dislike: table((e, m) => dislikeSet.has(`${e}/${m}`)),
     wishes,
     wishesOf: eaters.map((_, e) => wishes.map((__, w) => w).filter((w) => wishes[w]!.eater === e)),
     wishTotal: wishes.reduce((sum, w) => sum + w.weight, 0),
+    before: placesBefore(problem, slotPlace, eaterPlace, mealPlace),
+    beforeKept: problem.before?.was === 'kept',
+    wasteAllowed: wasteAllowed(
+      slots.reduce(
+        (sum, s) =>
+          sum +
+          [...new Set(s.eaters)].reduce(
+            (n, k) => n + (eaters[eaterPlace.get(k) ?? -1]?.portionTwentieths ?? 0),
+            0,
+          ),
+        0,
+      ),
+    ),
+    expiring: -classes.reduce((sum, c) => sum + c.expiringSums.at(-1)!, 0),
     earlier: near((s, i) => i < s && inWindow(i, s)),
     later: near((s, i) => i > s && inWindow(s, i)),
     often: Math.max(1, Math.floor(days.length / 3)),
-    sodium: table((e, m) =>
-      perMille(eaters[e]!.portionTwentieths, figures[m]!.sodiumMg, eaters[e]!.sodiumLimitMg),
+    sodium: helpings.map((ofSlot) =>
+      table((e, m) => perMille(ofSlot[e]![m]!.helping, figures[m]!.sodiumMg, eaters[e]!.sodiumLimitMg)),
     ),
-    hardMg: table((e, m) => (hard[e] ? eaters[e]!.portionTwentieths * (figures[m]!.sodiumMg ?? 0) : 0)),
+    hardMg: helpings.map((ofSlot) =>
+      table((e, m) => (hard[e] ? ofSlot[e]![m]!.helping * (figures[m]!.sodiumMg ?? 0) : 0)),
+    ),
     hardLimitMg: eaters.map((e, i) => (hard[i] ? e.sodiumLimitMg! * 20 : Infinity)),
     // An unknown energy is taken as just this meal's share of the need, so that it neither mends nor breaks a day.
-    energy: table((e, m) =>
-      !needs(e)
-        ? 0
-        : figures[m]!.kcal === null
-          ? Math.round(1000 / mealsOfADay)
-          : perMille(eaters[e]!.portionTwentieths, figures[m]!.kcal, eaters[e]!.energyKcal),
+    energy: helpings.map((ofSlot) =>
+      table((e, m) =>
+        !needs(e)
+          ? 0
+          : figures[m]!.kcal === null
+            ? Math.round(1000 / mealsOfADay)
+            : perMille(ofSlot[e]![m]!.helping, figures[m]!.kcal, eaters[e]!.energyKcal),
+      ),
     ),
     energyLow: eaters.map((_, e) => days.map((d) => (needs(e) ? Math.round(850 * shareOn(e, d)) : 0))),
     energyHigh: eaters.map((_, e) =>
@@ -277,4 +314,22 @@ export function makeGrid(problem: PicksProblem): Grid {
     ),
     limited: eaters.map((e) => (e.sodiumLimitMg ?? 0) > 0),
   };
+}
+
+/** Not in the plan before: at that slot nothing can change. */
+export const notBefore = -3;
+
+function placesBefore(
+  problem: PicksProblem,
+  slots: ReadonlyMap<string, number>,
+  eaters: ReadonlyMap<string, number>,
+  meals: ReadonlyMap<string, number>,
+): number[][] {
+  const places = Array.from(slots, () => Array.from(eaters, () => notBefore));
+  for (const { slot, eater, meal } of problem.before?.seats ?? []) {
+    const [s, e] = [slots.get(slot), eaters.get(eater)];
+    if (s !== undefined && e !== undefined)
+      places[s]![e] = meal === null ? -1 : (meals.get(meal) ?? notBefore);
+  }
+  return places;
 }

@@ -34,8 +34,8 @@ export function handOut(grid: Grid, state: State): SlotPick[] {
     }
     const dishes = [...byMeal].map(([meal, { pouches, opened }]): DishPick => {
       const at = grid.slotEaters[s]!.filter((e) => state.eat[s * eaters + e] === meal);
-      const low = at.reduce((sum, e) => sum + grid.low[e]!, 0);
-      const high = at.reduce((sum, e) => sum + grid.high[e]!, 0);
+      const low = at.reduce((sum, e) => sum + grid.low[s]![e]![meal]!, 0);
+      const high = at.reduce((sum, e) => sum + grid.high[s]![e]![meal]!, 0);
       return {
         meal: grid.mealKeys[meal]!,
         pouches: pouches
@@ -51,7 +51,7 @@ export function handOut(grid: Grid, state: State): SlotPick[] {
       slot,
       dishes: dishes.sort((a, b) => byText(a.meal, b.meal)),
       unfed: grid.slotEaters[s]!.filter((e) => state.eat[s * eaters + e] === unfed)
-        .map((e) => ({ eater: grid.eaterKeys[e]!, shortTwentieths: grid.low[e]! }))
+        .map((e) => ({ eater: grid.eaterKeys[e]!, shortTwentieths: Math.ceil((grid.portion[e]! * 9) / 10) }))
         .sort((a, b) => byText(a.eater, b.eater)),
     };
   });

@@ -1,13 +1,11 @@
 import type { Grid } from './grid.ts';
 import type { IntegerLimits, Linear, LinearColumn, LinearProgram, LinearRow } from './linear.ts';
 import { unfed } from './measure.ts';
-import { type Menu, menuKey, type Prices } from './menus.ts';
-
-/** Levels that the master can bound; the others (variety, day figures) it leaves out, which only loosens it. */
-export const boundable = [0, 1, 2, 3, 4, 5, 6, 9, 10] as const;
+import { type Menu, menuKey, movedBy, type Prices } from './menus.ts';
+import { at as level, levelNames } from './problem.ts';
 
 /** Which levels are held at nothing, so that menus against them need not be looked at. */
-export type Ruled = Pick<Prices, 'noShort' | 'noUnfed' | 'noDislike' | 'noWaste'>;
+export type Ruled = Pick<Prices, 'noShort' | 'noUnfed' | 'noDislike'>;
 
 /**
  * The program over menus: one menu a slot, within the stock of every class and best-by. Its linear form bounds
@@ -55,8 +53,6 @@ export interface Priced {
   readonly menu: Menu;
 }
 
-const levelCount = 11;
-
 interface Column {
   /** Adds this much to each level for each unit. */
   readonly counts: readonly number[];
@@ -73,7 +69,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
   const slots = grid.slotKeys.length;
   const choose = Array.from({ length: slots }, () => row(1, 1));
   const extras: (LinearColumn & { readonly counts: number[] })[] = [];
-  const none = (): number[] => Array.from({ length: levelCount }, () => 0);
+  const none = (): number[] => levelNames.map(() => 0);
 
   // Stock. Row (class, first group still good): what is opened then comes from groups still good then.
   const firstGood = grid.classes.map((cls) =>
@@ -86,9 +82,6 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
       const open = periods.filter((p) => p <= g);
       const shared = open.length > 1 ? [row(-Infinity, group.count)] : [];
       for (const p of open) {
-        const counts = none();
-        counts[6] = group.bucketCost;
-        counts[9] = group.monthCost;
         const at = [byPeriod.get(p)!, ...shared];
         extras.push({
           cost: 0,
@@ -96,7 +89,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
           upper: group.count,
           rows: at,
           values: at.map((r) => (shared.includes(r) ? 1 : -1)),
-          counts,
+          counts: none(),
         });
       }
     });
@@ -107,7 +100,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
   // The worst-off eater.
   const worstRow = grid.eaterKeys.map(() => row(-Infinity, 0));
   const worstCounts = none();
-  worstCounts[2] = 1;
+  worstCounts[level['worst off']] = 1;
   const worstColumn = extras.length;
   extras.push({
     cost: 0,
@@ -123,7 +116,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     if (wish.slot >= 0) return -1;
     const at = row(-Infinity, 0);
     const counts = none();
-    counts[3] = -wish.weight;
+    counts[level.wishes] = -wish.weight;
     extras.push({ cost: 0, lower: 0, upper: 1, rows: [at], values: [1], counts });
     return at;
   });
@@ -135,7 +128,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     ),
   );
 
-  const holdRow = Array.from({ length: levelCount }, () => row(-Infinity, Infinity));
+  const holdRow = levelNames.map(() => row(-Infinity, Infinity));
   const program: LinearProgram = linear.open(rows);
   const bounds = rows.map((r) => ({ ...r }));
   const columns: Column[] = [];
@@ -152,7 +145,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
       const at = [...item.rows];
       const values = [...item.values];
       item.counts.forEach((count, k) => {
-        if (count === 0 || k === 2) return;
+        if (count === 0 || k === level['worst off']) return;
         at.push(holdRow[k]!);
         values.push(count);
       });
@@ -172,70 +165,81 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     menu.eat.forEach((m, i) => {
       const e = eaters[i]!;
       if (m === unfed) {
-        counts[1]! += 1;
+        counts[level.unfed]! += 1;
         plus(worstRow[e]!, 1);
-      } else if (hardRow[e]![day]! >= 0 && grid.hardMg[e]![m]! > 0)
-        plus(hardRow[e]![day]!, grid.hardMg[e]![m]!);
+      } else if (hardRow[e]![day]! >= 0 && grid.hardMg[menu.slot]![e]![m]! > 0)
+        plus(hardRow[e]![day]!, grid.hardMg[menu.slot]![e]![m]!);
     });
     for (const { c, n } of menu.open) plus(stockRow(c, menu.slot)!, n);
     for (const w of menu.gives) plus(wishRow[w]!, -1);
-    counts[0] = menu.short;
-    counts[3] = -menu.wish;
-    counts[4] = menu.dislikes;
-    counts[5] = menu.waste;
-    counts[10] = menu.dry;
+    counts[level['energy short']] = menu.short;
+    counts[level.wishes] = -menu.wish;
+    counts[level.dislikes] = menu.dislikes;
+    counts[level.moved] = menu.moved;
+    counts[level.waste] = menu.waste;
     return { counts, menu, rows: [...at.keys()], values: [...at.values()], lower: 0, upper: Infinity };
   };
 
   /** Prices at slot s from the rows' duals. */
   const pricesAt = (s: number, duals: Float64Array): Prices => {
-    const level = (k: number): number => weights[k]! - duals[holdRow[k]!]!;
+    const price = (k: number): number => weights[k]! - duals[holdRow[k]!]!;
     const day = grid.slotDayPlace[s]!;
     const eats = (e: number, m: number): number => {
-      let price = grid.dislike[e]![m] ? level(4) : 0;
+      let sum =
+        (grid.dislike[e]![m] ? price(level.dislikes) : 0) +
+        grid.thin[s]![e]![m]! * price(level['energy short']);
+      sum += movedBy(grid, s, e, m) * price(level.moved);
       for (const w of grid.wishesOf[e]!) {
         const wish = grid.wishes[w]!;
         if (wish.meal !== m) continue;
-        if (wish.slot === s) price -= wish.weight * level(3);
-        if (wish.slot === -1) price += duals[wishRow[w]!]!;
+        if (wish.slot === s) sum -= wish.weight * price(level.wishes);
+        if (wish.slot === -1) sum += duals[wishRow[w]!]!;
       }
       const hard = hardRow[e]![day]!;
-      return hard < 0 ? price : price - duals[hard]! * grid.hardMg[e]![m]!;
+      return hard < 0 ? sum : sum - duals[hard]! * grid.hardMg[s]![e]![m]!;
     };
     const table = grid.eaterKeys.map((_, e) =>
-      grid.mealKeys.map((__, m) => (grid.safe[e]![m] ? eats(e, m) : 0)),
+      grid.mealKeys.map((__, m) => (grid.may[s]![e]![m] ? eats(e, m) : 0)),
     );
-    const dry = level(10);
-    const pouches = grid.classes.map((cls, c) => {
+    const pouches = grid.classes.map((_, c) => {
       const r = stockRow(c, s);
-      return (r === undefined ? 0 : -duals[r]!) + dry * cls.dryTenths;
+      return r === undefined ? 0 : -duals[r]!;
     });
     return {
-      short: level(0),
-      unfed: grid.eaterKeys.map((_, e) => level(1) - duals[worstRow[e]!]!),
+      short: price(level['energy short']),
+      unfed: grid.eaterKeys.map(
+        (_, e) =>
+          price(level.unfed) +
+          grid.nothing[s]![e]! * price(level['energy short']) +
+          movedBy(grid, s, e, unfed) * price(level.moved) -
+          duals[worstRow[e]!]!,
+      ),
       eats: (e, m) => table[e]![m]!,
-      waste: level(5),
+      waste: price(level.waste),
       pouch: (c) => pouches[c]!,
       ...ruled,
     };
   };
 
-  let ruled: Ruled = { noShort: false, noUnfed: false, noDislike: false, noWaste: false };
+  let ruled: Ruled = { noShort: false, noUnfed: false, noDislike: false };
   const against = (menu: Menu): boolean =>
     (ruled.noShort && menu.short > 0) ||
     (ruled.noUnfed && menu.eat.includes(unfed)) ||
-    (ruled.noDislike && menu.dislikes > 0) ||
-    (ruled.noWaste && menu.waste > 0);
+    (ruled.noDislike && menu.dislikes > 0);
 
   const reduced = (i: number, duals: Float64Array): number => {
     const c = columns[i]!;
     let rest = costOf(c);
     c.rows.forEach((r, k) => (rest -= duals[r]! * c.values[k]!));
     c.counts.forEach((count, k) => {
-      if (k !== 2) rest -= duals[holdRow[k]!]! * count;
+      if (k !== level['worst off']) rest -= duals[holdRow[k]!]! * count;
     });
     return rest;
   };
+
+  /** What is left over counts in whole servings beyond what is tolerated; menus count it in twentieths. */
+  const inUnits = (k: number, value: number): number =>
+    k === level.waste ? grid.wasteAllowed + 20 * value : value;
 
   return {
     count: () => columns.length,
@@ -246,37 +250,45 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
       fresh.forEach((menu, i) => known.set(menuKey(menu), columns.length + i));
       if (fresh.length > 0) addColumns(fresh.map(menuColumn));
     },
-    aim(level, tail) {
-      goal = level;
+    aim(aimed, tail) {
+      goal = aimed;
       weights = none();
-      weights[level] = 1;
+      weights[aimed] = 1;
       const eaterSlots = grid.slotEaters.reduce((sum, eaters) => sum + eaters.length, 0);
-      const most = [0, eaterSlots, 0, grid.wishTotal, eaterSlots, 40 * eaterSlots];
+      const most = new Map([
+        [level.unfed, eaterSlots],
+        [level.wishes, grid.wishTotal],
+        [level.dislikes, eaterSlots],
+        [level.waste, 40 * eaterSlots],
+      ]);
       let light = 1;
-      for (const k of tail ? [1, 3, 4, 5].filter((next) => next > level).slice(0, 2) : []) {
-        light /= most[k]! + 1;
+      for (const k of tail ? [...most.keys()].filter((next) => next > aimed).slice(0, 2) : []) {
+        light /= most.get(k)! + 1;
         weights[k] = light;
       }
       program.setCosts(columns.map(costOf));
     },
     cap(value) {
-      if (goal === 2) program.setColumn(worstColumn, 0, value ?? columns[worstColumn]!.upper);
-      else program.setRow(holdRow[goal]!, -Infinity, value ?? Infinity);
-      bounds[holdRow[goal]!] = { lower: -Infinity, upper: goal === 2 ? Infinity : (value ?? Infinity) };
+      const most = value === undefined ? Infinity : inUnits(goal, value);
+      if (goal === level['worst off'])
+        program.setColumn(worstColumn, 0, value ?? columns[worstColumn]!.upper);
+      else program.setRow(holdRow[goal]!, -Infinity, most);
+      bounds[holdRow[goal]!] = { lower: -Infinity, upper: goal === level['worst off'] ? Infinity : most };
     },
     set(i, to) {
       program.setColumn(i, to === 'in' ? 1 : 0, to === 'in' ? 1 : to === 'out' ? 0 : columns[i]!.upper);
     },
     isOut: (i) => columns[i]!.upper === 0,
-    hold(level, value) {
-      if (level === 2) return program.setColumn(worstColumn, 0, (columns[worstColumn]!.upper = value));
-      bounds[holdRow[level]!] = { lower: -Infinity, upper: value };
-      program.setRow(holdRow[level]!, -Infinity, value);
+    hold(held, value) {
+      if (held === level['worst off'])
+        return program.setColumn(worstColumn, 0, (columns[worstColumn]!.upper = value));
+      const most = inUnits(held, value);
+      bounds[holdRow[held]!] = { lower: -Infinity, upper: most };
+      program.setRow(holdRow[held]!, -Infinity, most);
       if (value > 0) return;
-      if (level === 0) ruled = { ...ruled, noShort: true, noUnfed: true };
-      if (level === 1) ruled = { ...ruled, noUnfed: true };
-      if (level === 4) ruled = { ...ruled, noDislike: true };
-      if (level === 5) ruled = { ...ruled, noWaste: true };
+      if (held === level['energy short']) ruled = { ...ruled, noShort: true, noUnfed: true };
+      if (held === level.unfed) ruled = { ...ruled, noUnfed: true };
+      if (held === level.dislikes) ruled = { ...ruled, noDislike: true };
       columns.forEach((c, i) => {
         if (c.menu && c.upper > 0 && against(c.menu)) program.setColumn(i, 0, (c.upper = 0));
       });

@@ -1,4 +1,5 @@
-import type { Class, Grid } from './grid.ts';
+import { type Class, type Grid, notBefore } from './grid.ts';
+import { at, levelNames } from './problem.ts';
 
 /** Not at this slot; at it, but unfed. Any other value in `eat` is a meal. */
 export const absent = -2;
@@ -24,12 +25,12 @@ export function overwrite(target: State, source: State): void {
 }
 
 export interface ClassCost {
-  readonly bucket: number;
+  readonly expiring: number;
   readonly month: number;
 }
 
 /**
- * What opening costs a class at the oldest-first levels when pouches are handed out earliest best-by first,
+ * What opening costs a class at the levels of dates when pouches are handed out earliest best-by first,
  * slot by slot. That hand-out is always possible when any is, and never dearer than another.
  * @param demand pouches opened at slot s, for each slot
  * @returns undefined when the stock that is still good does not reach
@@ -40,9 +41,9 @@ export function classCost(grid: Grid, cls: Class, demand: (slot: number) => numb
     let total = 0;
     for (let s = 0; s < slots; s += 1) total += demand(s);
     if (total > cls.stock) return undefined;
-    return { bucket: cls.bucketSums[total]!, month: cls.monthSums[total]! };
+    return { expiring: cls.expiringSums[total]!, month: cls.monthSums[total]! };
   }
-  let [group, used, bucket, month] = [0, 0, 0, 0];
+  let [group, used, expiring, month] = [0, 0, 0, 0];
   for (let s = 0; s < slots; s += 1) {
     let wanted = demand(s);
     while (wanted > 0) {
@@ -54,13 +55,13 @@ export function classCost(grid: Grid, cls: Class, demand: (slot: number) => numb
         continue;
       }
       const taken = Math.min(wanted, g.count - used);
-      bucket += taken * g.bucketCost;
+      expiring += taken * g.expiringCost;
       month += taken * g.monthCost;
       used += taken;
       wanted -= taken;
     }
   }
-  return { bucket, month };
+  return { expiring, month };
 }
 
 /** Thousandths of a day by which the eater is over the sodium limit or outside the energy range. */
@@ -82,49 +83,77 @@ export function dayExcess(
  * @throws Error when some class is opened beyond its stock
  */
 export function measure(grid: Grid, state: State): number[] {
-  const [slots, eaters, classes] = [grid.slotKeys.length, grid.eaterKeys.length, grid.classes.length];
+  const [slots, classes] = [grid.slotKeys.length, grid.classes.length];
   const { eat, open } = state;
-  const vector = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
-  const [lows, highs, opened] = [
-    new Int32Array(grid.mealKeys.length),
-    new Int32Array(grid.mealKeys.length),
-    new Int32Array(grid.mealKeys.length),
-  ];
-  for (let s = 0; s < slots; s += 1) {
-    lows.fill(0);
-    highs.fill(0);
-    opened.fill(0);
-    for (const e of grid.slotEaters[s]!) {
-      const m = eat[s * eaters + e]!;
-      if (m < 0) {
-        vector[0]! += grid.low[e]!;
-        vector[1]! += 1;
-      } else {
-        lows[m]! += grid.low[e]!;
-        highs[m]! += grid.high[e]!;
-        if (grid.dislike[e]![m]) vector[4]! += 1;
-      }
-    }
-    for (let c = 0; c < classes; c += 1) {
-      const n = open[s * classes + c]!;
-      if (n === 0) continue;
-      const cls = grid.classes[c]!;
-      opened[cls.meal]! += n * cls.size;
-      vector[10]! += n * cls.dryTenths;
-    }
-    for (let m = 0; m < lows.length; m += 1) {
-      if (lows[m]! > opened[m]!) vector[0]! += lows[m]! - opened[m]!;
-      if (opened[m]! > highs[m]!) vector[5]! += opened[m]! - highs[m]!;
-    }
-  }
+  const vector = levelNames.map(() => 0);
+  for (let s = 0; s < slots; s += 1) measureSlot(grid, state, s, vector);
+  vector[at.expiring]! += grid.expiring;
   grid.classes.forEach((cls, c) => {
     const cost = classCost(grid, cls, (s) => open[s * classes + c]!);
     if (!cost) throw new Error(`class ${c} is opened beyond its stock`);
-    vector[6]! += cost.bucket;
-    vector[9]! += cost.month;
+    vector[at.expiring]! += cost.expiring;
+    vector[at['oldest month first']]! += cost.month;
   });
+  vector[at.waste] = servingsBeyond(grid, vector[at['exact waste']]!);
   measureEaters(grid, eat, vector);
   return vector;
+}
+
+/** Whole servings left over beyond what is tolerated. */
+export const servingsBeyond = (grid: Grid, wasteTwentieths: number): number =>
+  Math.max(0, Math.ceil((wasteTwentieths - grid.wasteAllowed) / 20));
+
+/** How much more may be left over when so many servings count already, twentieths. */
+export function roomForWaste(grid: Grid, state: State, servings: number): number {
+  const waste = grid.slotKeys.reduce((sum, _, s) => sum + wasteAt(grid, state, s), 0);
+  return Math.max(0, grid.wasteAllowed + 20 * servings - waste);
+}
+
+function wasteAt(grid: Grid, { eat, open }: State, s: number): number {
+  const over = new Int32Array(grid.mealKeys.length);
+  grid.classes.forEach(({ meal, size }, c) => (over[meal]! += open[s * grid.classes.length + c]! * size));
+  for (const e of grid.slotEaters[s]!) {
+    const m = eat[s * grid.eaterKeys.length + e]!;
+    if (m >= 0) over[m]! -= grid.high[s]![e]![m]!;
+  }
+  return over.reduce((sum, n) => sum + Math.max(0, n), 0);
+}
+
+function measureSlot(grid: Grid, { eat, open }: State, s: number, vector: number[]): void {
+  const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
+  const [lows, highs, opened] = [0, 1, 2].map(() => new Int32Array(grid.mealKeys.length)) as [
+    Int32Array,
+    Int32Array,
+    Int32Array,
+  ];
+  for (const e of grid.slotEaters[s]!) {
+    const m = eat[s * eaters + e]!;
+    const before = grid.before[s]![e]!;
+    if (before !== notBefore && before !== m) vector[grid.beforeKept ? at.moved : at.changes]! += 1;
+    if (m < 0) {
+      vector[at['energy short']]! += grid.nothing[s]![e]!;
+      vector[at.unfed]! += 1;
+    } else {
+      lows[m]! += grid.low[s]![e]![m]!;
+      highs[m]! += grid.high[s]![e]![m]!;
+      vector[at['energy short']]! += grid.thin[s]![e]![m]!;
+      if (grid.dislike[e]![m]) vector[at.dislikes]! += 1;
+    }
+  }
+  for (let c = 0; c < classes; c += 1) {
+    const n = open[s * classes + c]!;
+    if (n === 0) continue;
+    const cls = grid.classes[c]!;
+    opened[cls.meal]! += n * cls.size;
+    vector[at['dry weight']]! += n * cls.dryTenths;
+  }
+  let dishes = 0;
+  for (let m = 0; m < lows.length; m += 1) {
+    if (lows[m]! > 0) dishes += 1;
+    if (lows[m]! > opened[m]!) vector[at['energy short']]! += (lows[m]! - opened[m]!) * grid.worth[m]!;
+    if (opened[m]! > highs[m]!) vector[at['exact waste']]! += opened[m]! - highs[m]!;
+  }
+  vector[at.variety]! += Math.max(0, dishes - 1);
 }
 
 function measureEaters(grid: Grid, eat: Int16Array, vector: number[]): void {
@@ -141,18 +170,20 @@ function measureEaters(grid: Grid, eat: Int16Array, vector: number[]): void {
       if (m === unfed) missed += 1;
       if (m < 0) continue;
       times[m]! += 1;
-      if (times[m]! > grid.often) vector[7]! += 1;
+      if (times[m]! > grid.often) vector[at.variety]! += 1;
       for (const i of grid.earlier[s]![e]!) {
         if (eat[i * eaters + e] !== m) continue;
-        vector[7]! += 1;
+        vector[at.variety]! += 1;
         break;
       }
-      sodium[grid.slotDayPlace[s]!]! += grid.sodium[e]![m]!;
-      energy[grid.slotDayPlace[s]!]! += grid.energy[e]![m]!;
+      sodium[grid.slotDayPlace[s]!]! += grid.sodium[s]![e]![m]!;
+      energy[grid.slotDayPlace[s]!]! += grid.energy[s]![e]![m]!;
     }
-    vector[2] = Math.max(vector[2]!, missed);
-    for (const w of grid.wishesOf[e]!) if (granted(grid, eat, w)) vector[3]! -= grid.wishes[w]!.weight;
-    for (let d = 0; d < grid.dayCount; d += 1) vector[8]! += dayExcess(grid, e, d, sodium[d]!, energy[d]!);
+    vector[at['worst off']] = Math.max(vector[at['worst off']]!, missed);
+    for (const w of grid.wishesOf[e]!)
+      if (granted(grid, eat, w)) vector[at.wishes]! -= grid.wishes[w]!.weight;
+    for (let d = 0; d < grid.dayCount; d += 1)
+      vector[at['sodium and energy']]! += dayExcess(grid, e, d, sodium[d]!, energy[d]!);
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Grid } from './grid.ts';
+import { type Grid, notBefore } from './grid.ts';
 import { classCost, unfed, type State } from './measure.ts';
 import type { SlotTable } from './table.ts';
 
@@ -8,20 +8,29 @@ export interface Menu {
   /** Meal or `unfed`, one for each eater of the slot. */
   readonly eat: readonly number[];
   readonly open: readonly { readonly c: number; readonly n: number }[];
+  /** kcal. */
   readonly short: number;
   /** Weight of the wishes for this very slot that come true. */
   readonly wish: number;
   /** Wishes for any time that this menu grants. */
   readonly gives: readonly number[];
   readonly dislikes: number;
+  /** Seats that are not as they were kept. */
+  readonly moved: number;
   readonly waste: number;
-  readonly dry: number;
+}
+
+/** 1 when this seat would not be as it was kept. */
+export function movedBy(grid: Grid, s: number, e: number, m: number): number {
+  const before = grid.before[s]![e]!;
+  return grid.beforeKept && before !== notBefore && before !== m ? 1 : 0;
 }
 
 /** What the master program would pay or charge for each thing a menu does. */
 export interface Prices {
+  /** A kcal short. */
   readonly short: number;
-  /** Besides the units: by eater. */
+  /** All that having nothing costs, by eater. */
   readonly unfed: readonly number[];
   /** By eater and meal at this slot, all that depends on who eats what: price(e, m). */
   readonly eats: (eater: number, meal: number) => number;
@@ -32,19 +41,24 @@ export interface Prices {
   readonly noShort: boolean;
   readonly noUnfed: boolean;
   readonly noDislike: boolean;
-  readonly noWaste: boolean;
 }
 
 export function makeMenu(grid: Grid, slot: number, eat: readonly number[], open: Menu['open']): Menu {
   const eaters = grid.slotEaters[slot]!;
   const need = new Map<number, { low: number; high: number; opened: number }>();
-  let [short, wish, dislikes, waste, dry] = [0, 0, 0, 0, 0];
+  let [short, wish, dislikes, moved, waste] = [0, 0, 0, 0, 0];
   const gives: number[] = [];
   eaters.forEach((e, i) => {
     const m = eat[i]!;
-    if (m < 0) return void (short += grid.low[e]!);
+    moved += movedBy(grid, slot, e, m);
+    if (m < 0) return void (short += grid.nothing[slot]![e]!);
+    short += grid.thin[slot]![e]![m]!;
     const dish = need.get(m) ?? { low: 0, high: 0, opened: 0 };
-    need.set(m, { ...dish, low: dish.low + grid.low[e]!, high: dish.high + grid.high[e]! });
+    need.set(m, {
+      ...dish,
+      low: dish.low + grid.low[slot]![e]![m]!,
+      high: dish.high + grid.high[slot]![e]![m]!,
+    });
     if (grid.dislike[e]![m]) dislikes += 1;
     for (const w of grid.wishesOf[e]!) {
       if (grid.wishes[w]!.meal !== m) continue;
@@ -53,16 +67,15 @@ export function makeMenu(grid: Grid, slot: number, eat: readonly number[], open:
     }
   });
   for (const { c, n } of open) {
-    const { meal, size, dryTenths } = grid.classes[c]!;
+    const { meal, size } = grid.classes[c]!;
     const dish = need.get(meal) ?? { low: 0, high: 0, opened: 0 };
     need.set(meal, { ...dish, opened: dish.opened + n * size });
-    dry += n * dryTenths;
   }
-  for (const { low, high, opened } of need.values()) {
-    short += Math.max(0, low - opened);
+  for (const [m, { low, high, opened }] of need) {
+    short += Math.max(0, low - opened) * grid.worth[m]!;
     waste += Math.max(0, opened - high);
   }
-  return { slot, eat, open, short, wish, gives, dislikes, waste, dry };
+  return { slot, eat, open, short, wish, gives, dislikes, moved, waste };
 }
 
 export const menuKey = (menu: Menu): string =>
@@ -103,10 +116,10 @@ export function fits(grid: Grid, state: State, menu: Menu): boolean {
     stocked &&
     grid.slotEaters[menu.slot]!.every((e, i) => {
       if (grid.hardLimitMg[e] === Infinity) return true;
-      let salt = menu.eat[i]! < 0 ? 0 : grid.hardMg[e]![menu.eat[i]!]!;
+      let salt = menu.eat[i]! < 0 ? 0 : grid.hardMg[menu.slot]![e]![menu.eat[i]!]!;
       for (let s = 0; s < grid.slotKeys.length; s += 1) {
         const m = state.eat[s * eaters + e]!;
-        if (m >= 0 && grid.slotDayPlace[s] === grid.slotDayPlace[menu.slot]) salt += grid.hardMg[e]![m]!;
+        if (m >= 0 && grid.slotDayPlace[s] === grid.slotDayPlace[menu.slot]) salt += grid.hardMg[s]![e]![m]!;
       }
       return salt <= grid.hardLimitMg[e]!;
     })
@@ -131,18 +144,20 @@ export function makePricer(grid: Grid, tables: readonly SlotTable[]): Pricer {
 
   const priceDish = (s: number, place: number, prices: Prices): void => {
     const table = tables[s]!;
+    const { pairLow, pairHigh } = table.needs[place]!;
+    const worth = grid.worth[table.meals[place]!]!;
     const larder = larders[s]![place]!;
     const best = bests[place]!;
     const byTotal = priceTotals(larder, prices.pouch);
-    for (let id = 0; id < table.pairLow.length; id += 1) {
-      const [low, high] = [table.pairLow[id]!, table.pairHigh[id]!];
+    for (let id = 0; id < pairLow.length; id += 1) {
+      const [low, high] = [pairLow[id]!, pairHigh[id]!];
       let [cheapest, chosen] = [Infinity, -1];
       for (let i = 1; i < byTotal.length; i += 1) {
         if (byTotal[i] === Infinity) continue;
         const short = Math.max(0, low - i * larder.step);
         const waste = Math.max(0, i * larder.step - high);
-        if (2 * short > low || (short > 0 && prices.noShort) || (waste > 0 && prices.noWaste)) continue;
-        const price = byTotal[i]! + short * prices.short + waste * prices.waste;
+        if (2 * short > low || (short > 0 && prices.noShort)) continue;
+        const price = byTotal[i]! + short * worth * prices.short + waste * prices.waste;
         if (price < cheapest) [cheapest, chosen] = [price, i];
       }
       byPair[id] = cheapest;
@@ -150,27 +165,35 @@ export function makePricer(grid: Grid, tables: readonly SlotTable[]): Pricer {
     }
   };
 
+  /** Dislikes and thin dishes are ruled out once there need be none. */
+  const mayHave = (s: number, e: number, m: number, prices: Prices): boolean =>
+    !(prices.noDislike && grid.dislike[e]![m]) && !(prices.noShort && grid.thin[s]![e]![m]! > 0);
+
   const cheapest: Pricer['cheapest'] = (s, prices) => {
     const table = tables[s]!;
-    const { eaters, full, pair } = table;
+    const { parties, full } = table;
+    const sumOf = (party: number, price: (e: number) => number): number =>
+      parties[party]!.reduce((sum, e) => sum + price(e), 0);
     // Everybody starts unfed; each dish then takes some of them over.
     f[0] = 0;
     for (let mask = 1; mask <= full; mask += 1) {
-      const e = eaters[31 - Math.clz32(mask & -mask)]!;
-      const miss = prices.noUnfed ? Infinity : grid.low[e]! * prices.short + prices.unfed[e]!;
+      const party = 31 - Math.clz32(mask & -mask);
+      const miss = prices.noUnfed ? Infinity : sumOf(party, (e) => prices.unfed[e]!);
       f[mask] = f[mask & (mask - 1)]! + miss;
     }
     table.meals.forEach((m, place) => {
       priceDish(s, place, prices);
       const choice = choices[place]!;
       const allowed = table.allowed[place]!;
+      const { pair } = table.needs[place]!;
+      const seated = parties.map((party, i) =>
+        allowed & (1 << i) && party.every((e) => mayHave(s, e, m, prices))
+          ? sumOf(i, (e) => prices.eats(e, m))
+          : Infinity,
+      );
       g[0] = 0;
-      for (let sub = 1; sub <= full; sub += 1) {
-        const lowest = 31 - Math.clz32(sub & -sub);
-        const e = eaters[lowest]!;
-        const open = allowed & (1 << lowest) && !(prices.noDislike && grid.dislike[e]![m]);
-        g[sub] = open ? g[sub & (sub - 1)]! + prices.eats(e, m) : Infinity;
-      }
+      for (let sub = 1; sub <= full; sub += 1)
+        g[sub] = g[sub & (sub - 1)]! + seated[31 - Math.clz32(sub & -sub)]!;
       for (let sub = 1; sub <= full; sub += 1) g[sub]! += byPair[pair[sub]!]!;
       for (let mask = full; mask > 0; mask -= 1) {
         const reach = mask & allowed;
@@ -183,19 +206,22 @@ export function makePricer(grid: Grid, tables: readonly SlotTable[]): Pricer {
         choice[mask] = chosen;
       }
     });
-    const eat = eaters.map(() => unfed);
+    const eaten = new Map<number, number>();
     const open: { c: number; n: number }[] = [];
     let left = full;
     for (let place = table.meals.length - 1; place >= 0 && left > 0; place -= 1) {
       const sub = choices[place]![left]!;
       if (sub === 0) continue;
-      eaters.forEach((_, i) => {
-        if (sub & (1 << i)) eat[i] = table.meals[place]!;
+      parties.forEach((party, i) => {
+        if (sub & (1 << i)) for (const e of party) eaten.set(e, table.meals[place]!);
       });
-      takeTotal(larders[s]![place]!, bests[place]![pair[sub]!]!, (c, n) => open.push({ c, n }));
+      takeTotal(larders[s]![place]!, bests[place]![table.needs[place]!.pair[sub]!]!, (c, n) =>
+        open.push({ c, n }),
+      );
       left ^= sub;
     }
     open.sort((a, b) => a.c - b.c);
+    const eat = grid.slotEaters[s]!.map((e) => eaten.get(e) ?? unfed);
     return { price: f[full]!, menu: makeMenu(grid, s, eat, open) };
   };
 

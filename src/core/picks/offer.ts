@@ -2,25 +2,33 @@ import type { Grid } from './grid.ts';
 import { classCost, type State } from './measure.ts';
 import type { SlotTable } from './table.ts';
 
-/** Eaters (mask) to keep from each of the slot's meals, and pouches of each class to leave in stock. */
+/** Parties (mask) to keep from each of the slot's meals, and pouches of each class to leave in stock. */
 export interface KeptBack {
   readonly from: readonly number[];
   readonly pouches: readonly number[];
 }
 
-export interface Offer {
-  readonly totals: readonly number[];
-  readonly bucket: readonly number[];
-  readonly rest: readonly number[];
-  /** The option for each pair of needs; −1 when even half of it is out of reach. */
-  readonly best: Int32Array;
-  /** How each option is put together, class by class. */
-  readonly steps: readonly Step[];
+/** One way to open pouches of a meal: so many of a class more than in another way. */
+interface Way {
+  readonly total: number;
+  /** Size of the smallest pouch in it: without that one less would be opened by so much. */
+  readonly smallest: number;
+  readonly expiring: number;
+  readonly rest: number;
+  readonly more: { readonly than: Way; readonly c: number; readonly n: number } | undefined;
 }
 
+export interface Offer {
+  /** The way for each pair of needs; undefined when even half of it is out of reach. */
+  readonly best: readonly (Way | undefined)[];
+}
+
+const nothing: Way = { total: 0, smallest: Infinity, expiring: 0, rest: 0, more: undefined };
+
 /**
- * The best pouches for each total worth opening of one meal, and from them for each need.
+ * The best pouches for each need of one meal: enough, and none that could stay closed.
  * @param place of the meal in the slot's table
+ * @param free twentieths that a dish may leave over without counting
  * @param restOf the key for months and dry weight
  */
 export function makeOffer(
@@ -30,85 +38,63 @@ export function makeOffer(
   table: SlotTable,
   place: number,
   back: KeptBack | undefined,
+  free: number,
   restOf: (month: number, dry: number) => number,
 ): Offer | undefined {
-  const m = table.meals[place]!;
   const most = table.most[place]!;
-  let totals = [0];
-  let bucket = [0];
-  let rest = [0];
-  const steps: Step[] = [];
-  for (const c of grid.mealClasses[m]!) {
+  const ways: Way[] = [nothing];
+  // Largest pouches first, so that those added last are the smallest.
+  for (const c of grid.mealClasses[table.meals[place]!]!.toSorted(
+    (a, b) => grid.classes[b]!.size - grid.classes[a]!.size,
+  )) {
     const cls = grid.classes[c]!;
     const inc = increments(grid, state, s, c, Math.floor(most / cls.size));
     inc.length = Math.max(0, inc.length - (back?.pouches[c] ?? 0));
-    if (inc.length < 2) continue;
-    // By total: the best way there, if any.
-    const bestBucket = new Float64Array(most + 1).fill(Infinity);
-    const bestRest = new Float64Array(most + 1);
-    const from = new Int32Array(most + 1);
-    const taken = new Int32Array(most + 1);
-    for (let option = 0; option < totals.length; option += 1) {
-      for (let n = 0; n < inc.length; n += 1) {
-        const total = totals[option]! + n * cls.size;
+    const byTotal = new Map<number, Way>();
+    for (const than of ways) {
+      for (let n = 1; n < inc.length; n += 1) {
+        const total = than.total + n * cls.size;
         if (total > most) break;
-        const wayBucket = bucket[option]! + inc[n]!.bucket;
-        if (wayBucket > bestBucket[total]!) continue;
-        const wayRest = rest[option]! + restOf(inc[n]!.month, n * cls.dryTenths);
-        if (wayBucket === bestBucket[total] && wayRest >= bestRest[total]!) continue;
-        bestBucket[total] = wayBucket;
-        bestRest[total] = wayRest;
-        from[total] = option;
-        taken[total] = n;
+        const expiring = than.expiring + inc[n]!.expiring;
+        const rest = than.rest + restOf(inc[n]!.month, n * cls.dryTenths);
+        const known = byTotal.get(total);
+        if (known && (expiring > known.expiring || (expiring === known.expiring && rest >= known.rest)))
+          continue;
+        byTotal.set(total, { total, smallest: cls.size, expiring, rest, more: { than, c, n } });
       }
     }
-    totals = [];
-    for (let total = 0; total <= most; total += 1) if (bestBucket[total]! < Infinity) totals.push(total);
-    bucket = totals.map((total) => bestBucket[total]!);
-    rest = totals.map((total) => bestRest[total]!);
-    steps.push({ c, from: totals.map((total) => from[total]!), taken: totals.map((total) => taken[total]!) });
+    ways.push(...byTotal.values());
   }
-  if (totals.length < 2) return undefined;
-  const best = new Int32Array(table.pairLow.length).fill(-1);
-  for (let id = 0; id < best.length; id += 1) {
-    const low = table.pairLow[id]!;
-    const high = table.pairHigh[id]!;
-    let short = Infinity;
-    let waste = Infinity;
-    let chosen = -1;
-    for (let i = 1; i < totals.length; i += 1) {
-      const thisShort = Math.max(0, low - totals[i]!);
-      const thisWaste = Math.max(0, totals[i]! - high);
-      if (2 * thisShort > low || thisShort > short) continue;
-      if (thisShort === short) {
-        if (thisWaste > waste) continue;
-        const older = bucket[i]! - bucket[Math.max(0, chosen)]!;
-        if (thisWaste === waste && (older > 0 || (older === 0 && rest[i]! >= rest[chosen]!))) continue;
-      }
-      short = thisShort;
-      waste = thisWaste;
-      chosen = i;
-    }
-    best[id] = chosen;
-  }
-  return { totals, bucket, rest, best, steps };
+  if (ways.length < 2) return undefined;
+  const { pairLow, pairHigh } = table.needs[place]!;
+  return { best: pairLow.map((low, id) => bestWay(ways, low, pairHigh[id]!, free)) };
 }
 
-interface Step {
-  readonly c: number;
-  /** For each option: the option before this class joined in, and how many of the class it opens. */
-  readonly from: readonly number[];
-  readonly taken: readonly number[];
+/** The way that leaves least short, then wastes least beyond what is free, takes what expires, wastes least at all. */
+function bestWay(ways: readonly Way[], low: number, high: number, free: number): Way | undefined {
+  let chosen: Way | undefined;
+  let least: readonly number[] = [Infinity];
+  for (const way of ways) {
+    const short = Math.max(0, low - way.total);
+    if (2 * short > low || short > least[0]! || way.total === 0 || way.total - way.smallest >= low) continue;
+    const waste = Math.max(0, way.total - high);
+    const keys = [short, Math.max(0, waste - free), way.expiring, waste, way.rest];
+    if (chosen && !isLess(keys, least)) continue;
+    least = keys;
+    chosen = way;
+  }
+  return chosen;
 }
 
-/** Writes what an option opens into a plan. */
-export function takeOption(offer: Offer, option: number, open: Int16Array, base: number): void {
-  let at = option;
-  for (let i = offer.steps.length - 1; i >= 0; i -= 1) {
-    const step = offer.steps[i]!;
-    if (step.taken[at]! > 0) open[base + step.c] = step.taken[at]!;
-    at = step.from[at]!;
-  }
+/** Whether the first of two rows that differs is smaller. */
+export function isLess(a: readonly number[], b: readonly number[]): boolean {
+  for (let i = 0; i < a.length; i += 1) if (a[i] !== b[i]) return a[i]! < b[i]!;
+  return false;
+}
+
+/** Writes what a way opens into a plan. */
+export function openWay(way: Way, open: Int16Array, base: number): void {
+  for (let at: Way = way; at.more; at = at.more.than) open[base + at.more.c]! += at.more.n;
 }
 
 /** What the first, second, … pouch of class c opened here adds; as many as stock and `limit` allow. */
@@ -118,7 +104,7 @@ function increments(
   s: number,
   c: number,
   limit: number,
-): { bucket: number; month: number }[] {
+): { expiring: number; month: number }[] {
   const cls = grid.classes[c]!;
   const classes = grid.classes.length;
   if (cls.groups.at(-1)!.bestBy < grid.slotDay[s]!) return [];
@@ -126,18 +112,18 @@ function increments(
     let used = 0;
     for (let i = c; i < state.open.length; i += classes) used += state.open[i]!;
     const count = Math.min(limit, cls.stock - used);
-    const [b0, m0] = [cls.bucketSums[used]!, cls.monthSums[used]!];
+    const [b0, m0] = [cls.expiringSums[used]!, cls.monthSums[used]!];
     return Array.from({ length: count + 1 }, (_, n) => ({
-      bucket: cls.bucketSums[used + n]! - b0,
+      expiring: cls.expiringSums[used + n]! - b0,
       month: cls.monthSums[used + n]! - m0,
     }));
   }
   const base = classCost(grid, cls, (i) => (i === s ? 0 : state.open[i * classes + c]!));
-  const found: { bucket: number; month: number }[] = [];
+  const found: { expiring: number; month: number }[] = [];
   for (let n = 0; base && n <= limit; n += 1) {
     const cost = classCost(grid, cls, (i) => (i === s ? n : state.open[i * classes + c]!));
     if (!cost) break;
-    found.push({ bucket: cost.bucket - base.bucket, month: cost.month - base.month });
+    found.push({ expiring: cost.expiring - base.expiring, month: cost.month - base.month });
   }
   return found;
 }

@@ -4,11 +4,17 @@ import { type Grid, makeGrid } from './grid.ts';
 import { handOut } from './handout.ts';
 import type { Linear } from './linear.ts';
 import { compareVectors, copyState, emptyState, measure } from './measure.ts';
-import { levelNames, type LevelResult, type PicksProblem, type PicksResult } from './problem.ts';
+import {
+  at,
+  lastBounded,
+  levelNames,
+  type LevelResult,
+  type PicksProblem,
+  type PicksResult,
+} from './problem.ts';
 import { prove } from './prove.ts';
 import { search, type Found } from './search.ts';
 import { makeSlotSolver } from './slot.ts';
-import { mergeTables, splitTables } from './split.ts';
 import { makeTables } from './table.ts';
 
 /** Every limit is a count, so that the same question gets the same plan. Chosen on the bench's instances. */
@@ -57,14 +63,15 @@ export function pickPouches(
   limits: PickLimits = usualLimits,
   secondsLeft: () => number = () => Infinity,
 ): PicksResult {
-  const whole = makeGrid(problem);
-  const { grid, split } = splitTables(whole);
+  const grid = makeGrid(problem);
   const tables = makeTables(grid);
   const solver = makeSlotSolver(grid, tables);
   let clockEnded = false;
   const late = (): boolean => (clockEnded ||= secondsLeft() <= 0);
-  const good = (vector: readonly number[]): boolean =>
-    late() || vector.every((v, k) => v <= (k === 3 ? -grid.wishTotal : 0));
+  const plain = levelNames.map((_, k) => (k === at.wishes ? -grid.wishTotal : 0));
+  const good = (vector: readonly number[]): boolean => late() || vector.every((v, k) => v <= plain[k]!);
+  // Who is served as one party cannot be parted, so that a bound on the parties is none on the trip.
+  const parties = tables.some((t) => t.parties.some((party) => party.length > 1));
 
   let found: Found | undefined;
   for (const start of starts(grid)) {
@@ -93,24 +100,22 @@ export function pickPouches(
       restarts: limits.restarts,
       secondsLeft,
     });
-    found = proof.found;
-    bounds = split ? [] : proof.bounds;
+    found = again(proof.found);
+    bounds = parties ? [] : proof.bounds;
     clockEnded ||= proof.clockEnded;
   }
 
-  const state = mergeTables(whole, grid, found.state);
-  const vector = measure(whole, state);
-  const plain = levelNames.map((_, k) => (k === 3 ? -whole.wishTotal : 0));
+  const { state, vector } = found;
   const levels = levelNames.map((level, k): LevelResult => {
     const bound = Math.max(bounds[k] ?? -Infinity, plain[k]!);
     const value = vector[k]!;
     return { level, value, bound, proven: value <= bound, gap: Math.max(0, value - bound) };
   });
   const result: PicksResult = {
-    slots: handOut(whole, state),
+    slots: handOut(grid, state),
     vector,
     levels,
-    status: levels.every((l) => l.proven) ? 'proven' : 'best found',
+    status: levels.slice(0, at[lastBounded] + 1).every((l) => l.proven) ? 'proven' : 'best found',
     clockEnded,
   };
   const faults = checkPlan(problem, result);

@@ -1,3 +1,5 @@
+import type { Occasion } from '../occasions.ts';
+
 /**
  * What the picks are asked and what they answer: plain records, no figures worked out here.
  * Servings and portions are whole twentieths of a serving, so that 0.6, 1 and 1.5 are integers.
@@ -30,7 +32,7 @@ export interface Lot {
 export interface Eater {
   readonly key: string;
   readonly name: string;
-  /** Portion, twentieths of a serving; > 0. Fed means 90 to 110 % of it. */
+  /** Portion, twentieths of a serving; > 0. Fed means 90 to 110 % of the helping that follows from it. */
   readonly portionTwentieths: number;
   readonly sodiumLimitMg: number | null;
   /** True: the day's portions never add up to more sodium than the limit. */
@@ -46,6 +48,24 @@ export interface Slot {
   readonly order: number;
   /** Keys of eaters. */
   readonly eaters: readonly string[];
+  /** What may carry the meal and what goes beside it; undefined: anything carries it, nothing goes beside. */
+  readonly carriedBy?: readonly Occasion[];
+  readonly beside?: readonly Occasion[];
+  /** What the meal should give, kcal, by eater; whoever is missing is fed by the portion alone. */
+  readonly floors?: readonly { readonly eater: string; readonly kcal: number }[];
+}
+
+/** What a meal is for; a meal that is not listed is for anything. */
+export interface MealUse {
+  readonly meal: string;
+  readonly is: readonly Occasion[];
+}
+
+/** Who ate what in the plan last shown or kept; null: nothing. */
+export interface Seat {
+  readonly slot: string;
+  readonly eater: string;
+  readonly meal: string | null;
 }
 
 /** One eater's wish; the same wish by two people is two of these and counts twice. */
@@ -55,7 +75,10 @@ export interface Wish {
   readonly meal: string;
   /** Key of the slot; null: any time on the trip. */
   readonly slot: string | null;
-  /** 1 for the first wish, 2, 3; anything beyond 3 counts as 3. */
+  /**
+   * 1 for the first wish, 2, 3 and so on. A wish that cannot be granted uses up no rank: the next one of that eater
+   * moves up. What is then beyond the third counts as the third.
+   */
   readonly rank: number;
 }
 
@@ -94,27 +117,48 @@ export interface PicksProblem {
   readonly safe: readonly Pair[];
   readonly barred?: readonly Barred[];
   readonly dislikes: readonly Pair[];
+  /** A wish for a slot opens that slot for a breakfast or a main, whichever the slot usually asks for. */
   readonly wishes: readonly Wish[];
+  readonly uses?: readonly MealUse[];
+  /** The plan before; 'kept' ones are left as they are before thrift is thought of, 'shown' ones after. */
+  readonly before?: { readonly was: 'shown' | 'kept'; readonly seats: readonly Seat[] };
   readonly blocked?: readonly Blocked[];
   readonly promised?: readonly PromisedLot[];
 }
 
 /** What each level counts, first to last; smaller is better at every one. */
 export const levelNames = [
-  'units short', // twentieths of a serving
+  'energy short', // kcal below nine tenths of the floors; a missing portion counts as what it would give
   'unfed', // eater-slots
   'worst off', // unfed slots of the eater with most of them
   'wishes', // granted, weighted by rank, with a minus
   'dislikes', // eater-slots
-  'waste', // twentieths of a serving
-  'oldest first', // opened twentieths × bucket 0 to 3 of what is left after the trip
-  'variety', // repeats within a day and a slot, and servings of a meal beyond a third of the days
+  'moved', // eater-slots that are not as they were kept
+  'waste', // whole servings left over beyond what is tolerated
+  'expiring', // twentieths that will keep two months at most after the trip and stay at home
+  'variety', // repeats within a day and a slot, a meal beyond a third of the days, dishes beyond one at a table
+  'changes', // eater-slots that are not as they were shown
   'sodium and energy', // thousandths of a day's limit or need
+  'exact waste', // twentieths of a serving
   'oldest month first', // opened twentieths × months left after the trip
   'dry weight', // tenths of a gram
 ] as const;
 
 export type LevelName = (typeof levelNames)[number];
+
+/** The place of each level in a vector. */
+export const at = Object.fromEntries(levelNames.map((name, k) => [name, k])) as Record<LevelName, number>;
+
+/**
+ * The last level that is bounded. What comes after it is searched and said to be so: bounds on it cost four times the
+ * time and bettered no plan (measured).
+ */
+export const lastBounded: LevelName = 'waste';
+
+/** Servings that may be left over in a trip without a thought: one, or a twentieth of all portions. Chosen. */
+export function wasteAllowed(portionsTwentieths: number): number {
+  return Math.max(20, Math.floor(portionsTwentieths / 20));
+}
 
 export interface LevelResult {
   readonly level: LevelName;
@@ -132,10 +176,18 @@ export interface DishPick {
   readonly pouches: readonly string[];
   readonly eaters: readonly string[];
   readonly openedTwentieths: number;
-  /** What its eaters miss of nine tenths of their portions, together. */
+  /** What its eaters miss of nine tenths of their helpings, together. */
   readonly shortTwentieths: number;
-  /** What is left when each has eaten eleven tenths of the portion. */
+  /** What is left when each has eaten eleven tenths of the helping. */
   readonly wasteTwentieths: number;
+}
+
+/** What goes beside the dishes that carry a meal: a side, a sweet, something to drink. */
+export interface BesidePick {
+  readonly meal: string;
+  readonly pouches: readonly string[];
+  readonly eaters: readonly string[];
+  readonly openedTwentieths: number;
 }
 
 export interface SlotPick {
@@ -143,6 +195,7 @@ export interface SlotPick {
   readonly dishes: readonly DishPick[];
   /** Keys of eaters for whom there is nothing, with what they miss. */
   readonly unfed: readonly { readonly eater: string; readonly shortTwentieths: number }[];
+  readonly beside?: readonly BesidePick[];
 }
 
 export interface PicksPlan {
@@ -154,16 +207,8 @@ export interface PicksResult extends PicksPlan {
   /** One figure a level, in the order of `levelNames`. */
   readonly vector: readonly number[];
   readonly levels: readonly LevelResult[];
-  /** 'proven' when every level is; 'best found' when a count ran out before. */
+  /** 'proven' when every level that is bounded is; 'best found' when a count ran out before. */
   readonly status: 'proven' | 'best found';
   /** Whether the safety clock, not a count, ended it: then the same question may be answered differently. */
   readonly clockEnded: boolean;
-}
-
-/** The least and the most that counts as fed, whole twentieths: 90 and 110 % of the portion. */
-export function give(portionTwentieths: number): { low: number; high: number } {
-  return {
-    low: Math.ceil((portionTwentieths * 9) / 10),
-    high: Math.floor((portionTwentieths * 11) / 10),
-  };
 }

@@ -1,9 +1,10 @@
 import type { Grid } from './grid.ts';
 import { seeded } from './chance.ts';
 import type { IntegerLimits, Linear } from './linear.ts';
-import { boundable, makeMaster, type Master, type Relaxed } from './master.ts';
-import { compareVectors, measure, type State, unfed } from './measure.ts';
+import { makeMaster, type Master, type Relaxed } from './master.ts';
+import { compareVectors, measure, servingsBeyond, type State, unfed } from './measure.ts';
 import { makeMenu, makePricer, type Menu, menuOf, type Pricer } from './menus.ts';
+import { at, lastBounded } from './problem.ts';
 import { dive, reachWhole } from './reach.ts';
 import type { Found } from './search.ts';
 import type { SlotSolver } from './slot.ts';
@@ -29,34 +30,28 @@ export interface ProofLimits {
 
 export interface Proof {
   readonly found: Found;
-  /** One a level: no plan that keeps the levels before is below it. */
+  /** One a level, as far as they are bounded: no plan that keeps the levels before is below it. */
   readonly bounds: readonly number[];
   readonly clockEnded: boolean;
 }
 
-/**
- * How many menus a whole program may hold, level by level. Down to waste it is worth its time; at oldest first only
- * when it is small; after that the search alone improves the plan. Chosen on the bench's instances.
- */
-const wholeMenus = [400, 400, 400, 400, 400, 400, 250];
+/** How many menus a whole program may hold. Chosen on the bench's instances. */
+const wholeMenus = 400;
 
 /** How many menus a whole program takes up at once when all together are too many. Chosen on the same instances. */
 const cornerMenus = 200;
-
-/** Waste: the last level for which all ways are tried. After it two dives and a small program must do. Chosen. */
-const lastHard = 5;
 
 type Way = (from: Master, level: number, root: Relaxed, plan: Found) => State | undefined;
 
 /** What needs no program: nothing is below nothing, and no more wishes come true than there are. */
 function plainBound(grid: Grid, level: number, bounds: readonly number[]): number {
-  if (level === 2) return Math.ceil(bounds[1]! / Math.max(1, grid.eaterKeys.length));
-  if (level === 3) return -grid.wishTotal;
+  if (level === at['worst off']) return Math.ceil(bounds[at.unfed]! / Math.max(1, grid.eaterKeys.length));
+  if (level === at.wishes) return -grid.wishTotal;
   return 0;
 }
 
 /**
- * Goes through the levels in order. Where the plan is not as good as the plain bound, the master program bounds
+ * Goes through the levels in order, as far as they are bounded. Where the plan is not as good as the plain bound, the master program bounds
  * the level; where bound and plan still differ, a whole program over the menus found looks for a better plan,
  * and the search goes on around what it finds. Then the level is held for the next.
  * @param again searches around a plan
@@ -99,7 +94,7 @@ export function prove(
   const oneProgram: Way = (from, level, root, plan) => {
     if (programs >= limits.programs) return undefined;
     programs += 1;
-    return reachWhole(grid, from, root, plan.vector[level]! - 1, wholeMenus[level]!, within());
+    return reachWhole(grid, from, root, plan.vector[level]! - 1, wholeMenus, within());
   };
   const chance = seeded(11);
   const oneCorner: Way = (from, level, root, plan) => {
@@ -119,24 +114,23 @@ export function prove(
 
   try {
     let level = 0;
-    while (level < found.vector.length) {
+    while (level <= at[lastBounded]) {
       let bound = plainBound(grid, level, bounds);
-      const canBound = (boundable as readonly number[]).includes(level);
       let first = level;
-      if (found.vector[level]! > bound && canBound && !clockEnded) {
+      if (found.vector[level]! > bound && !clockEnded) {
         master ??= reopen(level);
         master.add(menusOf(grid, found));
         master.aim(level, false);
-        const reached = boundLevel(master, pricer, found.vector[level]!, limits);
+        const reached = boundLevel(grid, master, pricer, level, found.vector[level]!, limits);
         bound = Math.max(bound, reached.bound);
         clockEnded ||= reached.clockEnded;
         if (bound < found.vector[level]!) master.aim(level, true);
         const root =
-          bound < found.vector[level]! && level < wholeMenus.length && restarts <= limits.restarts
+          bound < found.vector[level]! && restarts <= limits.restarts
             ? master.solve(limits.secondsLeft())
             : undefined;
         let better: Found = found;
-        for (const way of root ? ways.slice(0, level > lastHard ? 3 : ways.length) : []) {
+        for (const way of root ? ways : []) {
           if (bound >= better.vector[level]! || tries >= limits.tries || limits.secondsLeft() <= 0) break;
           tries += 1;
           const state = way(master, level, root!, better);
@@ -178,8 +172,10 @@ const menusOf = (grid: Grid, found: Found): Menu[] =>
 
 /** Adds the cheapest menus round by round until none is worth it, the bound meets the plan, or a count ends it. */
 function boundLevel(
+  grid: Grid,
   master: Master,
   pricer: Pricer,
+  level: number,
   value: number,
   limits: ProofLimits,
 ): { bound: number; clockEnded: boolean } {
@@ -195,7 +191,8 @@ function boundLevel(
       return price;
     });
     // All levels count in whole numbers, so a bound may be rounded up.
-    best = Math.max(best, Math.ceil(sum - 1e-6));
+    const whole = Math.ceil(sum - 1e-6);
+    best = Math.max(best, level === at.waste ? servingsBeyond(grid, whole) : whole);
     if (best >= value || fresh.length === 0) break;
     master.add(fresh);
   }

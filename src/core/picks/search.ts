@@ -1,7 +1,8 @@
 import { seeded } from './chance.ts';
 import type { Grid } from './grid.ts';
-import { compareVectors, copyState, measure, overwrite, unfed, type State } from './measure.ts';
+import { compareVectors, copyState, measure, overwrite, roomForWaste, unfed, type State } from './measure.ts';
 import type { KeptBack } from './offer.ts';
+import { at } from './problem.ts';
 import type { SlotSolver } from './slot.ts';
 import type { SlotTable } from './table.ts';
 
@@ -33,8 +34,8 @@ export function search(
   const state = copyState(start.state);
   const kept = copyState(start.state);
   let vector = start.vector;
-  // A single slot is at its best once it is filled.
-  const count = slots > 1 ? rounds : 0;
+  // A single slot is at its best once it is filled with this or that left over.
+  const count = slots > 1 ? rounds : 8;
 
   const slotsOf = (m: number): number[] => {
     const found: number[] = [];
@@ -47,8 +48,9 @@ export function search(
   /** A slot where somebody is short, else one that wastes, else any. */
   const sore = (): number => {
     const offset = chance.below(slots);
-    const sign = vector[0]! > 0 ? -1 : 1;
-    for (let i = 0; i < slots && (vector[0]! > 0 || vector[5]! > 0); i += 1) {
+    const [short, waste] = [vector[at['energy short']]!, vector[at['exact waste']]!];
+    const sign = short > 0 ? -1 : 1;
+    for (let i = 0; i < slots && (short > 0 || waste > 0); i += 1) {
       const s = (offset + i) % slots;
       if (sign * balance(grid, state, s, sign) > 0) return s;
     }
@@ -57,17 +59,17 @@ export function search(
 
   /**
    * What all but the last slot must do without, so that dishes, pouches and hunger can change places: whole dishes,
-   * single eaters from single dishes, one eater from all, some pouches.
+   * single parties from single dishes, one party from all, some pouches.
    */
-  const keepBack = (eaterCount: number, places: number): KeptBack => {
+  const keepBack = (partyCount: number, places: number): KeptBack => {
     const kind = chance.below(4);
     const odds = 2 + chance.below(2);
-    const one = 1 << chance.below(Math.max(1, eaterCount));
+    const one = 1 << chance.below(Math.max(1, partyCount));
     const from = Array.from({ length: places }, () => {
       if (kind === 0) return 0;
       if (kind === 1) return one;
       if (kind === 2) return chance.below(odds) === 0 ? -1 : 0;
-      return chance.below(1 << eaterCount) & chance.below(1 << eaterCount);
+      return chance.below(1 << partyCount) & chance.below(1 << partyCount);
     });
     const some = chance.below(2) === 0;
     return {
@@ -94,9 +96,12 @@ export function search(
       [order[i], order[j]] = [order[j]!, order[i]!];
     }
     for (const s of order) solver.clear(state, s);
+    const part = slots === 1 ? round : chance.below(4);
     order.forEach((s, i) => {
-      const places = tables[s]!.meals.length;
-      solver.fill(state, s, i < order.length - 1 ? keepBack(tables[s]!.eaters.length, places) : undefined);
+      const { meals, parties } = tables[s]!;
+      const room = roomForWaste(grid, state, vector[at.waste]!);
+      const free = part === 0 ? 0 : part === 1 ? room : chance.below(room + 1);
+      solver.fill(state, s, free, i < order.length - 1 ? keepBack(parties.length, meals.length) : undefined);
     });
     const next = measure(grid, state);
     if (compareVectors(next, vector) <= 0) {
@@ -127,8 +132,11 @@ function balance(grid: Grid, state: State, s: number, sign: 1 | -1): number {
   }
   for (const e of grid.slotEaters[s]!) {
     const m = state.eat[s * eaters + e]!;
-    if (m === unfed) sum -= sign < 0 ? grid.low[e]! : 0;
-    else left.set(m, (left.get(m) ?? 0) - (sign < 0 ? grid.low[e]! : grid.high[e]!));
+    if (m === unfed) sum -= sign < 0 ? grid.nothing[s]![e]! : 0;
+    else {
+      left.set(m, (left.get(m) ?? 0) - (sign < 0 ? grid.low : grid.high)[s]![e]![m]!);
+      if (sign < 0) sum -= grid.thin[s]![e]![m]!;
+    }
   }
   for (const n of left.values()) if (sign * n > 0) sum += n;
   return sum;

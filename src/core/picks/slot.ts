@@ -1,190 +1,153 @@
 import type { Grid } from './grid.ts';
-import { dayExcess, granted, unfed, type State } from './measure.ts';
-import { type KeptBack, makeOffer, type Offer, takeOption } from './offer.ts';
+import { unfed, type State } from './measure.ts';
+import { isLess, type KeptBack, makeOffer, type Offer, openWay } from './offer.ts';
+import { addSeat, type Cost, digits, type Elsewhere, elsewhere } from './slot-costs.ts';
 import type { SlotTable } from './table.ts';
 
 /**
- * Solves one slot exactly, everything else held: the best of all ways to share its eaters among the dishes and to
- * open pouches from what is left, by dynamic programming over sets of eaters. Three whole-number keys stand for
- * the levels: (short, wishes, dislikes), (waste, oldest first, variety, day figures), (months, weight). Who stays
- * unfed is chosen last, because the worst-off eater is a maximum and does not add up.
+ * Solves one slot, everything else held: the best of all ways to share its parties among the dishes and to open pouches
+ * from what is left, by dynamic programming over sets of parties. Four whole-number keys stand for the levels. What is
+ * left over counts in whole servings of the whole trip only, which does not add up: it is looked at before dates and
+ * variety only beyond what is free, and the trip is measured whole. Who stays unfed is chosen last, because the worst-off
+ * eater is a maximum and does not add up either.
  */
 export interface SlotSolver {
   /**
    * Fills slot s of the state, which must be cleared there.
+   * @param free twentieths that each dish may leave over without counting
    * @param back what to keep back this time, so that other slots may have it
    */
-  fill(state: State, s: number, back?: KeptBack): void;
+  fill(state: State, s: number, free?: number, back?: KeptBack): void;
   clear(state: State, s: number): void;
 }
 
 const never = Infinity;
 
+/** One key for each group of levels, by set of parties. */
+type Keys = readonly [Float64Array, Float64Array, Float64Array, Float64Array];
+
 export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSolver {
   const eaterCount = grid.eaterKeys.length;
   const classCount = grid.classes.length;
   const widest = Math.max(1, ...tables.map((t) => t.full + 1));
-  const [f1, f2, f3] = [new Float64Array(widest), new Float64Array(widest), new Float64Array(widest)];
-  const [g1, g2, g3] = [new Float64Array(widest), new Float64Array(widest), new Float64Array(widest)];
-  const maxSize = Math.max(1, ...grid.classes.map((c) => c.size));
-  const maxDry = Math.max(1, ...grid.classes.map((c) => c.dryTenths));
-  const slotsADay = Math.max(
-    1,
-    ...grid.slotDayPlace.map((d) => grid.slotDayPlace.filter((x) => x === d).length),
-  );
-
-  // Sizes of the digits within a key: each is above anything the lower levels of one slot can add up to.
-  const perDislike = 1;
-  const perWish = eaterCount + 1;
-  const perShort = (grid.wishTotal + 1) * perWish;
-  const perDay = 1;
-  const perVariety = 1 + eaterCount * (2 * 9999 * slotsADay + 1250);
-  const perBucket = perVariety * (1 + eaterCount * (slotsADay + 3));
-  const perWaste =
-    perBucket * (1 + 3 * (Math.max(1, ...tables.map((t) => t.lowOf[t.full]!)) + eaterCount * maxSize));
-  const perMonth = 1 + 64 * maxDry;
-  const restOf = (month: number, dry: number): number => month * perMonth + dry;
+  const keys = (): Keys => [0, 1, 2, 3].map(() => new Float64Array(widest)) as unknown as Keys;
+  const [f, g] = [keys(), keys()];
+  const sizes = digits(grid, tables);
+  const restOf = (month: number, dry: number): number => month * sizes.month + dry;
 
   const clear = (state: State, s: number): void => {
     for (const e of grid.slotEaters[s]!) state.eat[s * eaterCount + e] = unfed;
     state.open.fill(0, s * classCount, (s + 1) * classCount);
   };
 
-  /** What it costs this eater to have meal m here (or nothing, m = −1), at the levels that add up by eater. */
-  const eaterCost = (state: State, s: number, e: number, m: number, into: Cost): void => {
-    const { eat } = state;
-    let wish = 0;
-    for (const w of grid.wishesOf[e]!) {
-      const { slot, meal, weight } = grid.wishes[w]!;
-      if ((slot === s || slot === -1) && meal !== m && !granted(grid, eat, w, s)) wish += weight;
-    }
-    let [sodium, energy] = m < 0 ? [0, 0] : [grid.sodium[e]![m]!, grid.energy[e]![m]!];
-    const day = grid.slotDayPlace[s]!;
-    let hard = m < 0 ? 0 : grid.hardMg[e]![m]!;
-    let [times, repeats] = [0, 0];
-    for (let i = 0; i < grid.slotKeys.length; i += 1) {
-      const other = eat[i * eaterCount + e]!;
-      if (i === s || other < 0) continue;
-      if (grid.slotDayPlace[i] === day) {
-        sodium += grid.sodium[e]![other]!;
-        energy += grid.energy[e]![other]!;
-        hard += grid.hardMg[e]![other]!;
-      }
-      if (other === m) times += 1;
-    }
-    if (m >= 0) {
-      if (times > 0) {
-        if (anyHas(eat, eaterCount, e, m, grid.earlier[s]![e]!, -1)) repeats += 1;
-        for (const j of grid.later[s]![e]!) {
-          const again = eat[j * eaterCount + e] === m;
-          if (again && !anyHas(eat, eaterCount, e, m, grid.earlier[j]![e]!, s)) repeats += 1;
-        }
-      }
-      if (times + 1 > grid.often) repeats += 1;
-    }
-    const tooSalty = m >= 0 && hard > grid.hardLimitMg[e]!;
-    into.k1 = tooSalty ? never : wish * perWish + (m >= 0 && grid.dislike[e]![m] ? perDislike : 0);
-    into.k2 = repeats * perVariety + dayExcess(grid, e, day, sodium, energy) * perDay;
-  };
-
-  const fill = (state: State, s: number, back?: KeptBack): void => {
-    const table = tables[s]!;
-    const { eaters, full, pair } = table;
-    const size = full + 1;
-    const cost: Cost = { k1: 0, k2: 0 };
-    f1.fill(never, 0, size);
-    f1[0] = f2[0] = f3[0] = 0;
-    const choices: (Int32Array | undefined)[] = [];
-    const offers: (Offer | undefined)[] = [];
-
-    table.meals.forEach((m, place) => {
-      const mask = table.allowed[place]! & ~(back?.from[place] ?? 0);
-      const offer = mask === 0 ? undefined : makeOffer(grid, state, s, table, place, back, restOf);
-      offers.push(offer);
-      if (!offer) {
-        choices.push(undefined);
-        return;
-      }
-      const choice = new Int32Array(size);
-      choices.push(choice);
-      // Cost of this dish for each set of eaters.
-      const [a1, a2]: [number[], number[]] = [[], []];
-      eaters.forEach((e, i) => {
-        if (mask & (1 << i)) eaterCost(state, s, e, m, cost);
-        else cost.k1 = never;
-        a1.push(cost.k1);
-        a2.push(cost.k2);
-      });
-      g1[0] = g2[0] = 0;
-      for (let sub = 1; sub < size; sub += 1) {
-        const lowest = 31 - Math.clz32(sub & -sub);
-        const rest = sub & (sub - 1);
-        g1[sub] = g1[rest]! + a1[lowest]!;
-        g2[sub] = g2[rest]! + a2[lowest]!;
-      }
-      const best = offer.best;
-      for (let sub = 1; sub < size; sub += 1) {
-        if (g1[sub] === never) continue;
-        const option = best[pair[sub]!]!;
-        if (option < 0) {
-          g1[sub] = never;
-          continue;
-        }
-        const id = pair[sub]!;
-        const total = offer.totals[option]!;
-        g1[sub]! += Math.max(0, table.pairLow[id]! - total) * perShort;
-        g2[sub]! += Math.max(0, total - table.pairHigh[id]!) * perWaste + offer.bucket[option]! * perBucket;
-        g3[sub] = offer.rest[option]!;
-      }
-      shareOut(f1, f2, f3, g1, g2, g3, full, mask, choice);
+  /** What each party's seats cost when it has meal m; one that may not has an endless first key. */
+  const seats = (state: State, s: number, m: number, mask: number, others: readonly Elsewhere[][]): Cost[] =>
+    tables[s]!.parties.map((party, i) => {
+      const cost: Cost = { first: mask & (1 << i) ? 0 : never, second: 0, third: 0 };
+      if (cost.first === 0)
+        party.forEach((e, k) => addSeat(grid, sizes, state, s, e, m, others[i]![k]!, cost));
+      return cost;
     });
 
-    let left = bestFed(grid, state, s, table);
-    for (let place = table.meals.length - 1; place >= 0 && left > 0; place -= 1) {
-      const sub = choices[place]?.[left] ?? 0;
-      if (sub === 0) continue;
-      const offer = offers[place]!;
-      eaters.forEach((e, i) => {
-        if (sub & (1 << i)) state.eat[s * eaterCount + e] = table.meals[place]!;
+  /** Fills g with what the dish costs for each set of parties. */
+  const priceDish = (
+    table: SlotTable,
+    place: number,
+    offer: Offer,
+    costs: readonly Cost[],
+    free: number,
+  ): void => {
+    const { pair, pairLow, pairHigh } = table.needs[place]!;
+    const perShort = sizes.short * grid.worth[table.meals[place]!]!;
+    for (const key of g) key[0] = 0;
+    for (let sub = 1; sub <= table.full; sub += 1) {
+      const cost = costs[31 - Math.clz32(sub & -sub)]!;
+      const rest = sub & (sub - 1);
+      g[0][sub] = g[0][rest]! + cost.first;
+      g[1][sub] = g[1][rest]! + cost.second;
+      g[2][sub] = g[2][rest]! + cost.third;
+    }
+    for (let sub = 1; sub <= table.full; sub += 1) {
+      if (g[0][sub] === never) continue;
+      const id = pair[sub]!;
+      const way = offer.best[id];
+      if (!way) {
+        g[0][sub] = never;
+        continue;
+      }
+      const waste = Math.max(0, way.total - pairHigh[id]!);
+      g[0][sub]! += Math.max(0, pairLow[id]! - way.total) * perShort;
+      // One dish more at the table counts as a repeat does.
+      g[1][sub]! += Math.max(0, waste - free) * sizes.waste + way.expiring * sizes.expiring + sizes.variety;
+      g[2][sub]! += waste;
+      g[3][sub] = way.rest;
+    }
+  };
+
+  const fill = (state: State, s: number, free = 0, back?: KeptBack): void => {
+    const table = tables[s]!;
+    const { full } = table;
+    const others = table.parties.map((party) => party.map((e) => elsewhere(grid, state, s, e)));
+    f[0].fill(never, 0, full + 1);
+    for (const key of f) key[0] = 0;
+    const dishes = table.meals.map((m, place) => {
+      const mask = table.allowed[place]! & ~(back?.from[place] ?? 0);
+      const offer = mask === 0 ? undefined : makeOffer(grid, state, s, table, place, back, free, restOf);
+      if (!offer) return undefined;
+      priceDish(table, place, offer, seats(state, s, m, mask, others), free);
+      return { m, place, offer, choice: shareOut(f, g, full, mask) };
+    });
+    let left = bestFed(state, s, table, others);
+    for (const dish of dishes.toReversed()) {
+      const sub = dish?.choice[left] ?? 0;
+      if (!dish || sub === 0) continue;
+      table.parties.forEach((party, i) => {
+        if (sub & (1 << i)) for (const e of party) state.eat[s * eaterCount + e] = dish.m;
       });
-      takeOption(offer, offer.best[pair[sub]!]!, state.open, s * classCount);
+      openWay(dish.offer.best[table.needs[dish.place]!.pair[sub]!]!, state.open, s * classCount);
       left ^= sub;
     }
   };
 
-  /** The set of eaters to feed: compares every choice of unfed ones, level by level. */
-  const bestFed = (gridOf: Grid, state: State, s: number, table: SlotTable): number => {
-    const { eaters, full } = table;
-    const missed = gridOf.eaterKeys.map((_, e) => {
-      let n = 0;
-      for (let i = 0; i < gridOf.slotKeys.length; i += 1)
-        if (i !== s && state.eat[i * eaterCount + e] === unfed) n += 1;
-      return n;
+  /** The set of parties to feed: compares every choice of unfed ones, level by level. */
+  const bestFed = (state: State, s: number, table: SlotTable, others: readonly Elsewhere[][]): number => {
+    const { parties, full } = table;
+    const there = new Set(grid.slotEaters[s]);
+    let base = 0;
+    grid.eaterKeys.forEach((_, e) => {
+      if (!there.has(e)) base = Math.max(base, elsewhere(grid, state, s, e).missed);
     });
-    const base = Math.max(0, ...missed);
-    const without = eaters.map((e): Cost => {
-      const cost: Cost = { k1: 0, k2: 0 };
-      eaterCost(state, s, e, -1, cost);
-      return cost;
+    for (const other of others.flat()) base = Math.max(base, other.missed);
+    const without = parties.map((party, i) => {
+      const cost: Cost = { first: 0, second: 0, third: 0 };
+      party.forEach((e, k) => addSeat(grid, sizes, state, s, e, -1, others[i]![k]!, cost));
+      return { ...cost, missed: Math.max(...others[i]!.map((o) => o.missed)) };
     });
     let best: number[] | undefined;
     let fed = 0;
     for (let out = 0; out <= full; out += 1) {
       const inside = full ^ out;
-      if (f1[inside] === never) continue;
-      const shortHere = Math.floor(f1[inside]! / perShort);
-      const short = shortHere + table.lowOf[out]!;
-      if (best && short > best[0]!) continue;
-      let [worst, k1, k2] = [base, f1[inside]! - shortHere * perShort, f2[inside]!];
-      eaters.forEach((e, i) => {
-        if (!(out & (1 << i))) return;
-        worst = Math.max(worst, missed[e]! + 1);
-        k1 += without[i]!.k1;
-        k2 += without[i]!.k2;
-      });
-      const keys = [short, table.bits[out]!, worst, k1, k2, f3[inside]!];
-      if (best && !less(keys, best)) continue;
-      best = keys;
+      if (f[0][inside] === never) continue;
+      let [worst, first, second, third] = [base, f[0][inside]!, f[1][inside]!, f[2][inside]!];
+      for (let bits = out; bits > 0; bits &= bits - 1) {
+        const cost = without[31 - Math.clz32(bits & -bits)]!;
+        worst = Math.max(worst, cost.missed + 1);
+        first += cost.first;
+        second += cost.second;
+        third += cost.third;
+      }
+      const short = Math.floor(first / sizes.short);
+      const ranked = [
+        short,
+        table.heads[out]!,
+        worst,
+        first - short * sizes.short,
+        second,
+        third,
+        f[3][inside]!,
+      ];
+      if (best && !isLess(ranked, best)) continue;
+      best = ranked;
       fed = inside;
     }
     return fed;
@@ -194,26 +157,18 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
 }
 
 /**
- * Lets one more dish join in: for every set of eaters the best split into those at this dish (costs g) and those
+ * Lets one more dish join in: for every set of parties the best split into those at this dish (costs g) and those
  * at the dishes before (costs f, overwritten). Sets are gone through from the largest, so that f still holds the
  * costs before at every smaller one.
+ * @returns who is at this dish, for every set
  */
-function shareOut(
-  f1: Float64Array,
-  f2: Float64Array,
-  f3: Float64Array,
-  g1: Float64Array,
-  g2: Float64Array,
-  g3: Float64Array,
-  full: number,
-  allowed: number,
-  choice: Int32Array,
-): void {
+function shareOut(f: Keys, g: Keys, full: number, allowed: number): Int32Array {
+  const [f1, f2, f3, f4] = f;
+  const [g1, g2, g3, g4] = g;
+  const choice = new Int32Array(full + 1);
   for (let mask = full; mask > 0; mask -= 1) {
     const reach = mask & allowed;
-    let b1 = f1[mask]!;
-    let b2 = f2[mask]!;
-    let b3 = f3[mask]!;
+    let [b1, b2, b3, b4] = [f1[mask]!, f2[mask]!, f3[mask]!, f4[mask]!];
     let chosen = 0;
     for (let sub = reach; sub > 0; sub = (sub - 1) & reach) {
       const rest = mask ^ sub;
@@ -222,40 +177,22 @@ function shareOut(
       const k2 = f2[rest]! + g2[sub]!;
       if (k1 === b1) {
         if (k2 > b2) continue;
-        const k3 = f3[rest]! + g3[sub]!;
-        if (k2 === b2 && k3 >= b3) continue;
+        if (k2 === b2) {
+          const k3 = f3[rest]! + g3[sub]!;
+          if (k3 > b3 || (k3 === b3 && f4[rest]! + g4[sub]! >= b4)) continue;
+        }
       }
       b1 = k1;
       b2 = k2;
       b3 = f3[rest]! + g3[sub]!;
+      b4 = f4[rest]! + g4[sub]!;
       chosen = sub;
     }
     f1[mask] = b1;
     f2[mask] = b2;
     f3[mask] = b3;
+    f4[mask] = b4;
     choice[mask] = chosen;
   }
-}
-
-/** Whether the eater has the meal at one of these slots, `except` left out. */
-function anyHas(
-  eat: Int16Array,
-  eaters: number,
-  e: number,
-  m: number,
-  slots: readonly number[],
-  except: number,
-): boolean {
-  for (const i of slots) if (i !== except && eat[i * eaters + e] === m) return true;
-  return false;
-}
-
-interface Cost {
-  k1: number;
-  k2: number;
-}
-
-function less(a: readonly number[], b: readonly number[]): boolean {
-  for (let i = 0; i < a.length; i += 1) if (a[i] !== b[i]) return a[i]! < b[i]!;
-  return false;
+  return choice;
 }

@@ -1,4 +1,85 @@
-import type { PicksPlan, PicksProblem } from '#core/picks/problem.ts';
+import {
+  levelNames,
+  type LevelName,
+  type PicksPlan,
+  type PicksProblem,
+  type Wish,
+} from '#core/picks/problem.ts';
+
+type Slot = PicksProblem['slots'][number];
+
+/** Lots of a meal that count for its figures. */
+const lotsOf = (problem: PicksProblem, meal: string) =>
+  problem.lots.filter((l) => l.meal === meal && l.steady && l.pouches.length > 0 && l.servingsTwentieths > 0);
+
+/** Mean kcal of a serving of a meal, as far as known; null when no lot tells. */
+export function kcalOf(problem: PicksProblem, meal: string): number | null {
+  const known = lotsOf(problem, meal).flatMap((l) => (l.kcalPerServing === null ? [] : [l.kcalPerServing]));
+  return known.length === 0 ? null : known.reduce((a, b) => a + b, 0) / known.length;
+}
+
+export const floorOf = (slot: Slot, eater: string): number | null =>
+  slot.floors?.find((f) => f.eater === eater)?.kcal ?? null;
+
+/** Twentieths on the plate, counted up one by one from the portion until the floor is reached, twice at most. */
+export function plateOf(problem: PicksProblem, slot: Slot, eater: string, meal: string): number {
+  const portion = problem.eaters.find((e) => e.key === eater)!.portionTwentieths;
+  const [floor, kcal] = [floorOf(slot, eater), kcalOf(problem, meal)];
+  let plate = portion;
+  while (floor !== null && kcal !== null && plate < 2 * portion && plate * kcal < floor * 20 - 1e-6)
+    plate += 1;
+  return plate;
+}
+
+export const leastOf = (plate: number): number => Math.floor((plate * 9 + 9) / 10);
+
+/** What an eater misses in kcal who has nothing, and who has all of a thin dish. */
+export function missesAll(problem: PicksProblem, slot: Slot, eater: string): number {
+  const portion = problem.eaters.find((e) => e.key === eater)!.portionTwentieths;
+  return Math.ceil(((floorOf(slot, eater) ?? portion * 25) * 9) / 10 - 1e-9);
+}
+export function missesWith(problem: PicksProblem, slot: Slot, eater: string, meal: string): number {
+  const [floor, kcal] = [floorOf(slot, eater), kcalOf(problem, meal)];
+  if (floor === null || kcal === null) return 0;
+  const eaten = (leastOf(plateOf(problem, slot, eater, meal)) * kcal) / 20;
+  return eaten >= floor * 0.9 - 1e-9 ? 0 : Math.ceil(floor * 0.9 - eaten - 1e-9);
+}
+export function worthOf(problem: PicksProblem, meal: string): number {
+  const kcal = kcalOf(problem, meal);
+  return kcal === null ? 25 : Math.max(1, Math.min(25, Math.round(kcal / 20)));
+}
+
+/** Whether a meal may carry a slot for an eater. */
+export function carries(problem: PicksProblem, slot: Slot, eater: string, meal: string): boolean {
+  if (!problem.safe.some((p) => p.eater === eater && p.meal === meal)) return false;
+  if ((problem.barred ?? []).some((b) => b.slot === slot.key && b.meal === meal)) return false;
+  const limit = problem.eaters.find((e) => e.key === eater)!;
+  const unknownSalt = lotsOf(problem, meal).some((l) => l.sodiumMgPerServing === null);
+  if (limit.sodiumHard === true && limit.sodiumLimitMg !== null && unknownSalt) return false;
+  const is = problem.uses?.find((u) => u.meal === meal)?.is;
+  if (is === undefined || slot.carriedBy === undefined) return true;
+  const wished = problem.wishes.some((w) => w.eater === eater && w.meal === meal && w.slot === slot.key);
+  return is.some((one) => slot.carriedBy!.includes(one) || (wished && ['main', 'breakfast'].includes(one)));
+}
+
+/** Wishes that could come true somewhere, each with its rank among its eater's. */
+function ranked(problem: PicksProblem): { wish: Wish; rank: number }[] {
+  const open = problem.wishes.filter((w) =>
+    problem.slots.some(
+      (s) =>
+        (w.slot === null || w.slot === s.key) &&
+        s.eaters.includes(w.eater) &&
+        carries(problem, s, w.eater, w.meal) &&
+        lotsOf(problem, w.meal).some((l) => l.bestBy === null || l.bestBy >= s.day),
+    ),
+  );
+  return open.map((wish) => {
+    const ranks = [...new Set(open.filter((w) => w.eater === wish.eater).map((w) => w.rank))].sort(
+      (a, b) => a - b,
+    );
+    return { wish, rank: Math.min(3, ranks.indexOf(wish.rank) + 1) };
+  });
+}
 
 /**
  * The levels of a plan, counted once more from the question and the words of the model alone: maps and loops,
@@ -12,48 +93,62 @@ export function countLevels(problem: PicksProblem, plan: PicksPlan): number[] {
   const lotOf = new Map(problem.lots.flatMap((l) => l.pouches.map((p) => [p, l] as const)));
   const ate = new Map<string, string>(); // "slot/eater" → meal
   const missed = new Map<string, number>();
-  let [short, unfed, dislikes, waste, bucket, variety, excess, months, dry] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
-  for (const slot of plan.slots) {
-    for (const { eater } of slot.unfed) {
-      short += Math.ceil((portion.get(eater)! * 9) / 10);
+  let [short, unfed, dislikes, waste, saved, variety, excess, months, dry] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
+  const soon = (lot: PicksProblem['lots'][number]): boolean =>
+    lot.bestBy !== null && lot.bestBy - lastDay <= 60;
+  for (const pick of plan.slots) {
+    const slot = slots.find((s) => s.key === pick.slot)!;
+    for (const { eater } of pick.unfed) {
+      short += missesAll(problem, slot, eater);
       unfed += 1;
       missed.set(eater, (missed.get(eater) ?? 0) + 1);
     }
-    for (const dish of slot.dishes) {
+    variety += Math.max(0, pick.dishes.length - 1);
+    for (const dish of pick.dishes) {
       let [opened, low, high] = [0, 0, 0];
       for (const code of dish.pouches) {
         const lot = lotOf.get(code)!;
         opened += lot.servingsTwentieths;
         dry += Math.round(lot.dryG * 10);
         const left = lot.bestBy === null ? 36500 : Math.max(0, lot.bestBy - lastDay);
-        bucket += lot.servingsTwentieths * [60, 365, 1095].filter((limit) => left > limit).length;
+        if (soon(lot)) saved += lot.servingsTwentieths;
         months += lot.servingsTwentieths * Math.floor(left / 30);
       }
       for (const eater of dish.eaters) {
-        low += Math.ceil((portion.get(eater)! * 9) / 10);
-        high += Math.floor((portion.get(eater)! * 11) / 10);
-        ate.set(`${slot.slot}/${eater}`, dish.meal);
+        const plate = plateOf(problem, slot, eater, dish.meal);
+        low += leastOf(plate);
+        high += Math.floor((plate * 11) / 10);
+        short += missesWith(problem, slot, eater, dish.meal);
+        ate.set(`${pick.slot}/${eater}`, dish.meal);
         if (problem.dislikes.some((d) => d.eater === eater && d.meal === dish.meal)) dislikes += 1;
       }
-      short += Math.max(0, low - opened);
+      short += Math.max(0, low - opened) * worthOf(problem, dish.meal);
       waste += Math.max(0, opened - high);
     }
   }
+  // What is past its date before the first day is in no stock.
+  const expiring = problem.lots
+    .filter((l) => l.steady && l.servingsTwentieths > 0 && soon(l) && l.bestBy! >= slots[0]!.day)
+    .reduce((sum, l) => sum + l.pouches.length * l.servingsTwentieths, 0);
+  const portions = slots.flatMap((s) => s.eaters.map((e) => portion.get(e)!)).reduce((a, b) => a + b, 0);
+  const beyond = Math.max(0, Math.ceil((waste - Math.max(20, Math.floor(portions / 20))) / 20));
+  const known = new Set(problem.lots.map((l) => l.meal));
+  const changed = (problem.before?.seats ?? []).filter(({ slot, eater, meal }) => {
+    if (!slots.some((s) => s.key === slot && s.eaters.includes(eater))) return false;
+    return (meal === null || known.has(meal)) && (ate.get(`${slot}/${eater}`) ?? null) !== meal;
+  }).length;
 
-  const perRank = [1, 2, 3].map((r) => problem.wishes.filter((w) => Math.min(3, w.rank) === r).length);
+  const wished = ranked(problem);
+  const perRank = [1, 2, 3].map((r) => wished.filter(({ rank }) => rank === r).length);
   const n = Math.max(...perRank);
   const weight = [(n + 1) * (n + 1), n + 1, 1];
   let wishes = 0;
-  for (const w of problem.wishes) {
+  for (const { wish: w, rank } of wished) {
     const where = w.slot === null ? slots.map((s) => s.key) : [w.slot];
-    if (where.some((s) => ate.get(`${s}/${w.eater}`) === w.meal)) wishes -= weight[Math.min(3, w.rank) - 1]!;
+    if (where.some((s) => ate.get(`${s}/${w.eater}`) === w.meal)) wishes -= weight[rank - 1]!;
   }
 
   const third = Math.max(1, Math.floor(days.length / 3));
-  const lotsOf = (meal: string) =>
-    problem.lots.filter(
-      (l) => l.meal === meal && l.steady && l.pouches.length > 0 && l.servingsTwentieths > 0,
-    );
   for (const eater of problem.eaters) {
     const own = slots.filter((s) => s.eaters.includes(eater.key));
     own.forEach((slot, j) => {
@@ -66,46 +161,48 @@ export function countLevels(problem: PicksProblem, plan: PicksPlan): number[] {
     });
     for (const day of days) {
       const today = own.filter((s) => s.day === day);
-      const meals = today.map((s) => ate.get(`${s.key}/${eater.key}`)).filter((m) => m !== undefined);
-      const share = (per: number, whole: number): number =>
-        Math.min(9999, Math.round((eater.portionTwentieths * per * 50) / whole));
+      const meals = today.flatMap((s) => {
+        const m = ate.get(`${s.key}/${eater.key}`);
+        return m === undefined ? [] : [{ m, plate: plateOf(problem, s, eater.key, m) }];
+      });
+      const share = (plate: number, per: number, whole: number): number =>
+        Math.min(9999, Math.round((plate * per * 50) / whole));
       if (eater.sodiumLimitMg) {
-        const sodium = meals
-          .map((m) => lotsOf(m).map((l) => l.sodiumMgPerServing))
-          .map((all) =>
-            all.includes(null) ? 0 : share(Math.max(...(all as number[])), eater.sodiumLimitMg!),
-          );
+        const sodium = meals.map(({ m, plate }) => {
+          const all = lotsOf(problem, m).map((l) => l.sodiumMgPerServing);
+          return all.includes(null) ? 0 : share(plate, Math.max(...(all as number[])), eater.sodiumLimitMg!);
+        });
         excess += Math.max(0, sodium.reduce((a, b) => a + b, 0) - 1000);
       }
       if (eater.energyKcal) {
-        const energy = meals
-          .map((m) =>
-            lotsOf(m)
-              .map((l) => l.kcalPerServing)
-              .filter((k) => k !== null),
-          )
-          .map((all) =>
-            all.length === 0 ? 333 : share(all.reduce((a, b) => a + b, 0) / all.length, eater.energyKcal!),
-          );
+        const energy = meals.map(({ m, plate }) => {
+          const kcal = kcalOf(problem, m);
+          return kcal === null ? 333 : share(plate, kcal, eater.energyKcal!);
+        });
         const sum = energy.reduce((a, b) => a + b, 0);
         const part = Math.min(1, today.length / 3);
         excess += Math.max(0, Math.round(850 * part) - sum, sum - Math.round(1250 * part));
       }
     }
   }
-  return [
-    short,
+  const kept = problem.before?.was === 'kept';
+  const level: Record<LevelName, number> = {
+    'energy short': short,
     unfed,
-    Math.max(0, ...missed.values()),
+    'worst off': Math.max(0, ...missed.values()),
     wishes,
     dislikes,
-    waste,
-    bucket,
+    moved: kept ? changed : 0,
+    waste: beyond,
+    expiring: expiring - saved,
     variety,
-    excess,
-    months,
-    dry,
-  ];
+    changes: kept ? 0 : changed,
+    'sodium and energy': excess,
+    'exact waste': waste,
+    'oldest month first': months,
+    'dry weight': dry,
+  };
+  return levelNames.map((name) => level[name]);
 }
 
 export function isLess(a: readonly number[], b: readonly number[]): boolean {

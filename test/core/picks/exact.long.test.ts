@@ -14,8 +14,8 @@ beforeAll(async () => {
 });
 
 describe('tiny trips', { timeout: 30_000 }, () => {
-  const seeds = Array.from({ length: 320 }, (_, i) => i + 1);
-  const chunks = Array.from({ length: 8 }, (_, i) => seeds.slice(i * 40, i * 40 + 40));
+  const seeds = Array.from({ length: 480 }, (_, i) => i + 1);
+  const chunks = Array.from({ length: 12 }, (_, i) => seeds.slice(i * 40, i * 40 + 40));
   test.each(chunks.map((chunk) => [chunk[0]!, chunk] as const))(
     '40 from seed %i on equal trying everything, at every level',
     (_, chunk) => {

@@ -1,6 +1,6 @@
-import { type Grid, makeGrid } from '#core/picks/grid.ts';
+import { type Grid, makeGrid, notBefore } from '#core/picks/grid.ts';
 import type { IntegerLimits, Linear } from '#core/picks/linear.ts';
-import { levelNames, type PicksProblem } from '#core/picks/problem.ts';
+import { at, levelNames, type PicksProblem } from '#core/picks/problem.ts';
 
 /**
  * The whole trip as one program in LP text: the independent check on small trips. Names in the text are made from
@@ -9,6 +9,8 @@ import { levelNames, type PicksProblem } from '#core/picks/problem.ts';
 export interface BigModel {
   /** The text that minimises a level with the levels before held. */
   text(level: number, held: readonly number[]): string;
+  /** What each level counts besides its terms. */
+  readonly besides: readonly number[];
 }
 
 type Term = readonly [number, string];
@@ -18,6 +20,7 @@ export function makeBigModel(problem: PicksProblem): BigModel {
   const rows: string[] = [];
   const whole = new Set<string>();
   const levels: Term[][] = levelNames.map(() => []);
+  const besides = levelNames.map(() => 0);
   const row = (terms: readonly Term[], relation: '<=' | '=' | '>=', right: number): void => {
     if (terms.length > 0) rows.push(` c${rows.length}: ${write(terms)} ${relation} ${right}`);
   };
@@ -26,9 +29,7 @@ export function makeBigModel(problem: PicksProblem): BigModel {
 
   // Which variables there are at all: what is not safe, or no longer good, has none.
   const meals = (s: number, e: number): number[] =>
-    grid.mealKeys
-      .map((_, m) => m)
-      .filter((m) => grid.safe[e]![m] && !grid.barred[s]![m] && openable(s, m).length > 0);
+    grid.mealKeys.map((_, m) => m).filter((m) => grid.may[s]![e]![m] && openable(s, m).length > 0);
   const openable = (s: number, m: number): { name: string; size: number; c: number; g: number }[] =>
     grid.mealClasses[m]!.flatMap((c) =>
       grid.classes[c]!.groups.flatMap((group, g) =>
@@ -43,38 +44,63 @@ export function makeBigModel(problem: PicksProblem): BigModel {
       const own = meals(s, e).map((m) => eatName(s, e, m));
       row([...own.map((name): Term => [1, name]), [1, `v${s}_${e}`]], '=', 1);
       for (const name of [...own, `v${s}_${e}`]) whole.add(name);
-      levels[0]!.push([grid.low[e]!, `v${s}_${e}`]);
-      levels[1]!.push([1, `v${s}_${e}`]);
-      for (const m of meals(s, e)) if (grid.dislike[e]![m]) levels[4]!.push([1, eatName(s, e, m)]);
+      levels[at['energy short']]!.push([grid.nothing[s]![e]!, `v${s}_${e}`]);
+      levels[at.unfed]!.push([1, `v${s}_${e}`]);
+      for (const m of meals(s, e)) {
+        if (grid.dislike[e]![m]) levels[at.dislikes]!.push([1, eatName(s, e, m)]);
+        levels[at['energy short']]!.push([grid.thin[s]![e]![m]!, eatName(s, e, m)]);
+      }
+      const before = grid.before[s]![e]!;
+      if (before === notBefore) continue;
+      const level = grid.beforeKept ? at.moved : at.changes;
+      besides[level]! += 1;
+      if (before < 0) levels[level]!.push([-1, `v${s}_${e}`]);
+      else if (meals(s, e).includes(before)) levels[level]!.push([-1, eatName(s, e, before)]);
     }
+    const dishes: Term[] = [];
     grid.mealKeys.forEach((__, m) => {
-      const at = grid.slotEaters[s]!.filter((e) => meals(s, e).includes(m));
+      const at_ = grid.slotEaters[s]!.filter((e) => meals(s, e).includes(m));
       const opened = openable(s, m);
-      if (at.length === 0 || opened.length === 0) return;
+      if (at_.length === 0 || opened.length === 0) return;
       const [short, waste] = [`h${s}_${m}`, `w${s}_${m}`];
-      const low = at.map((e): Term => [grid.low[e]!, eatName(s, e, m)]);
-      const high = at.map((e): Term => [-grid.high[e]!, eatName(s, e, m)]);
+      const low = at_.map((e): Term => [grid.low[s]![e]![m]!, eatName(s, e, m)]);
+      const high = at_.map((e): Term => [-grid.high[s]![e]![m]!, eatName(s, e, m)]);
       row([...low, [-1, short], ...opened.map((o): Term => [-o.size, o.name])], '<=', 0);
       row([...opened.map((o): Term => [o.size, o.name]), ...high, [-1, waste]], '<=', 0);
       row([[2, short], ...low.map(([n, name]): Term => [-n, name])], '<=', 0);
-      for (const e of at) row([[1, eatName(s, e, m)], ...opened.map((o): Term => [-1, o.name])], '<=', 0);
-      levels[0]!.push([1, short]);
-      levels[5]!.push([1, waste]);
-      for (const { name, c, g } of opened) {
+      for (const e of at_) row([[1, eatName(s, e, m)], ...opened.map((o): Term => [-1, o.name])], '<=', 0);
+      for (const e of at_) row([[1, eatName(s, e, m)], [-1, `d${s}_${m}`]], '<=', 0); // prettier-ignore
+      whole.add(`d${s}_${m}`);
+      dishes.push([1, `d${s}_${m}`]);
+      levels[at['energy short']]!.push([grid.worth[m]!, short]);
+      levels[at['exact waste']]!.push([1, waste]);
+      for (const { name, size, c, g } of opened) {
         whole.add(name);
-        levels[6]!.push([grid.classes[c]!.groups[g]!.bucketCost, name]);
-        levels[9]!.push([grid.classes[c]!.groups[g]!.monthCost, name]);
-        levels[10]!.push([grid.classes[c]!.dryTenths, name]);
+        levels[at.expiring]!.push([grid.classes[c]!.groups[g]!.expiringCost, name]);
+        levels[at['oldest month first']]!.push([grid.classes[c]!.groups[g]!.monthCost, name]);
+        levels[at['dry weight']]!.push([grid.classes[c]!.dryTenths, name]);
+        // None is opened that could stay closed.
+        whole.add(`b${name}`);
+        row([[1, name], [-grid.classes[c]!.stock, `b${name}`]], '<=', 0); // prettier-ignore
+        const most = opened.reduce((sum, o) => sum + o.size * grid.classes[o.c]!.stock, 0);
+        row([...opened.map((o): Term => [o.size, o.name]), ...low.map(([n, y]): Term => [-n, y]), [most, `b${name}`]], '<=', most + size - 1); // prettier-ignore
       }
     });
+    row([...dishes, [-1, `k${s}`]], '<=', 1);
+    if (dishes.length > 0) levels[at.variety]!.push([1, `k${s}`]);
   });
   stockRows(grid, openable, row);
   eaterRows(grid, meals, eatName, levels, row);
+  row([...levels[at['exact waste']]!, [-20, 'servings']], '<=', grid.wasteAllowed);
+  if (levels[at['exact waste']]!.length > 0) levels[at.waste]!.push([1, 'servings']);
+  whole.add('servings');
+  besides[at.expiring] = grid.expiring;
 
   return {
+    besides,
     text(level, held) {
       const kept = held.map((value, k) =>
-        levels[k]!.length > 0 ? ` k${k}: ${write(levels[k]!)} <= ${value + 0.01}` : '',
+        levels[k]!.length > 0 ? ` held${k}: ${write(levels[k]!)} <= ${value - besides[k]! + 0.01}` : '',
       );
       const goal = levels[level]!.length > 0 ? write(levels[level]!) : '1 zero';
       const wishes = grid.wishes.map((_, w) => ` g${w} <= 1`);
@@ -87,7 +113,9 @@ export function makeBigModel(problem: PicksProblem): BigModel {
         ' cz: 1 zero <= 0',
         'Bounds',
         ...wishes,
-        ...[...whole].filter((name) => !name.startsWith('x')).map((name) => ` ${name} <= 1`),
+        ...[...whole]
+          .filter((name) => !name.startsWith('x') && name !== 'servings')
+          .map((name) => ` ${name} <= 1`),
         'Generals',
         ...[...whole].map((name) => ` ${name}`),
         'End',
@@ -129,7 +157,7 @@ function eaterRows(
   levels: Term[][],
   row: Row,
 ): void {
-  levels[2]!.push([1, 'u']);
+  levels[at['worst off']]!.push([1, 'u']);
   grid.eaterKeys.forEach((_, e) => {
     const own = grid.slotKeys.map((__, s) => s).filter((s) => grid.slotEaters[s]!.includes(e));
     const has = (s: number, m: number): boolean => own.includes(s) && meals(s, e).includes(m);
@@ -138,10 +166,10 @@ function eaterRows(
       const { meal, slot, weight } = grid.wishes[w]!;
       const where = own.filter((s) => (slot < 0 || s === slot) && has(s, meal));
       row([[1, `g${w}`], ...where.map((s): Term => [-1, eatName(s, e, meal)])], '<=', 0);
-      levels[3]!.push([-weight, `g${w}`]);
+      levels[at.wishes]!.push([-weight, `g${w}`]);
     }
     for (const s of own) {
-      levels[7]!.push([1, `r${s}_${e}`]);
+      levels[at.variety]!.push([1, `r${s}_${e}`]);
       for (const i of grid.earlier[s]![e]!) {
         for (const m of meals(s, e)) {
           if (has(i, m))
@@ -161,23 +189,23 @@ function eaterRows(
       const where = own.filter((s) => has(s, m));
       if (where.length <= grid.often) return;
       row([...where.map((s): Term => [1, eatName(s, e, m)]), [-1, `o${e}_${m}`]], '<=', grid.often);
-      levels[7]!.push([1, `o${e}_${m}`]);
+      levels[at.variety]!.push([1, `o${e}_${m}`]);
     });
     for (let d = 0; d < grid.dayCount; d += 1) {
-      const eaten = (per: readonly number[]): Term[] =>
+      const eaten = (per: Grid['sodium']): Term[] =>
         own
           .filter((s) => grid.slotDayPlace[s] === d)
-          .flatMap((s) => meals(s, e).map((m): Term => [per[m]!, eatName(s, e, m)]))
+          .flatMap((s) => meals(s, e).map((m): Term => [per[s]![e]![m]!, eatName(s, e, m)]))
           .filter(([n]) => n !== 0);
-      if (grid.hardLimitMg[e]! < Infinity) row(eaten(grid.hardMg[e]!), '<=', grid.hardLimitMg[e]!);
+      if (grid.hardLimitMg[e]! < Infinity) row(eaten(grid.hardMg), '<=', grid.hardLimitMg[e]!);
       if (grid.limited[e]) {
-        row([...eaten(grid.sodium[e]!), [-1, `a${e}_${d}`]], '<=', 1000);
-        levels[8]!.push([1, `a${e}_${d}`]);
+        row([...eaten(grid.sodium), [-1, `a${e}_${d}`]], '<=', 1000);
+        levels[at['sodium and energy']]!.push([1, `a${e}_${d}`]);
       }
       if (grid.energyHigh[e]![d]! === Infinity) continue;
-      row([...eaten(grid.energy[e]!), [1, `b${e}_${d}`]], '>=', grid.energyLow[e]![d]!);
-      row([...eaten(grid.energy[e]!), [-1, `b${e}_${d}`]], '<=', grid.energyHigh[e]![d]!);
-      levels[8]!.push([1, `b${e}_${d}`]);
+      row([...eaten(grid.energy), [1, `b${e}_${d}`]], '>=', grid.energyLow[e]![d]!);
+      row([...eaten(grid.energy), [-1, `b${e}_${d}`]], '<=', grid.energyHigh[e]![d]!);
+      levels[at['sodium and energy']]!.push([1, `b${e}_${d}`]);
     }
   });
 }
@@ -200,7 +228,7 @@ export function solveBigModel(
     if (solution.status === 'infeasible')
       throw new Error(`level ${level} of the big program has no solution`);
     if (solution.status !== 'optimal') break;
-    held.push(Math.round(solution.value) + 0);
+    held.push(Math.round(solution.value) + model.besides[level]! + 0);
   }
   return held;
 }

@@ -1,6 +1,7 @@
 import { seeded } from '#core/picks/chance.ts';
 import type { DishPick, Lot, PicksPlan, PicksProblem, SlotPick } from '#core/picks/problem.ts';
-import { countLevels, isLess } from './count.ts';
+import { carries, countLevels, isLess, leastOf, missesAll, missesWith, plateOf, worthOf } from './count.ts';
+import type { Occasion } from '#core/occasions.ts';
 
 /** A tiny trip drawn from a seed: at most 3 eaters, 3 slots and 4 lots, with every kind of trouble now and then. */
 export function tinyProblem(seed: number): PicksProblem {
@@ -49,10 +50,35 @@ export function tinyProblem(seed: number): PicksProblem {
   const barred = slots.flatMap(({ key }) =>
     meals.filter(() => own.below(7) === 0).map((meal) => ({ slot: key, meal, near: ['Eater 0'] })),
   );
+  const fresh = seeded(seed * 101 + 3);
+  const draw = (n: number): number => fresh.below(n);
+  const kinds: Occasion[][] = [
+    ['main'],
+    ['main'],
+    ['breakfast'],
+    ['breakfast', 'main'],
+    ['side'],
+    ['sweet', 'snack'],
+  ];
+  const uses = meals.flatMap((meal) => (draw(3) === 0 ? [] : [{ meal, is: kinds[draw(6)]! }]));
+  const shaped = slots.map((slot) => ({
+    ...slot,
+    ...(draw(3) === 0 ? {} : { carriedBy: [(['main', 'main', 'breakfast'] as const)[draw(3)]!] }),
+    floors: slot.eaters.flatMap((eater) => (draw(3) === 0 ? [] : [{ eater, kcal: 200 + 50 * draw(14) }])),
+  }));
+  const seats = shaped.flatMap((slot) =>
+    slot.eaters.map((eater) => ({
+      slot: slot.key,
+      eater,
+      meal: draw(5) === 0 ? null : meals[draw(meals.length)]!,
+    })),
+  );
   return {
     lots,
     eaters,
-    slots,
+    slots: shaped,
+    ...(uses.length > 0 ? { uses } : {}),
+    ...(draw(2) === 0 ? { before: { was: draw(2) === 0 ? 'kept' : 'shown', seats } as const } : {}),
     barred,
     safe: pairs.filter(() => below(6) > 0),
     dislikes: pairs.filter(() => below(4) === 0),
@@ -73,7 +99,7 @@ interface Option {
 
 /**
  * The best vector of levels, by trying everything: who eats what, how many pouches of each lot, which of them on
- * which day. Only the units short cut the search. Nothing is shared with the picks but the records.
+ * which day. Only what is short cuts the search. Nothing is shared with the picks but the records.
  */
 export function tryEverything(problem: PicksProblem): number[] {
   const options = [...problem.slots]
@@ -101,7 +127,7 @@ export function tryEverything(problem: PicksProblem): number[] {
       )
         continue;
       const eaten = option.pick.dishes.flatMap((d) =>
-        d.eaters.map((e) => [e, saltOf(problem, e, d.meal)] as const),
+        d.eaters.map((e) => [e, saltOf(problem, slot, e, d.meal)] as const),
       );
       if (eaten.some(([e, mg]) => (salt.get(`${slot.day}/${e}`) ?? 0) + mg > hardLimit(problem, e) + 1e-9))
         continue;
@@ -123,45 +149,50 @@ function hardLimit(problem: PicksProblem, eater: string): number {
   return e.sodiumHard === true && e.sodiumLimitMg !== null ? e.sodiumLimitMg : Infinity;
 }
 
-function saltOf(problem: PicksProblem, eater: string, meal: string): number {
-  const { portionTwentieths } = problem.eaters.find((x) => x.key === eater)!;
+function saltOf(
+  problem: PicksProblem,
+  slot: PicksProblem['slots'][number],
+  eater: string,
+  meal: string,
+): number {
   const all = problem.lots.filter((l) => l.meal === meal && l.steady).map((l) => l.sodiumMgPerServing);
   return all.includes(null)
     ? hardLimit(problem, eater) < Infinity
       ? Infinity
       : 0
-    : (Math.max(...(all as number[])) * portionTwentieths) / 20;
+    : (Math.max(...(all as number[])) * plateOf(problem, slot, eater, meal)) / 20;
 }
 
 /** Every way to serve one slot; a pouch is opened only for a dish somebody eats, and none that leaves nobody hungrier. */
 function slotOptions(problem: PicksProblem, key: string): Option[] {
   const slot = problem.slots.find((s) => s.key === key)!;
   const lots = problem.lots.filter((l) => l.steady && (l.bestBy === null || l.bestBy >= slot.day));
-  const meals = [...new Set(lots.map((l) => l.meal))].filter(
-    (meal) => !(problem.barred ?? []).some((b) => b.slot === key && b.meal === meal),
-  );
-  const least = (e: string): number =>
-    Math.ceil(problem.eaters.find((x) => x.key === e)!.portionTwentieths * 0.9);
+  const meals = [...new Set(lots.map((l) => l.meal))];
+  const least = (e: string, meal: string): number => leastOf(plateOf(problem, slot, e, meal));
   const options: Option[] = [];
   const seat = (i: number, eat: (string | null)[]): void => {
     if (i < slot.eaters.length) {
       seat(i + 1, [...eat, null]);
       for (const meal of meals) {
-        if (problem.safe.some((p) => p.eater === slot.eaters[i] && p.meal === meal))
-          seat(i + 1, [...eat, meal]);
+        if (carries(problem, slot, slot.eaters[i]!, meal)) seat(i + 1, [...eat, meal]);
       }
       return;
     }
     const unfed = slot.eaters
       .filter((_, k) => eat[k] === null)
-      .map((e) => ({ eater: e, shortTwentieths: least(e) }));
-    const missing = unfed.reduce((sum, u) => sum + u.shortTwentieths, 0);
+      .map((e) => ({
+        eater: e,
+        shortTwentieths: leastOf(problem.eaters.find((x) => x.key === e)!.portionTwentieths),
+      }));
+    const missing = slot.eaters
+      .map((e, k) => (eat[k] === null ? missesAll(problem, slot, e) : missesWith(problem, slot, e, eat[k]!)))
+      .reduce((a, b) => a + b, 0);
     const eaten = meals.filter((m) => eat.includes(m));
     const open = (d: number, dishes: DishPick[], used: Map<string, number>, short: number): void => {
       if (d === eaten.length) return void options.push({ pick: { slot: key, dishes, unfed }, used, short });
       const meal = eaten[d]!;
       const eaters = slot.eaters.filter((_, k) => eat[k] === meal);
-      const low = eaters.reduce((sum, e) => sum + least(e), 0);
+      const low = eaters.reduce((sum, e) => sum + least(e, meal), 0);
       const own = lots.filter((l) => l.meal === meal);
       const count = (k: number, counts: number[]): void => {
         if (k < own.length) {
@@ -185,7 +216,7 @@ function slotOptions(problem: PicksProblem, key: string): Option[] {
           d + 1,
           [...dishes, dish],
           new Map([...used, ...own.map((l, j) => [l.code, counts[j]!] as const)]),
-          short + miss,
+          short + miss * worthOf(problem, meal),
         );
       };
       count(0, []);

@@ -1,0 +1,55 @@
+/**
+ * How much somebody needs at a meal. A serving is not food because it is a serving: the helping is the portion, more
+ * of it where that gives too little energy, and never more than twice the portion, for nobody eats a bucket of soup.
+ * Everything is a whole number: twentieths of a serving, or kcal.
+ */
+export interface Helping {
+  /** What is put on the plate when there is enough, twentieths of a serving. */
+  readonly helping: number;
+  /** The least and the most that counts as fed, twentieths of a serving: 90 and 110 % of the helping. */
+  readonly low: number;
+  readonly high: number;
+  /** What is missing of nine tenths of the floor even with `low` eaten, kcal. */
+  readonly thinKcal: number;
+}
+
+/** A serving of unknown energy counts as this much: a small meal. Chosen. */
+const usualKcalPerServing = 500;
+const usualKcal = usualKcalPerServing / 20;
+/** Nobody eats more of one thing than this many portions. Chosen. */
+const mostPortions = 2;
+
+/**
+ * @param portion twentieths of a serving, > 0
+ * @param floorKcal what the meal should give; null when not known: then the portion alone counts
+ * @param kcalPerServing of the dish; null when not known: then the portion is taken as enough
+ */
+export function helpingOf(portion: number, floorKcal: number | null, kcalPerServing: number | null): Helping {
+  const known = floorKcal !== null && kcalPerServing !== null;
+  const wanted = !known
+    ? portion
+    : kcalPerServing > 0
+      ? Math.ceil((20 * floorKcal) / kcalPerServing - 1e-9)
+      : Infinity;
+  const helping = Math.min(mostPortions * portion, Math.max(portion, wanted));
+  const low = Math.ceil((helping * 9) / 10);
+  const missing = known ? (9 * floorKcal) / 10 - (low * kcalPerServing) / 20 : 0;
+  return {
+    helping,
+    low,
+    high: Math.floor((helping * 11) / 10),
+    thinKcal: Math.max(0, Math.ceil(missing - 1e-9)),
+  };
+}
+
+/** What somebody misses who has nothing at all, kcal: nine tenths of the floor, or of a usual portion. */
+export function nothingKcal(portion: number, floorKcal: number | null): number {
+  return Math.ceil(((floorKcal ?? usualKcal * portion) * 9) / 10 - 1e-9);
+}
+
+/** What a missing twentieth of a serving counts, kcal; a rich dish no more than a usual one. */
+export function worthKcal(kcalPerServing: number | null): number {
+  return kcalPerServing === null
+    ? usualKcal
+    : Math.min(usualKcal, Math.max(1, Math.round(kcalPerServing / 20)));
+}
