@@ -46,7 +46,7 @@ export default planned({
     }
     for (const { eater, slots } of plan.nobodyCan)
       lines.push(
-        `No recipe of yours is clear for ${name(eater)}: ${sayList(slots.map(slotName))}. A new recipe is needed.`,
+        `No recipe of yours is clear for ${name(eater)} and for such a meal: ${sayList(slots.map(slotName))}.`,
       );
     if (plan.cook.length > 0) {
       const { hours, recorded } = plan.loadHours;

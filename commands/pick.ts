@@ -1,12 +1,16 @@
 import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
+import { fedHead, shortLines } from '#cards/fed-words.ts';
 import { pickLines, reasonLines, whyWords } from '#cards/pick-words.ts';
 import { nameKey } from '#house/figures.ts';
 import { type TripProblem, tripProblem } from '#house/trip-problem.ts';
 import { markedWith } from '#house/marks.ts';
+import { mendLines } from '#house/mending.ts';
+import { servedBy } from '#house/served.ts';
 import { dayNotes, sumLines, tripSums } from '#house/trip-sums.ts';
 import { sayDayOf, tripMeant } from '#house/trips.ts';
-import type { PicksPlan, PicksResult } from '#core/picks/problem.ts';
+import { fedByDay } from '#core/picks/fed.ts';
+import type { LevelName, PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import { type PouchReason, shortages } from '#core/picks/why.ts';
 import { Refusal } from '#core/refusal.ts';
 import { sayCode, sayCodes, sayList } from '#words/say.ts';
@@ -30,7 +34,8 @@ export default planned({
   summary: 'which pouches for which meal of a trip, who eats what, what is short and why',
   examples: ['/pick', '/pick keep', '/pick why B4-2'],
   help: [
-    'Safety first, then everybody fed, wishes, dislikes, waste, oldest first, variety, sodium and energy, weight.',
+    'Safety first, then enough to eat for everybody, wishes, dislikes, what is kept already, waste in whole servings, what expires, variety, sodium, weight.',
+    'Breakfasts are for breakfast, mains for lunch and dinner; sides and sweets go beside. "Porridge is for breakfast" tells what a meal is for.',
     '"keep" holds the pouches for the trip: they leave the stock and are given to no other trip.',
   ],
   records: true,
@@ -86,7 +91,7 @@ export default planned({
         canKeep: false,
       };
     }
-    const isEmpty = result.slots.every((slot) => slot.dishes.length === 0);
+    const isEmpty = result.slots.every((slot) => slot.dishes.length + (slot.beside?.length ?? 0) === 0);
     if (isEmpty && asked.keep) {
       throw new Refusal(
         'nothing-to-keep',
@@ -126,7 +131,7 @@ function hold(house: House, { trip, pouches }: TripProblem, plan: PicksPlan): st
   );
   const codes: string[] = [];
   for (const slot of plan.slots) {
-    for (const dish of slot.dishes) {
+    for (const dish of [...slot.dishes, ...(slot.beside ?? [])]) {
       for (const code of dish.pouches) {
         const pouch = pouches.get(code)!;
         codes.push(code);
@@ -148,26 +153,22 @@ const headings = {
 function told(house: House, question: TripProblem, result: PicksResult, state: 'shown' | 'kept' | 'changed') {
   const { trip } = question;
   const eaters = house.eaters.all();
-  const slotOf = (key: string) => trip.slots.find((slot) => slot.id === Number(key))!;
-  const served = result.slots.flatMap((slot) =>
-    slot.dishes.map((dish) => ({
-      slot: slotOf(slot.slot),
-      codes: dish.pouches,
-      eaters: dish.eaters.map(Number),
-    })),
-  );
+  const served = servedBy(question, result);
   const sums = tripSums(house, served);
   const short = shortages(question.problem, result);
+  const fed = fedByDay(question.problem, result);
   const lines = [
     headings[state](`${trip.place}, from ${sayDayOf(trip.startsOn)}`),
+    fedHead(question, fed, eaters),
     ...pickLines(question, result, eaters, sums, (codes) =>
       markedWith(
         house,
         codes.map((code) => question.pouches.get(code)!),
       ),
     ),
-    ...reasonLines(short, question, eaters),
-    ...(short.length > 0 ? ['/cook tells what to cook for it.'] : ['Everybody is fed.']),
+    ...shortLines(question, fed, eaters),
+    ...reasonLines(short, question, eaters, fed),
+    ...mendLines(house, fed),
     ...ungranted(house, question, result),
     ...sumLines(house, trip, sums),
     ...(served.length > 0 ? [provenWords(result)] : []),
@@ -190,7 +191,7 @@ function ungranted(house: House, { trip, problem, dishes }: TripProblem, result:
         !result.slots.some(
           (slot) =>
             (wish.slot === null || String(wish.slot) === slot.slot) &&
-            slot.dishes.some(
+            [...slot.dishes, ...(slot.beside ?? [])].some(
               (dish) => keyOf(dish.meal) === wish.mealKey && dish.eaters.includes(String(wish.eater)),
             ),
         ),
@@ -207,25 +208,23 @@ function ungranted(house: House, { trip, problem, dishes }: TripProblem, result:
   return [`Wishes not granted: ${sayList(said)}.`];
 }
 
-const levelWords = [
-  'what is short',
-  'who goes without',
-  'who goes without most',
-  'wishes',
-  'dislikes',
-  'waste',
-];
+const levelWords: Partial<Record<LevelName, string>> = {
+  'energy short': 'what is short',
+  unfed: 'who goes without',
+  'worst off': 'who goes without most',
+  wishes: 'wishes',
+  dislikes: 'dislikes',
+  moved: 'what changes of what is kept',
+  waste: 'what is left over',
+};
 
 /** How sure the plan is: what is proven, and how far the first open point may be from the best. */
 function provenWords({ levels, clockEnded }: PicksResult): string {
   if (clockEnded) return 'Best found before the clock ended the search; asking again may find better.';
-  const open = levels.slice(0, levelWords.length).findIndex((level) => !level.proven);
-  if (open < 0)
-    return 'Proven: no other choice of pouches feeds more, then grants more wishes, then wastes less.';
-  const gap = levels[open]!.gap;
-  const far =
-    gap === null
-      ? ''
-      : ` (at most ${open === 0 || open === 5 ? `${(gap / 20).toFixed(1)} servings` : gap} from the best there can be)`;
-  return `Best found; not proven for ${levelWords[open]}${far}.`;
+  const open = levels.find(({ level, proven }) => levelWords[level] !== undefined && !proven);
+  if (!open)
+    return 'Proven: no other choice feeds more, then grants more wishes, then wastes less. Variety and the rest were searched.';
+  const unit = { 'energy short': ' kcal', waste: ' servings' }[open.level as string] ?? '';
+  const far = open.gap === null ? '' : ` (at most ${open.gap}${unit} from the best there can be)`;
+  return `Best found; not proven for ${levelWords[open.level]!}${far}.`;
 }

@@ -13,6 +13,7 @@ import { keepPot } from '#house/pot.ts';
 import { mealTyped, mentionLines, nextQuestion, settleMention } from '#house/recipe-questions.ts';
 import { cautionLines } from '#house/caution-lines.ts';
 import { garlicCaution } from '#words/cautions.ts';
+import { tellUses, usesLine } from '#cards/uses-card.ts';
 import { mealOfRecipe } from '#house/verdicts.ts';
 import type { Recipe } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -21,8 +22,6 @@ import { untold } from '#foods/untold.ts';
 import { type Names, optional, part, takeMeal } from '#words/parts.ts';
 import { Ambiguous, Reading } from '#words/reading.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
-import { howEaten } from '#house/eating.ts';
-import { eatenDryPhrase } from '#words/phrases.ts';
 
 /** All of it: a recipe is read line by line, not word by word. */
 const wholeText = part<{ text: string; names: Names }>(
@@ -52,6 +51,7 @@ export default command({
     '/recipe barley soup move line 3 to 1',
     '/recipe barley soup is called Pearl soup',
     '/recipe barley soup eaten dry',
+    '/recipe barley soup is for breakfast too',
   ],
   help: [
     '"eaten dry" is for fruit, crisps and their like: no water, nothing to boil, no fuel. What is all fruit is taken so and said; "soaked" changes it.',
@@ -102,17 +102,11 @@ function shown(
     ? servingLines(recipe, facts, house.settings)
     : recipeCard(recipe, facts, house.foods, house.settings);
   return {
-    lines: [heading, ...card, ...eatenLine(house, recipe), ...(more.remarks ?? [])],
+    lines: [heading, ...card, ...usesLine(house, recipe), ...(more.remarks ?? [])],
     meal: mealOfRecipe(recipe, facts),
     did: more.did,
     buttons: more.buttons?.length ? more.buttons : packetQuestions(recipe, house.eaters.here()),
   };
-}
-
-/** How it is eaten, where that is not with water. */
-function eatenLine(house: House, recipe: Recipe): string[] {
-  const eaten = howEaten(house, recipe);
-  return eaten.isDry ? [eatenDryPhrase(eaten)] : [];
 }
 
 /** Keeps a new recipe, or a new wording of an old one. */
@@ -225,6 +219,7 @@ function settle(house: House, nameTyped: string, names: Names, food: string, lin
 function changed(house: House, { change, name, remarks }: ChangeMeant) {
   const before = recipeNamed(house, name);
   if (change.is === 'gone') return retired(house, before, change.sure);
+  if (change.is === 'use') return { ...tellUses(house, before, change), meal: undefined, buttons: [] };
   const now = carryOut(house, before, change);
   const heading = changeHeading(house, now, change);
   return afterChange(house, { ...now, remarks: [...now.remarks, ...remarks] }, heading);

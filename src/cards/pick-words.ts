@@ -1,5 +1,7 @@
 import { groupBy } from '#core/groups.ts';
-import type { LevelName, PicksPlan, PicksResult } from '#core/picks/problem.ts';
+import type { DayFed } from '#core/picks/fed.ts';
+import { helpingAt } from '#core/picks/helpings.ts';
+import type { DishPick, LevelName, PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import type { PouchReason, Shortage } from '#core/picks/why.ts';
 import type { Eater } from '#core/records.ts';
 import { readCode, sayCodes, sayList, sayMl } from '#words/say.ts';
@@ -7,66 +9,97 @@ import type { TripProblem } from '#house/trip-problem.ts';
 import type { TripSums } from '#house/trip-sums.ts';
 import { saySlot } from '#house/trips.ts';
 
-/** 'Fri 12 Jun dinner: barley soup B4-1 and B4-2 for Ana and Ben; 710 ml.' */
+/** 'Fri 12 Jun dinner: barley soup B4-1 and B4-2 for Ana and Ben, 1.5 servings each. Water 710 ml.' */
 export function pickLines(
-  { trip, dishes }: TripProblem,
+  question: TripProblem,
   result: PicksResult,
   eaters: readonly Eater[],
   sums: TripSums,
   marked: (codes: readonly string[]) => string,
 ): string[] {
-  const name = (key: string) => eaters.find((eater) => eater.id === Number(key))?.name ?? '?';
+  const { trip, dishes } = question;
   return result.slots.map((pick) => {
     const slot = trip.slots.find((s) => s.id === Number(pick.slot))!;
-    if (pick.dishes.length === 0) return `${saySlot(slot)}: nothing.`;
+    if (pick.dishes.length + (pick.beside?.length ?? 0) === 0) return `${saySlot(slot)}: nothing.`;
+    const pouches = (codes: readonly string[]) => `${sayCodes(codes.map(readCode))}${marked(codes)}`;
+    const whom = (keys: readonly string[]) =>
+      keys.length === slot.eaters.length && keys.length > 2
+        ? 'all'
+        : sayList(keys.map((key) => nameOfKey(key, eaters)));
     const said = pick.dishes.map(
       (dish) =>
-        `${dishes.get(dish.meal)?.name ?? dish.meal} ${sayCodes(dish.pouches.map(readCode))}${marked(dish.pouches)} for ${sayList(dish.eaters.map(name))}`,
+        `${dishes.get(dish.meal)?.name ?? dish.meal} ${pouches(dish.pouches)} for ${whom(dish.eaters)}${helpingWords(question, pick.slot, dish)}`,
     );
-    return `${saySlot(slot)}: ${said.join('; ')}. ${waterOf(sums.waterOfSlot.get(slot.id) ?? 0)}.`;
+    const beside = (pick.beside ?? []).map(
+      (dish) =>
+        `${dishes.get(dish.meal)?.name ?? dish.meal} ${pouches(dish.pouches)}${dish.eaters.length < slot.eaters.length ? ` for ${whom(dish.eaters)}` : ''}`,
+    );
+    const lines = [...said, ...(beside.length > 0 ? [`beside it ${sayList(beside)}`] : [])];
+    return `${saySlot(slot)}: ${lines.join('; ')}. ${waterOf(sums.waterOfSlot.get(slot.id) ?? 0)}.`;
   });
 }
 
 const waterOf = (ml: number) => (ml > 0 ? `Water ${sayMl(ml)}` : 'Nothing to boil');
 
+const nameOfKey = (key: string, eaters: readonly Eater[]): string =>
+  eaters.find((eater) => eater.id === Number(key))?.name ?? '?';
+
+/** How much each gets, where it is not the portion: ', 1.5 portions each'. */
+function helpingWords({ problem }: TripProblem, key: string, dish: DishPick): string {
+  const slot = problem.slots.find((s) => s.key === key)!;
+  const helpings = dish.eaters.map((eater) => helpingAt(problem, slot, eater, dish.meal).helping);
+  const there = Math.min(1, dish.openedTwentieths / helpings.reduce((sum, n) => sum + n, 0));
+  const portions = dish.eaters.map(
+    (eater, i) => (there * helpings[i]!) / problem.eaters.find((e) => e.key === eater)!.portionTwentieths,
+  );
+  const [least, most] = [Math.min(...portions), Math.max(...portions)];
+  if (least >= 0.85 && most <= 1.15) return '';
+  const each = (n: number) => String(Number(n.toFixed(1)));
+  const said = each(least) === each(most) ? each(most) : `${each(least)} to ${each(most)}`;
+  return `, ${said} ${said === '1' ? 'portion' : 'portions'}${portions.length > 1 ? ' each' : ''}`;
+}
+
 const servings = (twentieths: number) => (twentieths / 20).toFixed(1);
 
 /**
- * What is short, and why: who goes without, those alike in one line; dishes that fall short because the rest is eaten
- * at other meals share a line, as the stock is simply too small.
+ * Why somebody goes without, those alike in one line; and dishes that fall short, where the lines of energy do not
+ * tell it or there is more to it than that all is eaten.
  */
 export function reasonLines(
   short: readonly Shortage[],
   question: TripProblem,
   eaters: readonly Eater[],
+  fed: readonly DayFed[],
 ): string[] {
-  const dishName = (key: string) => question.dishes.get(key)?.name ?? key;
-  const slotOf = (key: string) => sayIfFound(question, key);
+  const isTold = ({ eater, slot, reason }: Shortage): boolean => {
+    const day = question.problem.slots.find((s) => s.key === slot)!.day;
+    const used = reason.is === 'used up' || reason.is === 'too little left';
+    return used && fed.some((one) => one.eater === eater && one.day === day && one.shortKcal > 0);
+  };
   const partly = short.filter(
     (one, i) =>
       !one.unfed &&
+      isWorthAWord(one, question) &&
+      !isTold(one) &&
       short.findIndex((other) => !other.unfed && other.slot === one.slot && other.meal === one.meal) === i,
   );
-  const usedUp = partly.filter((one) => one.reason.is === 'used up');
-  const summed = usedUp.length < 2 ? [] : usedUp;
-  const lines = [
-    ...unfedLines(short, question, eaters),
-    ...partly
-      .filter((one) => !summed.includes(one))
-      .map((one) => {
-        const dish = one.meal === null ? '' : ` of ${dishName(one.meal)}`;
-        return `Short: ${slotOf(one.slot)} is ${servings(one.shortTwentieths)} servings short${dish}: ${whyShort(one, question, eaters)}.`;
-      }),
-  ];
-  if (summed.length === 0) return lines;
-  const all = summed.reduce((sum, one) => sum + one.shortTwentieths, 0);
-  const said = summed.map(
-    (one) => `${slotOf(one.slot)} ${servings(one.shortTwentieths)} of ${dishName(one.meal ?? '')}`,
-  );
   return [
-    ...lines,
-    `Short by ${servings(all)} servings in all, as everything clear is eaten at the other meals: ${said.join('; ')}.`,
+    ...unfedLines(short, question, eaters),
+    ...partly.map((one) => {
+      const dish = one.meal === null ? '' : ` of ${question.dishes.get(one.meal)?.name ?? one.meal}`;
+      return `${sayIfFound(question, one.slot)} is ${servings(one.shortTwentieths)} servings short${dish}: ${whyShort(one, question, eaters)}.`;
+    }),
   ];
+}
+
+/** A dish that lacks less than a fifth of what its eaters need is no shortage, so long as the energy is there. Chosen. */
+function isWorthAWord({ slot, meal, shortTwentieths }: Shortage, { problem }: TripProblem): boolean {
+  const at = problem.slots.find((s) => s.key === slot)!;
+  const portions = at.eaters.reduce(
+    (sum, e) => sum + problem.eaters.find((x) => x.key === e)!.portionTwentieths,
+    0,
+  );
+  return meal !== null && shortTwentieths > Math.max(2, portions / 5 / Math.max(1, at.eaters.length));
 }
 
 /** Who has nothing to eat, at which meals and why; people and meals with the same reason share a line. */
@@ -81,7 +114,7 @@ function unfedLines(short: readonly Shortage[], question: TripProblem, eaters: r
   }));
   return [...groupBy(people, (one) => `${one.at} ${one.why}`).values()].map((alike) => {
     const { at, why } = alike[0]!;
-    return `Short: ${sayList(alike.map((one) => one.name))} ${alike.length > 1 ? 'have' : 'has'} nothing at ${at}: ${why}.`;
+    return `Nothing for ${sayList(alike.map((one) => one.name))} at ${at}: ${why}.`;
   });
 }
 
@@ -92,6 +125,9 @@ function sayIfFound({ trip }: TripProblem, key: string): string {
   const slot = trip.slots.find((s) => s.id === Number(key));
   return slot ? saySlot(slot) : key;
 }
+
+const mealAt = ({ trip }: TripProblem, key: string): string =>
+  trip.slots.find((slot) => slot.id === Number(key))?.meal ?? 'it';
 
 /** Why a meal is short for somebody, to stand after a colon. */
 function whyShort(shortage: Shortage, question: TripProblem, eaters: readonly Eater[]): string {
@@ -107,6 +143,10 @@ function whyShort(shortage: Shortage, question: TripProblem, eaters: readonly Ea
           ? `; unknown are ${sayList(reason.unknown.map((m) => dishes.get(m)?.name ?? m))}`
           : '';
       return `no meal in stock is clear for ${name}${reason.food ? `, most hold ${reason.food}` : ''}${unknown}`;
+    }
+    case 'for other meals': {
+      const meal = mealAt(question, shortage.slot);
+      return `nothing that is clear is for ${meal}; "${dishes.get(reason.meals[0]!)?.name ?? reason.meals[0]!} is for ${meal} too" would change that`;
     }
     case 'kept apart':
       return `${sayList(reason.meals.map((m) => dishes.get(m)?.name ?? m))} must not be near ${sayList(reason.near)}`;
@@ -124,15 +164,18 @@ function whyShort(shortage: Shortage, question: TripProblem, eaters: readonly Ea
 }
 
 const levelWords: Readonly<Record<LevelName, string>> = {
-  'units short': 'more would be missing',
+  'energy short': 'somebody would get less to eat',
   unfed: 'somebody more would go without',
   'worst off': 'whoever goes without most would miss more meals',
   wishes: 'a wish would not be granted',
   dislikes: 'somebody would get what they dislike',
+  moved: 'more of what is kept would change',
   waste: 'more food would be left over',
-  'oldest first': 'older food would stay at home',
-  variety: 'somebody would get the same again too soon',
+  expiring: 'food that will not keep would stay at home',
+  variety: 'somebody would get the same again too soon, or there would be more dishes at one table',
+  changes: 'more of the plan shown before would change',
   'sodium and energy': "the day's sodium or energy would fit less well",
+  'exact waste': 'a little more food would be left over',
   'oldest month first': 'an older pouch would stay at home',
   'dry weight': 'the packs would be heavier',
 };
@@ -144,8 +187,12 @@ export function whyWords(
   question: TripProblem,
   plan: PicksPlan,
 ): string {
-  const pick = plan.slots.find((slot) => slot.dishes.some((dish) => dish.pouches.includes(code)));
+  const opens = (slot: PicksPlan['slots'][number]) =>
+    [...slot.dishes, ...(slot.beside ?? [])].some((dish) => dish.pouches.includes(code));
+  const pick = plan.slots.find(opens);
   const slot = pick && question.trip.slots.find((s) => s.id === Number(pick.slot));
+  if (slot && pick.beside?.some((dish) => dish.pouches.includes(code)))
+    return `${code} goes beside what is eaten at ${saySlot(slot)}, the oldest of its kind.`;
   if (!slot || !why) return `${code} is not among the picks for ${question.trip.place}.`;
   if (why.level === null)
     return `${code} is for ${saySlot(slot)}; another choice without it would be just as good.`;

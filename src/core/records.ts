@@ -167,6 +167,9 @@ export interface Slot {
   readonly eaters: readonly number[];
 }
 
+/** How hard a day of a trip is. */
+export type Effort = 'rest' | 'walk' | 'hard';
+
 export interface Trip {
   readonly id: number;
   readonly place: string;
@@ -176,6 +179,8 @@ export interface Trip {
   readonly startWaterC: number;
   readonly fromSnow: boolean;
   readonly isOver: boolean;
+  /** By day; days nobody spoke of are walked. */
+  readonly efforts: ReadonlyMap<string, Effort>;
   /** By day, then breakfast, lunch, dinner. */
   readonly slots: readonly Slot[];
 }

@@ -12,6 +12,8 @@ export const sources = {
     'Dietary Guidelines for Americans 2015-2020, Appendix 2, Table A2-1; rows from 21 years from memory',
   'dla-rations-2016':
     'U.S. Defense Logistics Agency (2016), shelf life of group rations at 80 and 100 °F, read cut short',
+  'dri-energy-2002':
+    'Dietary Reference Intakes for Energy (2002/2005), estimated energy requirements at 30 years, read as repeated in a textbook',
   'eu-annex-ii':
     'Regulation (EU) 1169/2011, Annex II, as listed by the University of Reading, Food Labelling in the UK',
   'eu-annex-xiv':
@@ -39,6 +41,8 @@ export const sources = {
   'nist-sp811': 'NIST Special Publication 811, Appendix B, temperature; from memory',
   'oxygen-free-leaflet':
     'Home storage leaflet (2007) warning of botulism above about 10 % moisture in reduced-oxygen packs, read in a copy',
+  'phe-400-600-600':
+    'Public Health England (6 March 2018), One You: 400-600-600 kcal of 2,000 kcal a day, press release',
   'pilsworth-1972':
     'M. N. Pilsworth, U.S. Army Natick Laboratories, AD0769592 (1972): the weight of freeze-drying beef falls as a quadratic in time, the ice core lasts until about 4 % of the dry weight',
   'ration-method': 'Rumble, Oliver & Finke, Cooking in the Outdoors: pounds of food a person-day',

@@ -61,7 +61,7 @@ function chosenFor<T>(text: string, name: string, read: () => T): T {
 export function carryOut(
   house: House,
   before: Recipe,
-  change: Exclude<RecipeChange, { is: 'gone' }>,
+  change: Exclude<RecipeChange, { is: 'gone' | 'use' }>,
 ): Changed {
   switch (change.is) {
     case 'line':

@@ -1,11 +1,13 @@
 import { DateTime } from 'luxon';
 import { loadHours as hoursOfLoads } from '#core/load-hours.ts';
 import { loads } from '#core/scaling.ts';
+import { carriers, type Occasion } from '#core/occasions.ts';
 import type { Recipe, Trip } from '#core/records.ts';
 import type { Shortage } from '#core/picks/why.ts';
 import type { House } from './house.ts';
 import { dryOf } from './dryness.ts';
 import { factsOfRecipe, nameKey } from './figures.ts';
+import { usesOf } from './occasions.ts';
 import { mealOfRecipe, verdictOn } from './verdicts.ts';
 
 export interface ToCook {
@@ -50,6 +52,7 @@ export function cookingPlan(house: House, trip: Trip, short: readonly Shortage[]
   const meals = recipes.map((recipe) => ({
     recipe,
     shown: mealOfRecipe(recipe, factsOfRecipe(house, recipe)),
+    uses: usesOf(house, recipe).is,
   }));
   const wishes = house.trips.wishes(trip.id);
   const chosen = new Map<number, { recipe: Recipe; servings: number; slots: Set<number>; wished: boolean }>();
@@ -58,7 +61,9 @@ export function cookingPlan(house: House, trip: Trip, short: readonly Shortage[]
     const ofSlot = short.filter((s) => Number(s.slot) === slot.id);
     let open = [...new Set(ofSlot.map((s) => Number(s.eater)))];
     while (open.length > 0) {
+      const carry: readonly Occasion[] = carriers[slot.meal];
       const ranked = meals
+        .filter(({ uses }) => uses.some((use) => carry.includes(use)))
         .map(({ recipe, shown }) => {
           const fed = open.filter(
             (id) =>

@@ -5,7 +5,11 @@ import type { Barred, Blocked, Lot, Pair, PicksProblem } from '#core/picks/probl
 import type { Batch, Eater, Pouch, Slot, Trip } from '#core/records.ts';
 import { slotMeals } from '#core/records.ts';
 import { correctionFor } from './corrections.ts';
+import { mealFloorKcal } from '#core/meal-floors.ts';
+import { besides, carriers, type Occasion } from '#core/occasions.ts';
 import type { House } from './house.ts';
+import { usesOf } from './occasions.ts';
+import { planBefore } from './plan-before.ts';
 import { batchSeen, nameKey, seeStock } from './figures.ts';
 import { isDisliked, mayBeNear, type MealShown, verdictOn } from './verdicts.ts';
 import { sayCode } from '#words/say.ts';
@@ -27,8 +31,13 @@ export function dayNumber(iso: string): number {
 
 interface Stocked {
   readonly pouch: Pouch;
-  readonly meal: MealShown;
+  readonly meal: MealUsed;
   readonly lot: Omit<Lot, 'pouches' | 'meal'>;
+}
+
+/** A meal with what it is for. */
+interface MealUsed extends MealShown {
+  readonly uses: readonly Occasion[];
 }
 
 /**
@@ -49,6 +58,11 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
   const dishes = nameDishes(stocked, eaters);
   const dishOf = new Map(
     [...dishes].flatMap(([key, { meals }]) => meals.map((meal) => [meal, key] as const)),
+  );
+  const dishOfBatch = new Map(
+    stocked
+      .filter(({ meal }) => meal.uses.some((use) => use === 'main' || use === 'breakfast'))
+      .map(({ pouch, meal }) => [pouch.batch, dishOf.get(meal)!]),
   );
   const lots = new Map<string, { lot: Lot; pouches: string[]; trip: string | undefined }>();
   for (const { pouch, meal, lot } of stocked) {
@@ -88,7 +102,12 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
           day: dayNumber(slot.onDay),
           order: slotMeals.indexOf(slot.meal),
           eaters: slot.eaters.map(String),
+          carriedBy: carriers[slot.meal],
+          beside: besides[slot.meal],
+          floors: floorsAt(trip, slot, eaters),
         })),
+      uses: [...dishes].map(([meal, { uses }]) => ({ meal, is: uses })),
+      ...planBefore(house, trip, (batch) => dishOfBatch.get(batch)),
       safe: verdicts.flatMap(({ eater, meal, verdict }): Pair[] =>
         verdict.is === 'clear' ? [{ eater, meal }] : [],
       ),
@@ -115,13 +134,13 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
 /** Every pouch that was shown to be dry and is in stock, with what it is. */
 function stock(house: House): Stocked[] {
   seeStock(house);
-  const meals = new Map<number, MealShown>();
+  const meals = new Map<number, MealUsed>();
   const corrections = new Map<number, number>();
   return house.pouches.inStock().flatMap((pouch): Stocked[] => {
     if (!pouch.checked) return [];
     const { batch, facts } = batchSeen(house, pouch.batch);
     if (facts.dryG === null) return [];
-    const meal = meals.get(batch.no) ?? mealOf(batch, facts);
+    const meal = meals.get(batch.no) ?? mealOf(house, batch, facts);
     meals.set(batch.no, meal);
     const correction = corrections.get(batch.no) ?? correctionFor(house, batch).correction;
     corrections.set(batch.no, correction);
@@ -148,35 +167,52 @@ function stock(house: House): Stocked[] {
 }
 
 /** Sodium that rests on a line nobody understood is not known. */
-function mealOf(batch: Batch, facts: BatchFacts): MealShown {
+function mealOf(house: House, batch: Batch, facts: BatchFacts): MealUsed {
   const known =
     facts.recipe.unresolved.length === 0 && !facts.totals.unknown.some((u) => u.nutrient === 'sodiumMg');
   return {
     name: batch.recipe.name,
     contents: facts.recipe.contents,
+    uses: usesOf(house, batch.recipe).is,
     sodiumMgPerServing: known && facts.servings > 0 ? facts.totals.sodiumMg / facts.servings : null,
   };
 }
 
 interface Dish {
   readonly shown: MealShown;
+  readonly uses: readonly Occasion[];
   readonly meals: readonly MealShown[];
 }
 
 /** Batches of one name that suit the same people are one dish. */
 function nameDishes(stocked: readonly Stocked[], eaters: readonly Eater[]): Map<string, Dish> {
-  const dishes = new Map<string, { shown: MealShown; meals: MealShown[]; suits: string }>();
+  const dishes = new Map<
+    string,
+    { shown: MealShown; uses: readonly Occasion[]; meals: MealShown[]; suits: string }
+  >();
   for (const meal of new Set(stocked.map((s) => s.meal))) {
     const suits = eaters
       .map((eater) => `${verdictOn(eater, meal).is}${isDisliked(eater, meal)}${mayBeNear(eater, meal)}`)
+      .concat(meal.uses)
       .join();
     let key = meal.name;
     for (let n = 2; dishes.has(key) && dishes.get(key)!.suits !== suits; n++) key = `${meal.name} (${n})`;
-    const dish = dishes.get(key) ?? { shown: meal, meals: [], suits };
+    const dish = dishes.get(key) ?? { shown: meal, uses: meal.uses, meals: [], suits };
     dish.meals.push(meal);
     dishes.set(key, dish);
   }
   return dishes;
+}
+
+/** What each eater's meal should give, by the day's need and how hard the day is. */
+function floorsAt(trip: Trip, slot: Slot, eaters: readonly Eater[]): { eater: string; kcal: number }[] {
+  const effort = trip.efforts.get(slot.onDay) ?? 'walk';
+  return eaters
+    .filter(({ id }) => slot.eaters.includes(id))
+    .flatMap((eater) => {
+      const need = energyOfDayKcal(eater);
+      return need ? [{ eater: String(eater.id), kcal: mealFloorKcal(need.value, slot.meal, effort) }] : [];
+    });
 }
 
 /** What must not be near somebody at a slot, certain or feared, is at that slot for nobody. */

@@ -23,6 +23,8 @@ export interface Served {
   readonly slot: Trip['slots'][number];
   readonly codes: readonly string[];
   readonly eaters: readonly number[];
+  /** What part of it each eater has; without, by portions. */
+  readonly parts?: ReadonlyMap<number, number>;
 }
 
 export interface TripSums {
@@ -50,7 +52,7 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
   const kcal = new Map<number, Map<string, number>>();
   const sodiumMg = new Map<number, Map<string, number>>();
   let dryG = 0;
-  for (const { slot, codes, eaters } of served) {
+  for (const { slot, codes, eaters, parts } of served) {
     let dishKcal = 0;
     let dishSodium = 0;
     for (const code of codes) {
@@ -71,7 +73,7 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
     }
     const all = eaters.reduce((sum, id) => sum + (portions.get(id) ?? 1), 0);
     for (const id of eaters) {
-      const part = (portions.get(id) ?? 1) / all;
+      const part = parts?.get(id) ?? (portions.get(id) ?? 1) / all;
       if (!kcal.has(id)) kcal.set(id, new Map());
       if (!sodiumMg.has(id)) sodiumMg.set(id, new Map());
       add(kcal.get(id)!, slot.onDay, dishKcal * part);

@@ -5,6 +5,7 @@ import { exportStore } from './export.ts';
 import { householdStore } from './households.ts';
 import { openJournal } from './journal.ts';
 import { learntStore } from './learnt.ts';
+import { mealUseStore } from './meal-uses.ts';
 import { messageStore } from './messages.ts';
 import type { Db } from './db.ts';
 import { counted, readOnce } from './once.ts';
@@ -26,6 +27,7 @@ export function openStores(file: Db, defaults: Settings) {
   const batches = batchStore(db);
   const pouches = pouchStore(db);
   const learnt = learntStore(db);
+  const mealUses = mealUseStore(db);
   const packets = packetStore(db);
   const ownFoods = ownFoodStore(db);
   const eaters = eaterStore(db);
@@ -68,6 +70,7 @@ export function openStores(file: Db, defaults: Settings) {
         batches: once(batches(household, own.byId)),
         pouches: once(pouches(household)),
         learnt: once(learnt(household)),
+        mealUses: once(mealUses(household)),
         packets: once(packets(household)),
         ownFoods: once(ownFoods(household)),
         eaters: once(eaters(household)),

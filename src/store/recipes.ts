@@ -97,7 +97,7 @@ export function recipeStore(db: Db) {
   );
   // What else goes by a meal's name; a wish or rating is of the meal, whatever it is called.
   const renameElsewhere = [
-    ...['rating', 'meal_alias'].map(
+    ...['rating', 'meal_alias', 'meal_use'].map(
       (table) => `UPDATE ${table} SET meal_key = :to WHERE household = :household`,
     ),
     // By its trips: wishes are found by the trip they are for.

@@ -1,12 +1,30 @@
 import { z } from 'zod';
-import type { Code, HeldPouch, Slot, SlotMeal, Trip, Wish } from '#core/records.ts';
+import type { Code, Effort, HeldPouch, Slot, SlotMeal, Trip, Wish } from '#core/records.ts';
+import type { Seat } from '#core/picks/problem.ts';
 import type { Db } from './db.ts';
 
-type TripRow = Omit<Trip, 'slots' | 'fromSnow' | 'isOver'> & { fromSnow: 0 | 1; isOver: 0 | 1 };
-export type NewTrip = Omit<Trip, 'id' | 'slots' | 'isOver'>;
+type TripRow = Omit<Trip, 'slots' | 'efforts' | 'fromSnow' | 'isOver'> & { fromSnow: 0 | 1; isOver: 0 | 1 };
+export type NewTrip = Omit<Trip, 'id' | 'slots' | 'isOver' | 'efforts'>;
 export type NewSlot = Omit<Slot, 'id'>;
 
 const Ids = z.array(z.number().int());
+
+/** As much of a plan that was shown as says who eats what. */
+const Shown = z.object({
+  slots: z.array(
+    z.object({
+      slot: z.string(),
+      dishes: z.array(z.object({ meal: z.string(), eaters: z.array(z.string()) })),
+      unfed: z.array(z.object({ eater: z.string() })),
+    }),
+  ),
+});
+
+const seatsOf = ({ slots }: z.infer<typeof Shown>): Seat[] =>
+  slots.flatMap(({ slot, dishes, unfed }) => [
+    ...dishes.flatMap(({ meal, eaters }) => eaters.map((eater) => ({ slot, eater, meal }))),
+    ...unfed.map(({ eater }) => ({ slot, eater, meal: null })),
+  ]);
 
 /** Trips with their slots, the wishes for them and the pouches held for them. */
 export function tripStore(db: Db) {
@@ -31,6 +49,12 @@ export function tripStore(db: Db) {
   const dropSlot = db.prepare('DELETE FROM slot WHERE household = ? AND id = ?');
   const addEater = db.prepare('INSERT INTO slot_eater (household, slot, eater) VALUES (?, ?, ?)');
   const dropEater = db.prepare('DELETE FROM slot_eater WHERE household = ? AND slot = ? AND eater = ?');
+  const efforts = db.prepare('SELECT on_day AS onDay, effort FROM trip_day WHERE trip = ? ORDER BY on_day');
+  const putEffort = db.prepare(
+    `INSERT INTO trip_day (household, trip, on_day, effort) VALUES (?, ?, ?, ?)
+     ON CONFLICT (trip, on_day) DO UPDATE SET effort = excluded.effort`,
+  );
+  const dropEffort = db.prepare('DELETE FROM trip_day WHERE household = ? AND trip = ? AND on_day = ?');
   const wishes = db.prepare(
     `SELECT id, eater, meal_key AS mealKey, slot, by_member AS byMember FROM wish WHERE trip = ? ORDER BY made_at_ms, id`,
   );
@@ -66,6 +90,12 @@ export function tripStore(db: Db) {
     ...row,
     fromSnow: row.fromSnow === 1,
     isOver: row.isOver === 1,
+    efforts: new Map(
+      (efforts.all(row.id) as { onDay: string; effort: Effort }[]).map(({ onDay, effort }) => [
+        onDay,
+        effort,
+      ]),
+    ),
     slots: (slots.all(row.id) as { id: number; onDay: string; meal: SlotMeal }[]).map((slot) => ({
       ...slot,
       eaters: slotEaters.all(slot.id) as number[],
@@ -109,6 +139,11 @@ export function tripStore(db: Db) {
       for (const eater of eaters) dropEater.run(household, id, eater);
       dropSlot.run(household, id);
     },
+    /** How hard a day is; null: it is walked, as any day nobody spoke of. */
+    effort: (trip: number, onDay: string, effort: Effort | null): void =>
+      void (effort === null
+        ? dropEffort.run(household, trip, onDay)
+        : putEffort.run(household, trip, onDay, effort)),
     seat: (slot: number, eater: number): void => void addEater.run(household, slot, eater),
     unseat: (slot: number, eater: number): void => void dropEater.run(household, slot, eater),
     wishes: (trip: number): Wish[] => wishes.all(trip) as Wish[],
@@ -136,6 +171,12 @@ export function tripStore(db: Db) {
     /** Keeps the picks that people were shown; any JSON text. */
     show: (trip: number, picksJson: string, atMs: number): void =>
       void show.run({ trip, household, picksJson, atMs }),
+    /** Who was to eat what in the picks last shown; undefined when none were. */
+    seatsShown: (trip: number): Seat[] | undefined => {
+      const json = shown.get(household, trip) as string | undefined;
+      const plan = json === undefined ? undefined : Shown.safeParse(JSON.parse(json));
+      return plan?.success ? seatsOf(plan.data) : undefined;
+    },
     shown: (trip: number): string | undefined => shown.get(household, trip) as string | undefined,
   });
 }

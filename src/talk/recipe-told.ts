@@ -33,6 +33,8 @@ function asRequest(change: RecipeChange, name: string): string {
       return `${name} ${change.how === 'dry' ? 'eaten dry' : 'soaked'}`;
     case 'gone':
       return `delete recipe ${name}`;
+    case 'use':
+      return `${name} is ${{ is: '', also: 'also ', not: 'not ' }[change.how]}for ${change.uses.join(' and ')}`;
   }
 }
 

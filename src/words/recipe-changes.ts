@@ -1,3 +1,6 @@
+import type { Occasion } from '#core/occasions.ts';
+import { occasionsNamed } from './occasion-words.ts';
+
 /** A change of a recorded recipe as it was typed; `name` is not looked up yet. */
 export type RecipeChange = { readonly name: string } & (
   | { readonly is: 'line'; readonly position: number; readonly typed: string }
@@ -7,6 +10,7 @@ export type RecipeChange = { readonly name: string } & (
   | { readonly is: 'name'; readonly newName: string }
   | { readonly is: 'gone'; readonly sure: boolean }
   | { readonly is: 'eaten'; readonly how: 'dry' | 'soaked' }
+  | { readonly is: 'use'; readonly how: 'is' | 'also' | 'not'; readonly uses: readonly Occasion[] }
 );
 
 const away = '(?:delete|remove|drop|strike|take\\s+out|leave\\s+out)';
@@ -23,6 +27,10 @@ const moveOf = pattern(
 );
 const called = pattern('(.+?)[\\s,]+(?:is|are)\\s+(?:now\\s+)?called\\s+(.+)');
 const renameBehind = pattern('(.+?)[\\s,]+rename(?:\\s+(?:it\\s+)?to)?\\s+(.+)');
+/** 'Porridge is for breakfast', 'the crisps are a snack', 'soup is no breakfast', 'goulash is for breakfast too'. */
+const used = pattern(
+  "(.+?)[\\s,]+(?:is|are|isn['’]?t|aren['’]?t)\\s+(?:only\\s+|just\\s+)?((?:not|no|never|also)\\s+)?(?:(?:good|meant|eaten|ok|okay|fine)\\s+)?((?:for|as|an?)\\s+)?(.+)",
+);
 const rename = pattern('rename\\s+(.+)');
 const beEaten = '(?:(?:is|are|be|to\\s+be|gets?)\\s+)?(?:(?:always|usually)\\s+)?';
 const eatenDry = pattern(`(.+?)[\\s,]+${beEaten}eaten\\s+(?:as\\s+(?:it\\s+is|they\\s+are)|dry)`);
@@ -108,6 +116,13 @@ function read(text: string): RecipeChange[] {
   if (found) return [{ is: 'more', name: found[1]!, typed: found[2]! }];
   found = changeLine.exec(text);
   if (found) return [{ is: 'line', name: found[1]!, position: Number(found[2]), typed: found[3]! }];
+  found = used.exec(text);
+  const uses = found ? occasionsNamed(found[4]!) : undefined;
+  if (found && uses) {
+    const isNot = /^(?:not|no|never)/iu.test(found[2] ?? '') || /\b(?:is|are)n['’]?t\b/iu.test(text);
+    const also = /^also/iu.test(found[2] ?? '') || /\b(?:too|also|as well)$/iu.test(text);
+    return [{ is: 'use', name: found[1]!, how: isNot ? 'not' : also ? 'also' : 'is', uses }];
+  }
   const both = renameBehind.exec(text);
   // '/recipe chili rename beef chili to ranch chili': the recipe is named twice.
   const again = both ? cuts(both[2]!, /\s+(?:to|as|into)\s+/giu) : [];

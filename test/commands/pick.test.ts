@@ -8,7 +8,7 @@ test('pouches for each meal, who eats what, water, what is short and why', async
   expect(answer).toMatch(/^Heron Lake, from Sat 12 Jun:/);
   expect(answer).toMatch(/Sat 12 Jun dinner: .* for .*\. Water \d+ ml\./);
   // Noa must have no milk; the pot holds cream, and the stock's small print is unknown.
-  expect(answer).toMatch(/Short: Noa has nothing at .*: no meal in stock is clear for Noa/);
+  expect(answer).toMatch(/Nothing for Noa at .*: no meal in stock is clear for Noa/);
   expect(answer).not.toMatch(/for [^.]*Noa[^.]*\. Water/);
   expect(answer).toMatch(/Dry \d+ g; water to boil [\d.]+ l/);
   expect(answer).toMatch(/Gas: about \d+ g from 10 °C to 93\.6 °C/);
@@ -83,14 +83,14 @@ test('people and meals that are short for the same reason share a line', async (
   house.say('/use B4-1 B4-2 B4-3 B4-4 B4-5 B4-6');
   house.say('/trip Swan Bay 12-13 July dinner for Noa');
   const answer = await house.ask('/pick Swan Bay');
-  expect(answer.match(/Short: Noa/g)).toHaveLength(1);
-  expect(answer).toContain('Noa has nothing at Mon 12 Jul dinner and Tue 13 Jul dinner');
+  expect(answer.match(/Nothing for Noa/g)).toHaveLength(1);
+  expect(answer).toContain('Nothing for Noa at Mon 12 Jul dinner and Tue 13 Jul dinner');
   const bare = openTestHouse();
   bare.say('/eater Ana adult');
   bare.say('/eater Ben adult');
   bare.say('/trip Swan Bay 12-13 July dinner for all');
   expect(await bare.ask('/pick')).toMatch(
-    /Short: Ana and Ben have nothing at \w+ 12 Jul dinner and \w+ 13 Jul dinner: nothing is in stock\./,
+    /Nothing for Ana and Ben at \w+ 12 Jul dinner and \w+ 13 Jul dinner: nothing is in stock\./,
   );
   expect(() => bare.press(1)).toThrow('has no button');
   expect(await bare.ask('/pick keep')).toContain('there is nothing to keep');

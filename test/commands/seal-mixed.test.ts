@@ -77,6 +77,7 @@ test('one pouch for log, export, use, half, undo, discard and wishes of trips', 
   expect(house.say('/stock')).toContain('Barley soup + Lentil pot: 1 pouch of 50 g');
   expect(house.say('/found M5-3 loose')).toContain('M5-3');
   expect(house.say('/undo')).toContain('Taken back');
+  house.say('/use B1-1 B1-2');
   expect(await house.ask('/pick')).toContain('M5-3');
   expect(await house.ask('/label M5')).toContain('1 label for M5-3');
   await house.ask('/export');

@@ -1,4 +1,4 @@
-import type { DishPick, Lot, PicksPlan, PicksProblem, Slot } from './problem.ts';
+import type { BesidePick, DishPick, Lot, PicksPlan, PicksProblem, Slot } from './problem.ts';
 
 /**
  * Reads a finished plan against the question, knowing nothing of how it was made: no shared table, no shared
@@ -31,6 +31,8 @@ export function checkPlan(problem: PicksProblem, plan: PicksPlan): string[] {
         faults.push(`slot ${slot.key}: ${u.eater} misses another figure`);
       }
     }
+    for (const dish of picked.beside ?? [])
+      faults.push(...besideFaults(problem, slot, dish, lotOf, openedOnce));
     const meals = picked.dishes.map((d) => d.meal);
     if (new Set(meals).size !== meals.length) faults.push(`slot ${slot.key}: a dish is there twice`);
     for (const dish of picked.dishes) {
@@ -72,6 +74,40 @@ export function checkPlan(problem: PicksProblem, plan: PicksPlan): string[] {
         ),
       );
     }
+  }
+  return faults;
+}
+
+function besideFaults(
+  problem: PicksProblem,
+  slot: Slot,
+  dish: BesidePick,
+  lotOf: ReadonlyMap<string, Lot>,
+  openedOnce: Set<string>,
+): string[] {
+  const where = `slot ${slot.key}, ${dish.meal} beside`;
+  const faults: string[] = [];
+  const is = problem.uses?.find((u) => u.meal === dish.meal)?.is ?? [];
+  if (!is.some((use) => slot.beside?.includes(use))) faults.push(`${where}: goes beside no such meal`);
+  if ((problem.barred ?? []).some((b) => b.slot === slot.key && b.meal === dish.meal))
+    faults.push(`${where}: not to be near somebody at this slot`);
+  let opened = 0;
+  for (const code of dish.pouches) {
+    const lot = lotOf.get(code);
+    if (openedOnce.has(code)) faults.push(`${where}: ${code} is opened twice`);
+    openedOnce.add(code);
+    opened += lot?.servingsTwentieths ?? 0;
+    if (!lot || lot.meal !== dish.meal) faults.push(`${where}: ${code} is none of it`);
+    else if (!lot.steady) faults.push(`${where}: ${code} is of a batch that is not steady`);
+    else if (lot.bestBy !== null && lot.bestBy < slot.day)
+      faults.push(`${where}: ${code} is past its best-by`);
+  }
+  if (opened !== dish.openedTwentieths || dish.pouches.length === 0)
+    faults.push(`${where}: opened is another figure`);
+  for (const eater of dish.eaters) {
+    if (!slot.eaters.includes(eater)) faults.push(`${where}: ${eater} is not there`);
+    if (!problem.safe.some((p) => p.eater === eater && p.meal === dish.meal))
+      faults.push(`${where}: not clear for ${eater}`);
   }
   return faults;
 }

@@ -1,6 +1,6 @@
 import { byText, settleOrder } from './order.ts';
 import { fitsTo } from './fits.ts';
-import { helpingOf, nothingKcal, worthKcal } from './helpings.ts';
+import { dishFigures, helpingOf, nothingKcal, worthKcal } from './helpings.ts';
 import { type Lot, type PicksProblem, wasteAllowed } from './problem.ts';
 import { grantable, wishWeights } from './wishes.ts';
 
@@ -105,16 +105,6 @@ export function daysLeftAfter(bestBy: number | null, lastDay: number): number {
 }
 
 export const monthsOf = (daysLeft: number): number => Math.floor(daysLeft / monthDays);
-
-/** The figures of a dish: the highest sodium of its lots, so that a limit holds; mean energy of its lots. */
-function dishFigures(lots: readonly Lot[]): { sodiumMg: number | null; kcal: number | null } {
-  const sodium = lots.map((l) => l.sodiumMgPerServing);
-  const kcal = lots.map((l) => l.kcalPerServing).filter((k) => k !== null);
-  return {
-    sodiumMg: sodium.includes(null) ? null : Math.max(...(sodium as number[])),
-    kcal: kcal.length === 0 ? null : kcal.reduce((a, b) => a + b, 0) / kcal.length,
-  };
-}
 
 function makeClasses(
   lots: readonly Lot[],

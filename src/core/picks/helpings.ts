@@ -1,3 +1,5 @@
+import type { Lot, PicksProblem, Slot } from './problem.ts';
+
 /**
  * How much somebody needs at a meal. A serving is not food because it is a serving: the helping is the portion, more
  * of it where that gives too little energy, and never more than twice the portion, for nobody eats a bucket of soup.
@@ -52,4 +54,25 @@ export function worthKcal(kcalPerServing: number | null): number {
   return kcalPerServing === null
     ? usualKcal
     : Math.min(usualKcal, Math.max(1, Math.round(kcalPerServing / 20)));
+}
+
+/** The figures of a dish: the highest sodium of its lots, so that a limit holds; mean energy of its lots. */
+export function dishFigures(lots: readonly Lot[]): { sodiumMg: number | null; kcal: number | null } {
+  const sodium = lots.map((l) => l.sodiumMgPerServing);
+  const kcal = lots.map((l) => l.kcalPerServing).filter((k) => k !== null);
+  return {
+    sodiumMg: sodium.includes(null) ? null : Math.max(...(sodium as number[])),
+    kcal: kcal.length === 0 ? null : kcal.reduce((a, b) => a + b, 0) / kcal.length,
+  };
+}
+
+/** The lots that count for a dish's figures. */
+export const lotsOfDish = (problem: PicksProblem, meal: string): Lot[] =>
+  problem.lots.filter((l) => l.meal === meal && l.steady && l.pouches.length > 0 && l.servingsTwentieths > 0);
+
+/** What an eater's helping of a meal at a slot is. */
+export function helpingAt(problem: PicksProblem, slot: Slot, eater: string, meal: string): Helping {
+  const portion = problem.eaters.find((e) => e.key === eater)!.portionTwentieths;
+  const floor = slot.floors?.find((f) => f.eater === eater)?.kcal ?? null;
+  return helpingOf(portion, floor, dishFigures(lotsOfDish(problem, meal)).kcal);
 }

@@ -128,9 +128,9 @@ export interface PicksProblem {
 
 /** What each level counts, first to last; smaller is better at every one. */
 export const levelNames = [
-  'energy short', // kcal below nine tenths of the floors; a missing portion counts as what it would give
   'unfed', // eater-slots
   'worst off', // unfed slots of the eater with most of them
+  'energy short', // kcal below nine tenths of the floors; a missing portion counts as what it would give
   'wishes', // granted, weighted by rank, with a minus
   'dislikes', // eater-slots
   'moved', // eater-slots that are not as they were kept

@@ -138,9 +138,9 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
       }
       const short = Math.floor(first / sizes.short);
       const ranked = [
-        short,
         table.heads[out]!,
         worst,
+        short,
         first - short * sizes.short,
         second,
         third,

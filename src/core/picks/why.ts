@@ -1,3 +1,5 @@
+import { fitsTo } from './fits.ts';
+import { dishFigures, helpingAt, lotsOfDish } from './helpings.ts';
 import type { Linear } from './linear.ts';
 import { byText } from './order.ts';
 import { pickPouches, type PickLimits, usualLimits } from './pick.ts';
@@ -15,6 +17,8 @@ export type Reason =
   /** No meal in stock is clear of the eater's list; `food` blocks most meals, null when nothing is recorded of it. */
   | { readonly is: 'nothing clear'; readonly food: string | null; readonly unknown: readonly string[] }
   | { readonly is: 'nothing in stock' }
+  /** What would be clear is for other meals of the day, or goes beside a meal and is none. */
+  | { readonly is: 'for other meals'; readonly meals: readonly string[] }
   /** What would be clear must not be near somebody who sits at this slot. */
   | { readonly is: 'kept apart'; readonly near: readonly string[]; readonly meals: readonly string[] }
   /** Every dish that is clear would break the eater's hard sodium limit on that day. */
@@ -84,10 +88,18 @@ function reasonFor(problem: PicksProblem, plan: PicksPlan, slot: Slot, eaterKey:
       promised.map((p) => p.lot),
     );
 
+  const fits = fitsTo({ ...problem, barred: [] });
+  const forThis = (lot: Lot): boolean => suits(lot) && fits(slot, eaterKey, lot.meal);
+  if (![...stocked, ...promised.map((p) => p.lot)].some(forThis))
+    return {
+      is: 'for other meals',
+      meals: [...new Set(stocked.filter(suits).map((l) => l.meal))].sort(byText),
+    };
+
   const apart = (problem.barred ?? []).filter((b) => b.slot === slot.key && safeMeals.has(b.meal));
   const isBarred = (lot: Lot): boolean => apart.some((b) => b.meal === lot.meal);
-  const free = stocked.filter((lot) => suits(lot) && !isBarred(lot));
-  if (free.length === 0 && stocked.some(suits))
+  const free = stocked.filter((lot) => forThis(lot) && !isBarred(lot));
+  if (free.length === 0 && stocked.some(forThis))
     return {
       is: 'kept apart',
       near: [...new Set(apart.flatMap((b) => b.near))].sort(byText),
@@ -97,7 +109,7 @@ function reasonFor(problem: PicksProblem, plan: PicksPlan, slot: Slot, eaterKey:
   const suitable = free;
   const today = suitable.filter(good);
   if (today.length === 0) {
-    const held = promised.filter((p) => suits(p.lot) && good(p.lot));
+    const held = promised.filter((p) => forThis(p.lot) && good(p.lot));
     if (held.length > 0) {
       return {
         is: 'promised',
@@ -105,7 +117,7 @@ function reasonFor(problem: PicksProblem, plan: PicksPlan, slot: Slot, eaterKey:
         lots: [...new Set(held.map((p) => p.lot.code))].sort(byText),
       };
     }
-    const past = [...suitable, ...promised.map((p) => p.lot).filter(suits)];
+    const past = [...suitable, ...promised.map((p) => p.lot).filter(forThis)];
     return {
       is: 'past best-by',
       lots: past
@@ -157,17 +169,19 @@ function tooSalty(
 ): Reason | undefined {
   const eater = problem.eaters.find((e) => e.key === eaterKey)!;
   if (eater.sodiumHard !== true || eater.sodiumLimitMg === null) return undefined;
-  const saltOf = (meal: string): number => {
-    const all = problem.lots.filter((l) => l.meal === meal && l.steady && l.pouches.length > 0);
-    return Math.max(...all.map((l) => l.sodiumMgPerServing ?? Infinity)) * (eater.portionTwentieths / 20);
+  const saltOf = (at: Slot, meal: string): number => {
+    const sodiumMg = dishFigures(lotsOfDish(problem, meal)).sodiumMg ?? Infinity;
+    return (sodiumMg * helpingAt(problem, at, eaterKey, meal).helping) / 20;
   };
-  const sameDay = problem.slots.filter((s) => s.day === slot.day && s.key !== slot.key).map((s) => s.key);
-  const eaten = plan.slots
-    .filter((s) => sameDay.includes(s.slot))
-    .flatMap((s) => s.dishes.filter((d) => d.eaters.includes(eaterKey)).map((d) => saltOf(d.meal)))
+  const eaten = problem.slots
+    .filter((s) => s.day === slot.day && s.key !== slot.key)
+    .flatMap((s) => {
+      const dishes = plan.slots.find((pick) => pick.slot === s.key)?.dishes ?? [];
+      return dishes.filter((d) => d.eaters.includes(eaterKey)).map((d) => saltOf(s, d.meal));
+    })
     .reduce((a, b) => a + b, 0);
   const meals = [...new Set(today.map((l) => l.meal))].sort(byText);
-  return meals.every((meal) => eaten + saltOf(meal) > eater.sodiumLimitMg!)
+  return meals.every((meal) => eaten + saltOf(slot, meal) > eater.sodiumLimitMg!)
     ? { is: 'too much sodium', meals }
     : undefined;
 }

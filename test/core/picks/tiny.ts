@@ -99,7 +99,7 @@ interface Option {
 
 /**
  * The best vector of levels, by trying everything: who eats what, how many pouches of each lot, which of them on
- * which day. Only what is short cuts the search. Nothing is shared with the picks but the records.
+ * which day. Nothing cuts the search. Nothing is shared with the picks but the records.
  */
 export function tryEverything(problem: PicksProblem): number[] {
   const options = [...problem.slots]
@@ -110,7 +110,6 @@ export function tryEverything(problem: PicksProblem): number[] {
   const used = new Map<string, number>();
   const salt = new Map<string, number>();
   const go = (i: number, short: number): void => {
-    if (best && short > best[0]!) return;
     if (i === options.length) {
       const vector = countLevels(problem, { slots: plan } satisfies PicksPlan);
       if (!best || isLess(vector, best)) best = vector;
@@ -118,7 +117,6 @@ export function tryEverything(problem: PicksProblem): number[] {
     }
     const { slot, list } = options[i]!;
     for (const option of list) {
-      if (best && short + option.short > best[0]!) return;
       if (
         [...option.used].some(
           ([code, n]) =>

@@ -114,9 +114,9 @@ describe('why this pouch', () => {
   test('without it somebody goes short', () => {
     const result = pickPouches(base, linear);
     expect(whyPouch(base, result, 'B1-1', linear)).toEqual({
-      level: 'energy short',
-      withIt: 450,
-      without: 900,
+      level: 'unfed',
+      withIt: 1,
+      without: 2,
       proven: true,
     });
   });
