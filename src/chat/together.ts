@@ -3,6 +3,7 @@ import type { Chosen } from './chosen.ts';
 import type { Answerer } from './answerer.ts';
 import { type Carried, open, record, refused } from './carry-out.ts';
 import type { Said } from './command.ts';
+import { Ambiguous } from '#words/reading.ts';
 import { storeTrouble } from './trouble.ts';
 
 /** Several answers as one. */
@@ -67,6 +68,20 @@ export function carryTogether(
     });
   } catch (error) {
     if (storeTrouble(error) !== undefined) throw error;
+    // A choice about one of them keeps the others.
+    if (error instanceof Ambiguous) {
+      const asTyped = ({ command, words }: Pick<Chosen, 'command' | 'words'>) =>
+        `/${command.name} ${words}`.trim();
+      const buttons = error.options.slice(0, 3).map(({ label, request }) => ({
+        label,
+        request: all.map((one) => asTyped(one === at ? { ...one, words: request } : one)).join('\n'),
+      }));
+      return {
+        reply: { group: `${error.question} Nothing is recorded yet.`, buttons },
+        outcome: 'refused',
+        entry: null,
+      };
+    }
     const failed = refused(answerer, at.command, at.words, message, error);
     return all.length < 2
       ? failed

@@ -37,7 +37,7 @@ const stateLine = (house: House, pouch: Pouch): string => {
   }
   const held = house.trips.held(null).find((one) => one.pouch === pouch.id);
   const trip = held && house.trips.all().find((one) => one.id === held.trip);
-  return `${code}, ${pouch.meal}: ${trip ? `kept for ${trip.place}${held.packed ? ', packed' : ''}` : 'in stock'}, not used.`;
+  return `${code}, ${pouch.meal}: ${trip ? `kept for ${trip.place}${held.packed ? ', packed' : ', not packed yet'}` : 'in stock'}, not used.`;
 };
 
 export const whatOf = question({

@@ -95,7 +95,8 @@ export function weightsOf(look: Look): { words: string[]; at: number[]; trays: n
       trays.push(token.value);
       continue;
     }
-    const next = all[i + 1];
+    const joins = all[i + 1]?.plain === 'and' && token.is === 'number' && token.spelled ? 1 : 0;
+    const next = all[i + 1 + joins];
     // 'Six hundred ten' is cut in two.
     const rest =
       token.is === 'number' &&
@@ -109,8 +110,8 @@ export function weightsOf(look: Look): { words: string[]; at: number[]; trays: n
         : undefined;
     if (token.is === 'number' && rest) {
       words.push(`${token.value + rest.value}${rest.is === 'quantity' ? ` ${rest.unitTyped}` : ''}`);
-      at.push(i, i + 1);
-      i += 1;
+      at.push(i, i + 1, i + 1 + joins);
+      i += 1 + joins;
       continue;
     }
     const shared = sharedBy(all, i);
@@ -121,7 +122,10 @@ export function weightsOf(look: Look): { words: string[]; at: number[]; trays: n
     }
     if (token.is === 'quantity' && token.unit.kind === 'mass')
       words.push(/^\p{L}/u.test(token.typed) ? `${token.value} ${token.unitTyped}` : token.typed);
-    else if (token.is === 'number' && (token.value >= 20 || !Number.isInteger(token.value)))
+    else if (
+      token.is === 'number' &&
+      (token.value >= 20 || (!Number.isInteger(token.value) && !token.spelled))
+    )
       words.push(String(token.value));
     else continue;
     at.push(i);

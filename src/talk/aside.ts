@@ -28,6 +28,7 @@ const asking = new Set(
   throw away open opened close empty full single separate sheet page paper pdf png copy send share
   name called call type kind worth suitable quickly fast slow slowly well better best worse worst sure certain certainly home camp
   set intolerant touch low no calories lactose which
+  leave into rest sun heat lose fill empty busy full backup today morning
   mountain lake hut summit trail shop kitchen mine yours ours weather rain snow cold warm`
     .trim()
     .split(/\s+/),

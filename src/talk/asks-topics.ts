@@ -17,7 +17,7 @@ interface Topic {
 const someThing = (look: Look) => about(look) || undefined;
 const someMeal = (look: Look) => (look.said.codes.length > 0 ? undefined : look.mealTyped());
 const someTrip = (look: Look) =>
-  look.trip() ?? (look.says(/ (?:trip|hike|tour|we (?:go|leave)) /) ? '' : undefined);
+  look.trip() ?? (look.says(/ (?:trip|hike|tour|we (?:go|leave|going|leaving)) /) ? '' : undefined);
 const noThing = (words: string) => (look: Look) => (about(look) === '' ? words : undefined);
 
 const nutrient = (look: Look) =>
@@ -38,6 +38,10 @@ function ranked(look: Look): string | undefined {
   const who = look.said.people.find(({ names: [name] }) => name !== look.names.me)?.names[0];
   return `${least}${what}${who === undefined ? '' : ` for ${quoted(who)}`}`;
 }
+
+/** The first figure of a kind, as typed. */
+const figureOf = (look: Look, kind: string): string =>
+  look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === kind)?.typed ?? '';
 
 const date =
   /\b(?:before|until|by)\s+(?:the\s+)?(?:end of\s+)?((?:\d{1,2}\.?\s+)?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}*(?:\s+20\d\d)?|20\d\d(?:-\d\d?)?(?:-\d\d?)?|\d{1,2}[./]\d{1,2}[./](?:20)?\d\d)/iu;
@@ -69,6 +73,48 @@ const topics: readonly Topic[] = [
     cue: / (?:unsealed|not (?:been )?sealed|left (?:to seal|over)|still to seal|isn t sealed|unpacked yet) /,
     words: (look) => (look.said.codes.length > 0 ? undefined : someThing(look)),
     score: 6,
+  },
+  {
+    means: 'unsealed',
+    cue: / how (?:many|much) (?:more |\w+ )*(?:pouches|bags|portions) .*(?:make|get|give|gives|fill|fills|seal|left in|from|out of) /,
+    not: / (?:scale|cook) /,
+    words: (look) =>
+      look.said.batches.length > 0 && look.said.codes.length === 0
+        ? `${figureOf(look, 'mass')} ${about(look)}`.trim()
+        : undefined,
+    score: 6,
+  },
+  {
+    means: 'isdry',
+    cue: / (?:lose|lost|losing|water (?:is |left )?(?:still |left )?(?:in|left)|still wet|how wet|how damp|evaporated) /,
+    not: / (?:vacuum|pour|add|need) /,
+    words: (look) => (look.said.batches.length > 0 && look.said.codes.length === 0 ? about(look) : undefined),
+    score: 5.2,
+  },
+  {
+    means: 'isdry',
+    cue: / (?:what|anything|what s|whats|something|how (?:full|empty)) .*(?:dryer|drier|machine) | what .*(?:is|are) drying | (?:dryer|drier) .*(?:empty|free|busy|full) /,
+    not: / (?:trays? (?:does|do)|hold|holds|size|big|limit|max\w*|settings?|weigh) /,
+    words: (look) => about(look),
+    score: 5,
+  },
+  {
+    means: 'soak',
+    cue: / (?:how hot|what temperature|which temperature) .*(?:water|boil) | water .*(?:how hot|what temperature) | (?:boils?|boiling) (?:at what|point) /,
+    words: (look) => `${about(look)} ${figureOf(look, 'length')}`.trim(),
+    score: 5,
+  },
+  {
+    means: 'water',
+    cue: / (?:ml|cups?|litres?|water) for /,
+    words: (look) => (look.said.codes.length + look.said.meals.length > 0 ? about(look) : undefined),
+    score: 3,
+  },
+  {
+    means: 'howmany',
+    cue: / what (?:can|could|do|is there|s there) (?:we |i |you |still |left )*(?:eat|have|to eat|for us to eat)(?: still| left| now| today)? $/,
+    words: noThing(''),
+    score: 3.5,
   },
   {
     means: 'settingof',
@@ -162,6 +208,15 @@ const topics: readonly Topic[] = [
     cue: / (?:has|have|did|was|were) (?:any(?:one|body)|some(?:one|body)|we|it|the|my) .*(?:touch\w*|open\w*|tak\w*|took|ate|eat\w*|us(?:e|ed)|finish\w*) /,
     words: (look) => (about(look) === '' ? undefined : `${about(look)} used`),
     score: 4.4,
+  },
+  {
+    means: 'scale',
+    cue: / how many (?:trays|loads) .*(?:fill|fills|make|makes|need|needs|take|takes|for) /,
+    words: (look) => {
+      const meal = someMeal(look);
+      return meal === undefined ? undefined : `${meal} x1`;
+    },
+    score: 4,
   },
   {
     means: 'firstwords',

@@ -35,7 +35,7 @@ export const tripAsks: Reader = (look) => {
     look.said.codes.length === 0 &&
     look.said.meals.length === 0 &&
     look.says(/ (?:what|whats|which|who|menu) /) &&
-    !look.has('cook', 'have', 'allergic')
+    !look.has('cook', 'have', 'allergic', 'suggest', 'propose', 'choose', 'pick')
   )
     return ask('dinner', `${trip} ${day} ${slot}`, 4.5);
   if (

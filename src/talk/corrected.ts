@@ -2,7 +2,7 @@ import { type Reader, idea } from './hold.ts';
 import type { Look, Meaning } from './look.ts';
 
 const backWords =
-  / (?:(?:take|took|taking|go) (?:that|it|this|the last(?: \w+)?|them|those|these)? ?back|undo|undone|scrap that|revert|never mind that|(?:that|this|it) was (?:wrong|a mistake|my mistake|an error)|(?:delete|cancel|forget|remove) (?:that|it|the last(?: \w+)?)|my mistake|didn t mean (?:that|it|to)|wrong button|(?:it was|that was|i was) (?:just |only )?(?:a question|asking)|i (?:just |only )(?:asked|wanted to ask)) /;
+  / (?:(?:take|took|taking|go) (?:that|it|this|the last(?: \w+)?|them|those|these)? ?back|undo|undone|scrap that|revert|never mind that|(?:that|this|it|weighing|sealing|loading|rating|load|weight|b\d+(?: \d+)?)(?: \w+){0,3} was (?:all |just )?(?:wrong|a mistake|my mistake|an error)|(?:delete|cancel|forget|remove) (?:that|it|the last(?: \w+)?)|my mistake|didn t mean (?:that|it|to)|wrong button|(?:it was|that was|i was) (?:just |only )?(?:a question|asking)|i (?:just |only )(?:asked|wanted to ask)) /;
 
 const deeds: readonly (readonly [RegExp, string])[] = [
   [/ (?:seal|sealed|sealing|pouches|bagging) /, 'sealed'],

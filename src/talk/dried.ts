@@ -9,6 +9,15 @@ export const sealing: Reader = (look) => {
   const used: number[] = [];
   all.forEach((token, i) => {
     if (token.is !== 'quantity' || token.unit.kind !== 'mass') return;
+    const isInOne =
+      /^(?:in|as)$/.test(all[i + 1]?.plain ?? '') &&
+      all[i + 2]?.is === 'number' &&
+      all[i + 2]?.plain === 'one';
+    if (isInOne) {
+      groups.push(`1 x ${token.typed}`);
+      used.push(i, i + 1, i + 2);
+      return;
+    }
     for (let k = i - 1; k >= Math.max(0, i - 5); k--) {
       const before = all[k]!;
       if (before.is === 'quantity' || used.includes(k)) break;
@@ -71,9 +80,10 @@ export const weighing: Reader = (look) => {
   const isNamed = batches.length > 0 || look.mealTyped() !== undefined;
   // Figures alone are the weights of what dries; in a sentence they want a word for it.
   if (which === undefined || (!isNamed && !onlyFigures && verbs.length === 0)) return undefined;
-  if (batches.length === 0 && verbs.length === 0 && isNamed && words.length > 1) return undefined;
   const [meal] = look.said.meals;
   const isDrying = meal !== undefined && look.names.batchesOf(meal.names[0], true).length > 0;
+  if (batches.length === 0 && verbs.length === 0 && isNamed && words.length > 1 && !isDrying)
+    return undefined;
   const tray = words.length === 1 && trays.length === 1 ? `tray ${trays[0]} ` : '';
   const gross = look.has('gross') ? ' gross' : '';
   return {
@@ -117,15 +127,12 @@ export const loading: Reader = (look) => {
   const meal = look.mealTyped();
   const { words, at, trays } = weightsOf(look);
   if (meal === undefined || words.length === 0 || look.said.batches.length > 0) return undefined;
-  const starts = look.at('start', 'put', 'fill', 'begin');
+  const starts = look.at('start', 'put', 'fill', 'begin', 'run', 'switch');
   if (ideasAt.length === 0 && words.length < 2) return undefined;
-  // 'Tray 3 of the mac is down to 209' weighs what lies there.
-  if (
-    words.length === 1 &&
-    trays.length > 0 &&
-    look.names.batchesOf(look.said.meals[0]!.names[0], true).length > 0
-  )
-    return undefined;
+  // 'Tray 3 of the mac is down to 209', 'mac: 205 203': a meal that dries is weighed, unless it is said to be loaded.
+  const isDrying = look.names.batchesOf(look.said.meals[0]!.names[0], true).length > 0;
+  const saysLoad = starts.length > 0 || look.has('load', 'batch', 'dryer', 'drier');
+  if (isDrying && !saysLoad && (words.length > 1 || trays.length > 0)) return undefined;
   if (look.has('empty', 'seal', 'water', 'serving', 'pouch', 'salt')) return undefined;
   const moment = momentOf(look);
   const keep = look.has('gross') ? ' gross' : '';
@@ -163,7 +170,7 @@ export const loading: Reader = (look) => {
 export const correcting: Reader = (look) => {
   const { all, text } = look.said;
   const m =
-    /\btray\s+(\d{1,2}|one|two|three|four|five|six)\s+(was|is|weighed|should (?:be|have been)|weighs)\s+(\d+(?:[.,]\d+)?)\s*g?(?:\s*(?:,|and)?\s*(?:not|instead of)\s+(\d+(?:[.,]\d+)?)\s*g?)?(?![\p{L}\d])/iu.exec(
+    /\btray\s+(\d{1,2}|one|two|three|four|five|six)\s+(was(?: loaded with)?|is|weighed|should (?:be|have been)|weighs)\s+(\d+(?:[.,]\d+)?)\s*g?(?:\s*(?:,|and)?\s*(?:not|instead of)\s+(\d+(?:[.,]\d+)?)\s*g?)?(?![\p{L}\d])/iu.exec(
       text,
     );
   if (!m || look.said.mood.asks || look.has('empty', 'tare')) return undefined;

@@ -11,15 +11,21 @@ export const eating: Reader = (look) => {
   )
     return undefined;
   // 'Had' eats where a meal of the day or nothing else follows; 'have' possesses.
-  const had = look.said.all.flatMap((token, i) => (token.plain === 'had' ? [i] : []));
+  const isHaving = look.says(/ (?:are|re|is|am|m) having /);
+  const had = look.said.all.flatMap((token, i) =>
+    token.plain === 'had' || (isHaving && token.plain === 'having') ? [i] : [],
+  );
   if (verbs.length === 0 && (had.length === 0 || look.said.mood.asks)) return undefined;
   const meal = look.slotMeal();
+  // 'Used 60 ml less for B1-2' speaks of water.
+  const isOfWater = look.said.all.some((token) => token.is === 'quantity' && token.unit.kind === 'volume');
+  if (isOfWater && verbs.every((i) => look.said.lemmas[i] === 'use')) return undefined;
   return {
     means: 'use',
     words: thing.words,
     score: scoreOf(verbs.length > 0 ? 4 : 2.5, thing.byCode ? 2 : 1, meal !== undefined && 0.5),
     left: look.leftBy([...thing.at, ...verbs, ...had, ...people(look), ...(meal ? [meal.at] : [])]),
-    holds: holdOf(look),
+    holds: holdOf(look) ?? (isHaving && verbs.length === 0 ? '"having" is not over yet' : null),
   };
 };
 

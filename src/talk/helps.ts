@@ -1,4 +1,5 @@
 import { type Reader, holdOf } from './hold.ts';
+import { lemma } from './lemma.ts';
 import type { Look } from './look.ts';
 import { shown } from './shown.ts';
 
@@ -24,7 +25,7 @@ export const helping: Reader = (look) => {
   )
     return shown('firstwords', '', 5);
   const works = /\bhow (?:does|do)\s+\/?(\w+)\s+work/iu.exec(look.said.text)?.[1];
-  if (works !== undefined) return shown('help', works.toLowerCase(), 5);
+  if (works !== undefined) return shown('help', lemma(works.toLowerCase()), 5);
   const how =
     / how (?:do|can|should|would|to) (?:i |we |you |one )?(?:(record|seal|weigh|load|rate|print|plan|pack|undo|take back|correct|fix|add|delete|remove|cook|scale|enter|change|set|tell|note|mark|log|save|throw|discard|use|label|make|start|cancel|rename|export))/.exec(
       look.folded,

@@ -102,7 +102,7 @@ function dryerText(look: Look): string | undefined {
 
 /** Words by which settings are spoken of; they account for themselves. */
 const settingWords =
-  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved'.split(
+  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved wrong should different'.split(
     ' ',
   );
 
@@ -128,7 +128,12 @@ const oneSetting: Reader = (look) => {
   const { all, mood, text } = look.said;
   if (look.said.trips.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
   if (look.said.codes.length + look.said.batches.length > 0 || mood.asks) return undefined;
-  if (!look.says(/ (?:we|our|i|my|the|new|set|switch|change|use|house|is|are|to|have|has|live) /))
+  const opens =
+    /^ (?:dryer|drier|bags?|pouch(?:es)?|trays?|absorbers?|storage|scale|cup|altitude|units?|zone) /;
+  if (
+    !opens.test(look.folded) &&
+    !look.says(/ (?:we|our|i|my|the|new|set|switch|change|use|house|is|are|to|have|has|live) /)
+  )
     return undefined;
   const told = settings.flatMap((one) => {
     const value = one.cue.test(look.folded) ? one.value(look)?.trim() : undefined;
@@ -152,7 +157,7 @@ const oneSetting: Reader = (look) => {
     means: 'house',
     score: explicit ? 4 : 2.5,
     left: look.leftBy([...valueTokens, ...look.at(...settingWords)]),
-    holds: holdOf(look),
+    holds: holdOf(look, { future: look.says(/ should be /) }),
   };
   const words = ({ name, value }: { name: string; value: string }) => `${name} ${value}`;
   return {

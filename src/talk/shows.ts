@@ -10,6 +10,9 @@ export const water: Reader = (look) => {
     look.says(/ (?:boiling|soaking|waiting|standing) time /) ||
     (look.said.mood.asks && look.says(/ (?:stand|sit|wait|(?<!the )rest(?! of)) /));
   if (!isWater && !isSoak) return undefined;
+  // 'Exactly the right amount of water' judges.
+  if (!look.said.mood.asks && look.says(/ (?:was|were|right amount|perfect|enough|too much|too little) /))
+    return undefined;
   if (look.has('salt', 'recipe', 'need') && look.says(/ (?:ml|cup|l) more /)) return undefined;
   const isMuch = look.says(/ how (?:much|many|long)| (?:cups?|ml|mugs?) of water | water (?:for|to) /);
   if (what === '' && !isMuch) return undefined;
@@ -37,9 +40,11 @@ export const scaling: Reader = (look) => {
     ? 'x2'
     : look.has('triple')
       ? 'x3'
-      : look.says(/ half (?:the|of the|as much|a) /) && !look.says(/ (?:eat|ate|eaten) /)
-        ? 'x0.5'
-        : undefined;
+      : look.says(/ (?:one|1) and a half (?:times|of) | 1 5 times /)
+        ? 'x1.5'
+        : look.says(/ half (?:the|of the|as much|a|batch) /) && !look.says(/ (?:eat|ate|eaten) /)
+          ? 'x0.5'
+          : undefined;
   const sodium =
     /(?:under|below|at most|max(?:imum)?|up to|no more than|less than|sodium|salt)\D{0,25}(\d+(?:[.,]\d+)?)\s*mg|(\d+(?:[.,]\d+)?)\s*mg\D{0,12}(?:sodium|salt)/iu.exec(
       text,
@@ -75,7 +80,7 @@ export const scaling: Reader = (look) => {
   if (atHand && mass !== undefined && (wants || look.says(/ how (?:many|much) /)))
     return shown('scale', `${meal} with ${atHand[1]!.replace(/\s+of\s+/iu, ' ')}`, 5);
   if (people !== '' && wants && !look.has('water', 'eat', 'want', 'pouch'))
-    return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, 3.5);
+    return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, look.has('recipe') ? 5 : 3.5);
   if (people !== '' && look.said.all.length < 8 && !look.said.mood.asks)
     return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, 2.4);
   return undefined;
@@ -134,10 +139,10 @@ export const picks: Reader = (look) => {
 /** 'Send me all our data as a spreadsheet'. */
 export const exporting: Reader = (look) => {
   const data =
-    look.has('export', 'spreadsheet', 'excel', 'csv', 'json', 'download') ||
+    look.has('export', 'spreadsheet', 'excel', 'csv', 'json', 'download', 'backup') ||
     look.says(/ (?:all )?(?:our|my|the) (?:data|records) /) ||
     look.says(/ back ?up /);
-  return data ? shown('export', '', 4) : undefined;
+  return data ? shown('export', '', 6) : undefined;
 };
 
 /** 'Show me the stock', 'list the pouches'. */
@@ -156,5 +161,11 @@ export const logs: Reader = (look) => {
     )
   )
     return shown('log', '', 3.5);
+  const few =
+    / (?:last|latest|recent|newest) (\d+|two|three|four|five|ten|few) (?:entries|entry|changes|records|things) /.exec(
+      look.folded,
+    )?.[1];
+  if (few !== undefined && !look.has('undo', 'take', 'delete'))
+    return shown('log', few === 'few' ? '5 entries' : `${few} entries`, 4.5);
   return undefined;
 };

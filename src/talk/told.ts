@@ -6,7 +6,7 @@ import type { Look, Meaning } from './look.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -28,6 +28,12 @@ function newcomer(look: Look): Meaning | undefined {
   );
   if (added && people.every(({ names: [name] }) => name !== added[1]))
     return told(`${added[1]} ${added[2]}`, 4);
+  const guest =
+    /^\s*((?:\p{Lu}[\p{L}'’-]*\s+)+?)(?:is coming|comes|is joining|joins|eats with us|will be there|is here)\b[^,;:]*[,;:]\s*(.+)$/su.exec(
+      text,
+    );
+  if (guest && people.length === 0 && look.said.trips.length === 0)
+    return { ...told(`${guest[1]!.trim()} ${guest[2]}`, 4), holds: 'that would be somebody new' };
   const introduced =
     /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is)\s+(\p{Lu}[\p{L}'’-]+),\s*(?:and\s+)?(.+)$/su.exec(text);
   if (introduced && !eaterCue.test(` ${fold(introduced[1]!)} `))
@@ -60,6 +66,10 @@ export const eater: Reader = (look) => {
     .replace(/^(?:['’]?m|am|is|are|now)\s+/iu, '')
     .replace(/\b(?:now|today|by the way|btw|anymore|any more|just|really|also)\b/giu, ' ')
     .replace(/\blimit (?:is|of)\b/giu, ' ')
+    .replace(
+      /\b(?:only\s+)?(?:eats?|has|gets|takes)\s+(?:only\s+)?half\s+(?:a|the|an)\s+portion\b/iu,
+      'portion 0.5',
+    )
     .replace(/\beats?\s+(?=\d+\s*%)/iu, '')
     .replace(
       /(\d+)\s*%\s*(?:of\s+)?(?:an?\s+|the\s+)?portions?\b/iu,
@@ -94,7 +104,7 @@ export const eater: Reader = (look) => {
     left: [],
     holds: salt
       ? `salt is not sodium: ${salt[1]} ${salt[2]} of salt hold ${sodiumMg} mg of sodium`
-      : (mood.doubt ?? mood.part) !== null
+      : (mood.doubt ?? (/portion 0\.5/.test(rest) ? null : mood.part)) !== null
         ? holdOf(look, { negated: true })
         : null,
   };

@@ -39,13 +39,31 @@ export const trip: Reader = (look) => {
   const { mood, trips, text } = look.said;
   if (mood.asks || look.said.codes.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
   const [known] = trips;
+  const { names } = look;
+  const isOff = look.says(
+    /^ (?:please )?(?:cancel|delete|call off|scrap|forget|drop) (?:the|our|that|this|next) (?:trip|tour|hike) $/,
+  );
+  if (!known && isOff && names.trips.length === 1)
+    return {
+      means: 'trip',
+      words: `${quoted(names.trips[0]!)} cancelled`,
+      score: 4,
+      left: [],
+      holds: 'cancelling gives its pouches and wishes back',
+    };
   if (known) return knownTrip(look, known);
   const isTrip =
     look.has(...tripWords) ||
     look.says(
-      / (?:we re|we are|were|i m|going|off|away|leave|plan|let s go) (?:\w+ )?(?:to|at|up to|for|\p{L}+) /u,
+      / (?:we re|we are|were|i m|going|to go|off|away|leave|plan|let s go) (?:\w+ )?(?:to|at|up to|for|\p{L}+) /u,
     );
-  if (!isTrip || !dayWords.test(look.folded) || look.has('eat', 'use', 'want', 'remind')) return undefined;
+  if (
+    !isTrip ||
+    !dayWords.test(look.folded) ||
+    look.has('eat', 'use', 'remind') ||
+    (look.has('want') && !look.says(/ (?:want|wants) to (?:go|camp|hike|spend) /))
+  )
+    return undefined;
   const place = placeIn(look.bare);
   if (place === undefined)
     return { means: 'trip', words: text, score: 1, left: [], holds: 'I found no place in it' };

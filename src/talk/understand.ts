@@ -10,6 +10,7 @@ import * as dried from './dried.ts';
 import * as dryerTold from './dryer-told.ts';
 import * as mixed from './mixed.ts';
 import * as eaten from './eaten.ts';
+import * as family from './family.ts';
 import * as helps from './helps.ts';
 import type { Reader } from './hold.ts';
 import { Look, type Meaning } from './look.ts';
@@ -25,11 +26,27 @@ import type { Names } from '#words/parts.ts';
 
 /** Every way to read a message; their order says nothing. */
 const readers: readonly Reader[] = [
-  eaten.eating, eaten.eatingPart, eaten.throwing, eaten.takenAway, eaten.finding, corrected.takingBack, corrected.stillThere, corrected.neverWas, dried.sealing, mixed.mixing, dried.weighing, dried.loading, dried.correcting, dryerTold.dryer,
-  rated.rating, wished.wishing, carried.packing, carried.comingBack, settingsTold.setting, settingsTold.reminding, told.eater, told.leaving, told.pot, taught.teaching, told.recipe, recipeTold.changing, tripsTold.trip,
-  shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs, helps.helping, helps.fuel, helps.cooking,
+  eaten.eating, eaten.eatingPart, eaten.throwing, eaten.takenAway, eaten.finding,
+  corrected.takingBack, corrected.stillThere, corrected.neverWas,
+  dried.sealing, dried.weighing, dried.loading, dried.correcting,
+  mixed.mixing,
+  rated.rating,
+  wished.wishing,
+  carried.packing, carried.comingBack,
+  settingsTold.setting, settingsTold.reminding,
+  told.eater, told.leaving, told.pot, told.recipe,
+  family.family,
+  taught.teaching,
+  recipeTold.changing,
+  tripsTold.trip,
+  shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs,
+  helps.helping, helps.fuel, helps.cooking,
   asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,
-  asksWhat.history, asksWhat.worries, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters, asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping, ...asksTopics.topical,
+  asksWhat.history, asksWhat.worries,
+  asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters,
+  asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
+  ...asksTopics.topical,
+  dryerTold.dryer,
 ]; // prettier-ignore
 
 /** What a question takes off a reading that would record. Chosen: an answer wins where there is one. */

@@ -6,7 +6,7 @@ export const wishing: Reader = (look) => {
   const isWish =
     verbs.length > 0 ||
     look.says(
-      / (?:i d|would|we d|he d|she d|id) (?:really |so )?(?:love|like) | feel(?:s|ing)? like | in the mood for /,
+      / (?:i d|would|we d|he d|she d|id) (?:really |so )?(?:love|like) | (?:would|d) be (?:so |really )?(?:nice|lovely|great|good|cool|perfect|yummy) | feel(?:s|ing)? like | in the mood for /,
     );
   const meal = look.mealTyped();
   const slot = look.slotMeal();
@@ -19,7 +19,20 @@ export const wishing: Reader = (look) => {
     (slot !== undefined ||
       (look.said.people.length > 0 && look.says(/ for /)) ||
       / (?:mon|tues|wednes|thurs|fri|satur|sun)day /.test(look.folded)) &&
-    !look.has('eat', 'use', 'have', 'seal', 'weigh', 'load', 'pack', 'cook', 'make', 'water') &&
+    !look.has(
+      'eat',
+      'use',
+      'have',
+      'seal',
+      'weigh',
+      'load',
+      'pack',
+      'cook',
+      'make',
+      'dry',
+      'call',
+      'water',
+    ) &&
     look.said.codes.length + look.said.batches.length === 0;
   if (
     (!isWish && !isOrder) ||
@@ -65,6 +78,12 @@ export const wishing: Reader = (look) => {
       'more',
       'again',
       'longer',
+      'be',
+      'nice',
+      'lovely',
+      'great',
+      'good',
+      'so',
       'meal',
     ),
     ...people(look),

@@ -52,7 +52,8 @@ export function slotChange(reading: Reading, names: Names, known: Days): SlotCha
       'one-day',
       `That is one day of the trip, which goes from ${known.startsOn} to ${known.endsOn}. For a meal of that day: add lunch on sunday. To move the trip, its first and last day.`,
     );
-  const gone = [...reading.left()].filter((i) => goneWords.has(reading.all[i]!.plain));
+  // Some of these words were taken with the people who do not come.
+  const gone = reading.all.flatMap(({ plain }, i) => (goneWords.has(plain) && i < at[0]! ? [i] : []));
   const added = [...reading.left()].filter((i) => addWords.has(reading.all[i]!.plain));
   reading.take(...at, ...gone, ...added);
   for (let i = one.from; i <= one.to; i++) reading.take(i);

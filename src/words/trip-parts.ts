@@ -17,6 +17,8 @@ const mealWords: Readonly<Record<string, SlotMeal>> = {
   dinners: 'dinner',
   supper: 'dinner',
   evening: 'dinner',
+  morning: 'breakfast',
+  noon: 'lunch',
 };
 
 /** The meal of the day that a word names. */

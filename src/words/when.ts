@@ -89,6 +89,15 @@ function dayAfter(reading: Reading, today: DateTime): DateTime | undefined {
     if (reading.wordBefore(index, ...befores)) reading.take(index - 1);
     return day;
   }
+  const year = [...reading.left()].find((i) => {
+    const token = reading.all[i]!;
+    return token.is === 'number' && /^20\d\d$/.test(token.typed) && reading.wordBefore(i, ...befores);
+  });
+  if (year !== undefined) {
+    const first = DateTime.fromObject({ year: Number(reading.all[year]!.typed) }, { zone: today.zone });
+    reading.take(year, year - 1);
+    return first;
+  }
   const written =
     calendarMentions(reading)[0] ??
     [...reading.left()]
