@@ -3,8 +3,8 @@ import type { House } from '#house/house.ts';
 import { brokenPromises } from '#house/broken.ts';
 import { nameKey } from '#house/figures.ts';
 import { missingLines } from '#house/missing.ts';
-import { altitudeOf, sayDayOf, slotLines, tripsAhead } from '#house/trips.ts';
-import { everyone, settle, wantedSlots, withChange } from '#house/trip-slots.ts';
+import { altitudeOf, effortLines, sayDayOf, slotLines, tripsAhead } from '#house/trips.ts';
+import { everyone, moveTrip, settle, tellEfforts, wantedSlots, withChange } from '#house/trip-slots.ts';
 import type { Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';
@@ -15,6 +15,7 @@ import { altitudeM, flag, optional, part } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 import { placeLeft } from '#words/place-name.ts';
 import { sayNumber } from '#words/say.ts';
+import { type DayEffort, dayEfforts } from '#words/trip-efforts.ts';
 import { daysChanged, type SlotChange, slotChange } from '#words/trip-change.ts';
 import { type Company, type MealsOfTrip, mealsOfTrip, readCompany, startWater } from '#words/trip-parts.ts';
 
@@ -36,10 +37,12 @@ export default command({
     '/trip Heron Lake 12-14 June dinner breakfast for all 1900 m',
     '/trip Heron Lake without Ben',
     '/trip Heron Lake Rosa from saturday dinner',
+    '/trip Heron Lake sunday hard climb',
     '/trip',
   ],
   help: [
     'Days: 12-14 June, fri to sun, 2027-06-12 to 2027-06-14. Meals: "from dinner" on the first day, "to breakfast" on the last; all three a day if none is named.',
+    '"Sunday rest" or "saturday hard climb" tells how hard a day is: what is enough to eat goes by it. A trip moved as a whole keeps its wishes and pouches.',
     'The same place again changes that trip. "/trip Heron Lake cancelled" gives its pouches back to stock; "over" ends it.',
   ],
   records: true,
@@ -48,29 +51,33 @@ export default command({
     altitude: optional(altitudeM),
     water: startWater,
     place: optional(
-      part<Place & { meals: MealsOfTrip | undefined; slot: SlotChange | undefined }>(
-        'a place',
-        (reading, names) => {
-          if ([...reading.left()].length === 0) return undefined;
-          const named = takeName(reading, names.trips, 'trip', true);
-          // Days of a trip that is known may be somebody's own, so people are read first; of a new one they are the trip's.
-          const fresh = named === undefined ? tripDays.read(reading, names) : undefined;
-          const known = named ?? (fresh === undefined ? takeName(reading, names.trips, 'trip') : undefined);
-          const within = fresh ?? (known === undefined ? undefined : names.tripDays(known));
-          const company = readCompany(reading, names, within?.startsOn ?? '', within?.endsOn ?? '9999-12-31');
-          const isAlone = company.coming.length + company.notComing.length === 0;
-          const slot =
-            known !== undefined && within && isAlone ? slotChange(reading, names, within) : undefined;
-          const days =
-            fresh ??
-            (known !== undefined && within ? daysChanged(reading, names, within) : undefined) ??
-            tripDays.read(reading, names);
-          const meals = mealsOfTrip.read(reading, names);
-          if (known !== undefined) return { name: known, isKnown: true, days, company, meals, slot };
-          const name = placeLeft(reading, names.eaters);
-          return name === '' ? undefined : { name, isKnown: false, days, company, meals, slot };
-        },
-      ),
+      part<
+        Place & {
+          meals: MealsOfTrip | undefined;
+          slot: SlotChange | undefined;
+          efforts: readonly DayEffort[];
+        }
+      >('a place', (reading, names) => {
+        if ([...reading.left()].length === 0) return undefined;
+        const named = takeName(reading, names.trips, 'trip', true);
+        const efforts = dayEfforts(reading, names);
+        // Days of a trip that is known may be somebody's own, so people are read first; of a new one they are the trip's.
+        const fresh = named === undefined ? tripDays.read(reading, names) : undefined;
+        const known = named ?? (fresh === undefined ? takeName(reading, names.trips, 'trip') : undefined);
+        const within = fresh ?? (known === undefined ? undefined : names.tripDays(known));
+        const company = readCompany(reading, names, within?.startsOn ?? '', within?.endsOn ?? '9999-12-31');
+        const isAlone = company.coming.length + company.notComing.length === 0;
+        const slot =
+          known !== undefined && within && isAlone ? slotChange(reading, names, within) : undefined;
+        const days =
+          fresh ??
+          (known !== undefined && within ? daysChanged(reading, names, within) : undefined) ??
+          tripDays.read(reading, names);
+        const meals = mealsOfTrip.read(reading, names);
+        if (known !== undefined) return { name: known, isKnown: true, days, company, meals, slot, efforts };
+        const name = placeLeft(reading, names.eaters);
+        return name === '' ? undefined : { name, isKnown: false, days, company, meals, slot, efforts };
+      }),
     ),
   },
   run: ({ cancelled, altitude, water, place: told }, house) => {
@@ -83,6 +90,7 @@ export default command({
       told.days ??
       told.meals ??
       told.slot ??
+      told.efforts[0] ??
       altitude ??
       water ??
       (told.company.everybody || told.company.coming.length > 0 || told.company.notComing.length > 0
@@ -111,10 +119,16 @@ export default command({
       startWaterC: water?.startC ?? trip?.startWaterC ?? 10,
       fromSnow: water?.fromSnow ?? trip?.fromSnow ?? false,
     };
-    const slots = withChange(wantedSlots(head, told, trip, eaters), told.slot);
+    // Moved as a whole, meals keep who is there, what is wished for and what is kept.
+    const moved = trip && told.days && moveTrip(house, trip, told.days, told.meals, remarks);
+    const slots = withChange(
+      wantedSlots(head, moved ? { ...told, days: undefined } : told, moved ?? trip, eaters),
+      told.slot,
+    );
     const id = trip?.id ?? house.trips.add(nameKey(head.place), head, house.nowMs);
     if (trip) house.trips.change(id, head);
-    remarks.push(...settle(house, id, trip?.slots ?? [], slots));
+    remarks.push(...settle(house, id, (moved ?? trip)?.slots ?? [], slots));
+    tellEfforts(house, id, head, told.efforts);
     const now = house.trips.all().find((t) => t.id === id)!;
     return {
       lines: card(house, now, remarks),
@@ -151,6 +165,7 @@ function card(house: House, trip: Trip, remarks: readonly string[]): string[] {
   return [
     heading(trip),
     ...slotLines(trip.slots, house.eaters.all()),
+    ...effortLines(trip),
     `${told}${Math.round(metres)} m, water boils at ${boilingPointC(metres).toFixed(1)} °C; ${water}.`,
     ...remarks,
     ...missingLines(house, trip),

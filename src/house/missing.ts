@@ -1,42 +1,70 @@
 import { pouchFacts } from '#core/meal.ts';
-import type { Trip } from '#core/records.ts';
+import { carriers, type Occasion } from '#core/occasions.ts';
+import type { SlotMeal, Trip } from '#core/records.ts';
 import { sayCount, sayNumber } from '#words/say.ts';
 import type { House } from './house.ts';
 import { batchSeen, seeStock } from './figures.ts';
+import { usesOf } from './occasions.ts';
+
+/** Meals of the day that the same pouches can carry. */
+const kinds: readonly { readonly meals: readonly SlotMeal[]; readonly said: string }[] = [
+  { meals: ['breakfast'], said: 'breakfast' },
+  { meals: ['lunch', 'dinner'], said: 'lunch and dinner' },
+];
 
 /** What a trip still needs, counted roughly: /pick is the exact word. */
 export function missingLines(house: House, trip: Trip): string[] {
-  const portion = new Map(house.eaters.all().map((eater) => [eater.id, eater.portion]));
-  const needed = trip.slots
-    .flatMap((slot) => slot.eaters.map((id) => portion.get(id) ?? 1))
-    .reduce((sum, p) => sum + p, 0);
-  if (needed === 0) return ['Nobody is at any meal yet: say who comes, such as "for all".'];
-  const held = house.trips.held(null);
-  const here = held.filter((h) => h.trip === trip.id);
-  const free = house.pouches
-    .shelves()
-    // As /pick takes them: shown to be dry, and not past by the first day.
-    .filter((shelf) => shelf.checked && (shelf.bestByOn ?? trip.startsOn) >= trip.startsOn);
-  seeStock(house);
-  const servings = free.reduce((sum, shelf) => {
-    const { facts } = batchSeen(house, shelf.batch);
-    return facts.dryG === null ? sum : sum + pouchFacts(shelf.dryG, { ...facts, dryG: facts.dryG }).servings;
-  }, 0);
-  const pouches = free.reduce((sum, shelf) => sum + shelf.numbers.length, 0);
-  const heldHere = new Set(here.map((h) => h.pouch));
-  const kept = here.length === 0 ? [] : house.pouches.inStock().filter((pouch) => heldHere.has(pouch.id));
-  const keptServings = kept.reduce((sum, pouch) => {
-    const { facts } = batchSeen(house, pouch.batch);
-    return facts.dryG === null ? sum : sum + pouchFacts(pouch.dryG, { ...facts, dryG: facts.dryG }).servings;
-  }, 0);
-  const lines = [
-    `Needed: ${sayNumber(needed)} servings.${kept.length > 0 ? ` Kept for it: ${sayNumber(keptServings)} in ${sayCount(kept.length, 'pouch', 'pouches')}.` : ''} Free in stock: ${sayNumber(servings)} servings in ${sayCount(pouches, 'pouch', 'pouches')}.`,
-  ];
-  const short = needed - keptServings - servings;
-  if (short > 0.05) lines.push(`Short by about ${sayNumber(short)} servings: /cook tells what to cook.`);
+  if (trip.slots.every((slot) => slot.eaters.length === 0))
+    return ['Nobody is at any meal yet: say who comes, such as "for all".'];
+  const counted = kinds.flatMap(({ meals, said }) => countKind(house, trip, meals, said));
+  const lines = counted.map(({ line }) => line);
+  if (counted.some(({ isShort }) => isShort)) lines.push('/cook tells what to cook for it.');
   const wishes = house.trips.wishes(trip.id).length;
   lines.push(
     `${wishes === 0 ? 'No wishes yet' : sayCount(wishes, 'wish', 'wishes')}: /want soup saturday dinner. Then /pick.`,
   );
   return lines;
+}
+
+function countKind(
+  house: House,
+  trip: Trip,
+  meals: readonly SlotMeal[],
+  said: string,
+): { line: string; isShort: boolean }[] {
+  const portion = new Map(house.eaters.all().map((eater) => [eater.id, eater.portion]));
+  const needed = trip.slots
+    .filter(({ meal }) => meals.includes(meal))
+    .flatMap((slot) => slot.eaters.map((id) => portion.get(id) ?? 1))
+    .reduce((sum, p) => sum + p, 0);
+  if (needed === 0) return [];
+  seeStock(house);
+  const carry: readonly Occasion[] = meals.flatMap((meal) => carriers[meal]);
+  const isFor = (batch: number): boolean =>
+    usesOf(house, batchSeen(house, batch).batch.recipe).is.some((use) => carry.includes(use));
+  const servings = (batch: number, dryG: number): number => {
+    const { facts } = batchSeen(house, batch);
+    return facts.dryG === null ? 0 : pouchFacts(dryG, { ...facts, dryG: facts.dryG }).servings;
+  };
+  const free = house.pouches
+    .shelves()
+    // As /pick takes them: shown to be dry, and not past by the first day.
+    .filter(
+      (shelf) => shelf.checked && (shelf.bestByOn ?? trip.startsOn) >= trip.startsOn && isFor(shelf.batch),
+    );
+  const there = free.reduce((sum, shelf) => sum + servings(shelf.batch, shelf.dryG), 0);
+  const pouches = free.reduce((sum, shelf) => sum + shelf.numbers.length, 0);
+  const here = new Set(house.trips.held(null).flatMap((h) => (h.trip === trip.id ? [h.pouch] : [])));
+  const kept = here.size === 0 ? [] : house.pouches.inStock().filter((p) => here.has(p.id) && isFor(p.batch));
+  const held = kept.reduce((sum, pouch) => sum + servings(pouch.batch, pouch.dryG), 0);
+  const short = needed - held - there;
+  const parts = [
+    `${sayNumber(needed)} ${needed === 1 ? 'portion' : 'portions'} needed`,
+    ...(kept.length > 0 ? [`${sayNumber(held)} kept in ${sayCount(kept.length, 'pouch', 'pouches')}`] : []),
+    pouches > 0
+      ? `${sayNumber(there)} servings free in ${sayCount(pouches, 'pouch', 'pouches')}`
+      : 'nothing free in stock is for it',
+    ...(short > 0.1 ? [`short by about ${sayNumber(short)}`] : []),
+  ];
+  return [{ line: `For ${said}: ${parts.join(', ')}.`, isShort: short > 0.1 }];
 }

@@ -1,13 +1,16 @@
-import { type Eater, type Slot, slotMeals, type Trip } from '#core/records.ts';
+import { DateTime } from 'luxon';
+import { type Eater, type Pouch, type Slot, slotMeals, type Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { NewEater } from '#store/eaters.ts';
 import type { NewSlot, NewTrip } from '#store/trips.ts';
 import type { Days } from '#words/days.ts';
-import { sayList } from '#words/say.ts';
+import { sayCodes, sayCount, sayList } from '#words/say.ts';
 import type { SlotChange } from '#words/trip-change.ts';
+import type { DayEffort } from '#words/trip-efforts.ts';
 import { type Company, isThere, type MealsOfTrip, slotsOf } from '#words/trip-parts.ts';
 import type { House } from './house.ts';
 import { nameKey } from './figures.ts';
+import { saySlot } from './trips.ts';
 
 /** Everyone who eats here. Members who were never recorded as eaters are taken in, with nothing kept from them. */
 export function everyone(house: House, company: Company, remarks: string[]): Eater[] {
@@ -125,7 +128,58 @@ function mealsBefore(trip: Trip | undefined): MealsOfTrip | undefined {
   return { each, first: trip.slots[0]!.meal, last: trip.slots.at(-1)!.meal };
 }
 
-/** Makes the slots as wanted; what falls away gives its pouches and wishes back, and that is said. */
+/**
+ * Moves every meal of a trip by as many days as the trip moves, with who is there, what is wished for, kept and told of
+ * the day.
+ * @returns the trip as it is then; undefined when the days do not move as a whole
+ */
+export function moveTrip(
+  house: House,
+  trip: Trip,
+  days: Days,
+  meals: MealsOfTrip | undefined,
+  remarks: string[],
+): Trip | undefined {
+  const day = (iso: string) => DateTime.fromISO(iso, { zone: 'UTC' });
+  const by = day(days.startsOn).diff(day(trip.startsOn), 'days').days;
+  if (by === 0 || meals !== undefined || day(days.endsOn).diff(day(trip.endsOn), 'days').days !== by)
+    return undefined;
+  house.trips.move(trip, (onDay) => day(onDay).plus({ days: by }).toISODate()!);
+  const wishes = house.trips.wishes(trip.id).length;
+  const held = house.trips.held(trip.id).filter((h) => h.came === null).length;
+  const along = [
+    ...(wishes > 0 ? [sayCount(wishes, 'wish', 'wishes')] : []),
+    ...(held > 0 ? [sayCount(held, 'kept pouch', 'kept pouches')] : []),
+  ];
+  if (along.length > 0) remarks.push(`Moved along: ${sayList(along)}.`);
+  return house.trips.all().find(({ id }) => id === trip.id);
+}
+
+/** Records how hard days are; what was told of a day that fell away goes with it. @throws Refusal 'outside-trip' */
+export function tellEfforts(house: House, trip: number, days: Days, efforts: readonly DayEffort[]): void {
+  const told =
+    house.trips
+      .all()
+      .find(({ id }) => id === trip)
+      ?.efforts.keys() ?? [];
+  for (const onDay of [...told].filter((one) => one < days.startsOn || one > days.endsOn))
+    house.trips.effort(trip, onDay, null);
+  for (const { onDay: dayFrom, effort } of efforts) {
+    const onDay = dayFrom(days.startsOn);
+    if (onDay !== null && (onDay < days.startsOn || onDay > days.endsOn))
+      throw new Refusal(
+        'outside-trip',
+        `${onDay} is not a day of this trip, which goes from ${days.startsOn} to ${days.endsOn}.`,
+      );
+    const first = DateTime.fromISO(days.startsOn, { zone: 'UTC' });
+    const count = DateTime.fromISO(days.endsOn, { zone: 'UTC' }).diff(first, 'days').days + 1;
+    const every = Array.from({ length: count }, (_, i) => first.plus({ days: i }).toISODate()!);
+    for (const one of onDay === null ? every : [onDay])
+      house.trips.effort(trip, one, effort === 'walk' ? null : effort);
+  }
+}
+
+/** Makes the slots as wanted; what falls away gives its pouches back and leaves its wishes open, and that is said. */
 export function settle(
   house: House,
   trip: number,
@@ -134,8 +188,9 @@ export function settle(
 ): string[] {
   const remarks: string[] = [];
   const same = (a: NewSlot, b: NewSlot) => a.onDay === b.onDay && a.meal === b.meal;
-  let freed = 0;
+  const stock = house.pouches.inStock();
   for (const slot of before.filter((old) => !wanted.some((w) => same(w, old)))) {
+    const lost: Pouch[] = [];
     for (const held of house.trips.held(trip).filter((h) => h.slot === slot.id)) {
       if (held.packed)
         throw new Refusal(
@@ -143,10 +198,16 @@ export function settle(
           'A pouch for a meal that would fall away is packed already. Take it out with /pack first.',
         );
       house.trips.releaseOne(held.id);
-      freed += 1;
+      lost.push(...stock.filter(({ id }) => id === held.pouch));
     }
-    for (const wish of house.trips.wishes(trip).filter((w) => w.slot === slot.id))
-      house.trips.dropWish(wish.id);
+    if (lost.length > 0) remarks.push(`Free again: ${sayCodes(lost)}, kept for ${saySlot(slot)}.`);
+    const names = new Map(house.recipes.names().map((name) => [nameKey(name), name]));
+    const opened = house.trips.wishes(trip).filter((w) => w.slot === slot.id);
+    for (const wish of opened) house.trips.openWish(wish.id);
+    if (opened.length > 0)
+      remarks.push(
+        `Wished for at ${saySlot(slot)} and now at any meal: ${sayList([...new Set(opened.map((w) => names.get(w.mealKey) ?? w.mealKey))])}.`,
+      );
     house.trips.dropSlot(slot);
   }
   for (const slot of wanted) {
@@ -158,6 +219,5 @@ export function settle(
     for (const eater of old.eaters) if (!slot.eaters.includes(eater)) house.trips.unseat(old.id, eater);
     for (const eater of slot.eaters) if (!old.eaters.includes(eater)) house.trips.seat(old.id, eater);
   }
-  if (freed > 0) remarks.push(`${freed} kept pouches are free again.`);
   return remarks;
 }

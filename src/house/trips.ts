@@ -63,3 +63,11 @@ export function slotLines(slots: readonly Slot[], eaters: readonly Eater[]): str
     return `${sayDayOf(onDay)}: ${groups.map((g) => `${sayList(g.meals)} for ${g.eaters}`).join('; ')}`;
   });
 }
+
+const effortWords = { rest: 'a day of rest', walk: 'a walk', hard: 'a hard day' } as const;
+
+/** 'Sun 13 Jun is a hard day.' Days nobody spoke of are walked. */
+export function effortLines(trip: Trip): string[] {
+  const told = [...trip.efforts].map(([onDay, effort]) => `${sayDayOf(onDay)} is ${effortWords[effort]}`);
+  return told.length === 0 ? [] : [`${sayList(told)}.`];
+}

@@ -63,6 +63,8 @@ export function tripStore(db: Db) {
      VALUES (:household, :trip, :eater, :mealKey, :slot, :byMember, :atMs)`,
   );
   const dropWish = db.prepare('DELETE FROM wish WHERE household = ? AND id = ?');
+  const openWish = db.prepare('UPDATE OR IGNORE wish SET slot = NULL WHERE household = ? AND id = ?');
+  const moveSlot = db.prepare('UPDATE slot SET on_day = ? WHERE household = ? AND id = ?');
   const held = db.prepare(
     `SELECT id, trip, slot, pouch, eaters_json AS eatersJson, packed, came FROM promise WHERE household = :household
        AND (trip = :trip OR :trip IS NULL) AND (came IS NULL OR :trip IS NOT NULL) ORDER BY slot, pouch`,
@@ -149,6 +151,20 @@ export function tripStore(db: Db) {
     wishes: (trip: number): Wish[] => wishes.all(trip) as Wish[],
     wish: (trip: number, wish: Omit<Wish, 'id'>, atMs: number): void =>
       void addWish.run({ household, trip, atMs, ...wish }),
+    /** A wish for a slot becomes one for any time; where there is one already, it is the same. */
+    openWish: (wish: number): void => {
+      if (openWish.run(household, wish).changes === 0) dropWish.run(household, wish);
+    },
+    /** Moves every slot and what is told of days; nobody's seat, wish or pouch changes. */
+    move: (trip: Trip, to: (onDay: string) => string): void => {
+      const [first] = trip.slots;
+      // One day of a trip must be free before another moves there.
+      const isLater = first !== undefined && to(first.onDay) > first.onDay;
+      for (const { id, onDay } of isLater ? trip.slots.toReversed() : trip.slots)
+        moveSlot.run(to(onDay), household, id);
+      for (const onDay of trip.efforts.keys()) dropEffort.run(household, trip.id, onDay);
+      for (const [onDay, effort] of trip.efforts) putEffort.run(household, trip.id, to(onDay), effort);
+    },
     dropWish: (id: number): void => void dropWish.run(household, id),
     /** Pouches held for one trip, whatever became of them; without a trip, all that are still held. */
     held: (trip: number | null): HeldPouch[] =>

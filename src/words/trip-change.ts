@@ -1,6 +1,7 @@
 import { DateTime } from 'luxon';
 import type { SlotMeal } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
+import { Ambiguous } from './ambiguous.ts';
 import { lengthAt, mentions } from './day-mentions.ts';
 import type { Days } from './days.ts';
 import type { Names } from './part.ts';
@@ -73,6 +74,23 @@ const shifts: Readonly<Record<string, readonly [start: number, end: number]>> = 
   earlier: [-1, -1],
 };
 
+/** A length and nothing else, as in 'move it by a week', does not say which way. */
+function askWhichWay(reading: Reading, from: number, to: number): void {
+  const isAlone = [...reading.left()].every(
+    (i) => (i >= from && i <= to) || ['by', 'move', 'moved', 'shift'].includes(reading.all[i]!.plain),
+  );
+  if (!isAlone) return;
+  const place = { from: reading.all[from]!.from, to: reading.all[to]!.to };
+  const length = reading.text.slice(place.from, place.to);
+  throw new Ambiguous(
+    `Is the trip ${length} later or earlier?`,
+    ['later', 'earlier'].map((way) => ({
+      label: `${length} ${way}`,
+      request: reading.rewritten([{ ...place, into: `${length} ${way}` }]),
+    })),
+  );
+}
+
 /** 'Until 15 June', 'from 11 June', 'a day longer', 'two days later': what is told of one end alone. */
 export function daysChanged(reading: Reading, names: Names, known: Days): Days | undefined {
   const day = (iso: string) => DateTime.fromISO(iso, { zone: names.zone });
@@ -80,6 +98,7 @@ export function daysChanged(reading: Reading, names: Names, known: Days): Days |
   for (const index of reading.left()) {
     const length = lengthAt(reading, index);
     const shift = length && shifts[reading.at(length.to + 1)?.plain ?? ''];
+    if (length && !shift) askWhichWay(reading, index, length.to);
     if (!shift) continue;
     for (let i = index; i <= length.to + 1; i++) reading.take(i);
     days = {

@@ -71,9 +71,9 @@ test('"next friday" is asked about', () => {
 
 test('only what was shown to be dry and is sound counts as free: 2 and 6 pouches, neither B3-1 nor one found loose', () => {
   const house = openSeason();
-  expect(house.say('/trip heron lake')).toContain('Free in stock: 9.48 servings in 8 pouches.');
+  expect(house.say('/trip heron lake')).toContain('9.48 servings free in 8 pouches');
   house.say('/found B4-2 loose');
-  expect(house.say('/trip heron lake')).toContain('Free in stock: 8.48 servings in 7 pouches.');
+  expect(house.say('/trip heron lake')).toContain('8.48 servings free in 7 pouches');
 });
 
 refuses([
@@ -96,4 +96,71 @@ test('two members of one name are two eaters', () => {
   });
   expect(answer).toContain('Ana and Ana 2');
   expect(house.faults).toEqual([]);
+});
+
+test('a trip moved as a whole keeps who is there, wishes, kept pouches and how hard its days are', async () => {
+  const house = openSeason();
+  house.say('/trip Heron Lake Rosa only sunday');
+  house.say('/trip Heron Lake sunday hard climb');
+  house.say('/want soup saturday dinner for Ben');
+  await house.ask('/pick keep');
+  const kept = house.db.prepare('SELECT count(*) FROM promise').pluck();
+  const before = kept.get() as number;
+  for (const typed of ['/trip Heron Lake a week later', '/trip Heron Lake 19-21 June']) {
+    const answer = house.say(typed);
+    expect(answer).toContain('Sat 19 Jun: dinner for Ana, Ben and Noa');
+    expect(answer).toContain('Sun 20 Jun is a hard day.');
+    expect(answer).toContain(`Moved along: 1 wish and ${before} kept pouches.`);
+    expect(house.say('/want')).toContain('for Ben, Sat 19 Jun dinner');
+    expect(kept.get()).toBe(before);
+    house.say('/undo');
+  }
+  // A day earlier: each day moves to where another was.
+  expect(house.say('/trip Heron Lake 11-13 June')).toContain('Fri 11 Jun: dinner for Ana, Ben and Noa');
+  expect(house.faults).toEqual([]);
+});
+
+test('what hangs on a meal that falls away is named: its pouches are free, its wishes stay open', async () => {
+  const house = openSeason();
+  house.say('/want soup saturday dinner for Ben');
+  await house.ask('/pick keep');
+  const answer = house.say('/trip Heron Lake 13-14 June');
+  expect(answer).toMatch(/Free again: B\d-\d.*, kept for Sat 12 Jun dinner\./);
+  expect(answer).toContain('Wished for at Sat 12 Jun dinner and now at any meal: Barley soup.');
+  expect(house.say('/want')).toMatch(/for Ben$/);
+});
+
+test('which way a trip moves is asked', () => {
+  const house = openSeason();
+  expect(house.say('/trip Heron Lake by a week')).toContain('later or earlier?');
+  expect(house.press(1)).toContain('Sat 19 Jun');
+});
+
+// Of 2700 kcal a day, 30 % at dinner: 810; a day of rest asks for 0.9 of it, a hard one for 1.15 (published sources).
+test.each([
+  ['/trip Swan Bay 12-13 June dinner for Ben', 'Sat 0 of 810 kcal'],
+  ['/trip Swan Bay 12-13 June dinner for Ben, saturday hard climb', 'Sat 0 of 930 kcal'],
+  ['/trip Swan Bay 12-13 June dinner for Ben, saturday rest', 'Sat 0 of 730 kcal'],
+  ['/trip Swan Bay 12-13 June dinner for Ben, hard days', 'Sat 0 of 930 kcal'],
+])('%s: %s', async (typed, says) => {
+  const house = openTestHouse('2027-04-03 08:00');
+  house.say('/eater me', 'Ben');
+  house.say(typed, 'Ben');
+  expect(await house.ask('/pick', 'Ben')).toContain(says);
+});
+
+test('a place may be called after rest', () => {
+  expect(openSeason().say('/trip Rest Lake 12-14 June dinner')).toContain('Rest Lake, Sat 12 Jun');
+});
+
+test('somebody with a like name is not the one who stays at home', () => {
+  const house = openSeason();
+  house.say('/eater Oma adult');
+  house.say('/eater Omar adult');
+  house.press(2);
+  house.say('/trip Swan Bay 12-13 June dinner for all');
+  expect(house.say('/trip Swan Bay without Oma')).toContain('dinner for Ana, Ben, Noa, Rosa and Omar');
+  const before = house.dump();
+  expect(house.say('/trip Swan Bay without Opa')).toContain('Opa');
+  expect(house.dump()).toBe(before);
 });
