@@ -42,7 +42,8 @@ const company = new Set([
 export function dayEfforts(reading: Reading, names: Names): DayEffort[] {
   const found: DayEffort[] = [];
   const plain = (i: number): string => reading.at(i)?.plain ?? '';
-  for (const index of [...reading.left()]) {
+  const all = [...reading.left()];
+  for (const index of all) {
     const effort = words[plain(index)];
     if (effort === undefined) continue;
     const [from, to] = stretch(plain, index);
