@@ -2,6 +2,7 @@ import { command } from '#chat/command.ts';
 import { houseSettings, settingNamed } from '#settings/house-settings.ts';
 import { Refusal } from '#core/refusal.ts';
 import { optional, part } from '#words/parts.ts';
+import { movedLines, redateStock } from '#house/keeping.ts';
 
 /** One setting and its new value. */
 const change = part('a setting and its value, such as altitude 340 m', (reading, names) => {
@@ -33,12 +34,12 @@ export default command({
   records: true,
   takes: { change: optional(change) },
   run: ({ change: told }, house) => {
-    if (!told) return { settings: house.settings, told };
+    if (!told) return { settings: house.settings, told, moved: [] };
     for (const { name, value } of told.changes)
       house.told.set(name, typeof value === 'function' ? value(house.settings) : value);
-    return { settings: house.told.all(), told: told.setting };
+    return { settings: house.told.all(), told: told.setting, moved: redateStock(house, house.settings) };
   },
-  say: ({ settings, told }) => {
+  say: ({ settings, told, moved }) => {
     if (!told) {
       return {
         group: [
@@ -48,6 +49,9 @@ export default command({
         ].join('\n'),
       };
     }
-    return { group: `Noted: ${told.say(settings)}.`, did: `set ${told.say(settings)}` };
+    return {
+      group: [`Noted: ${told.say(settings)}.`, ...movedLines(moved)].join('\n'),
+      did: `set ${told.say(settings)}`,
+    };
   },
 });

@@ -1,10 +1,8 @@
 import { command } from '#chat/command.ts';
 import type { Vouched } from '#core/dry-verdict.ts';
-import { type BatchFacts, type PouchFacts, pouchFacts } from '#core/meal.ts';
-import { pouchVolumeMl } from '#core/oxygen.ts';
+import type { BatchFacts } from '#core/meal.ts';
 import type { Batch } from '#core/records.ts';
-import { type SealingPlan, sealingPlan } from '#core/sealing-plan.ts';
-import { correctionFor } from '#house/corrections.ts';
+import { fill, type Filled, type How, howSealed } from '#house/filling.ts';
 import { driedFacts } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { leftLines, mixNow } from '#house/mixing.ts';
@@ -12,33 +10,18 @@ import { absorberLine, bestByLine, fitLines } from '#house/sealing.ts';
 import { takeDry } from '#house/take-dry.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import { vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
-import { firstAbsorberCaution } from '#words/cautions.ts';
+import { firstAbsorberCaution, notForLongCaution } from '#words/cautions.ts';
 import { localDays } from '#words/local-days.ts';
 import { mixHolds, noWaterFor } from '#words/mixed-words.ts';
 import type { MixtureTold } from '#words/mixture.ts';
-import { flag, flatSizeMm, measure, optional, type PouchGroup, servings } from '#words/parts.ts';
+import { flag, measure, optional, servings } from '#words/parts.ts';
+import { kindNamed, material, pouchSaid } from '#words/pouch-parts.ts';
 import { containsLines, eatenDryPhrase, rawCaution, uncheckedCaution } from '#words/phrases.ts';
-import { type FillTold, fillTold, pouchVolume, withoutAbsorber } from '#words/seal-parts.ts';
+import { type FillTold, fillTold, withoutAbsorber } from '#words/seal-parts.ts';
 import { sayCodes, sayCount, sayG, sayList, sayNumber, sayWater } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 import { howBatchEaten, soakedAlong } from '#house/eating.ts';
-
-/** How the pouches are sealed, whatever goes in. */
-interface How {
-  readonly sealedAtMs: number;
-  readonly toldMl: number | null;
-  readonly measuredMl: number | null;
-  readonly isRigid: boolean;
-  readonly withAbsorber: boolean;
-}
-
-/** Pouches of one weight, filled and recorded. */
-interface Filled {
-  readonly codes: readonly { readonly batch: number; readonly no: number; readonly isMixed: boolean }[];
-  readonly eachDryG: number;
-  readonly plan: SealingPlan;
-  readonly figures: PouchFacts;
-}
+import { cautionLines } from '#house/caution-lines.ts';
 
 /** What was sealed, to be told. */
 interface Sealed {
@@ -80,9 +63,9 @@ export default command({
     measuredMl: optional(
       measure('volume', 'the sealed pouch in water, such as pressed 430 ml', 'pressed', 'measured'),
     ),
-    rigid: flag('jar', 'tin', 'can'),
-    size: optional(flatSizeMm),
-    volumeMl: optional(pouchVolume),
+    kindName: kindNamed,
+    pouch: pouchSaid,
+    material,
     at: pastMoment,
     unchecked: flag('unchecked'),
     withoutAbsorber: optional(withoutAbsorber),
@@ -91,13 +74,7 @@ export default command({
     pouchWord: flag('pouch', 'pouches', 'bag', 'bags'),
   },
   run: (asked, house) => {
-    const how: How = {
-      sealedAtMs: asked.at ?? house.nowMs,
-      toldMl: (asked.size ? pouchVolumeMl(asked.size.a, asked.size.b) : asked.volumeMl) ?? null,
-      measuredMl: asked.measuredMl ?? null,
-      isRigid: asked.rigid === true,
-      withAbsorber: !asked.withoutAbsorber,
-    };
+    const how = howSealed(asked, house);
     const first = house.pouches.inStock().every(({ absorberMl }) => absorberMl === null);
     const sealed =
       asked.fill.is === 'mixed'
@@ -107,6 +84,7 @@ export default command({
       ...sealed,
       eaten: howBatchEaten(house, sealed.batch),
       alongside: soakedAlong(house, sealed.batch),
+      early: notForLongCaution(cautionLines(sealed.batch.recipe, house.foods)),
       shown: mealOfBatch(house, sealed.batch.no),
       sealedOn: localDays(house.settings.zone).dayOf(how.sealedAtMs),
       isFirstAbsorber: first && sealed.filled.some(({ plan }) => plan.absorber !== null),
@@ -124,6 +102,7 @@ export default command({
     isServingsGuessed,
     eaten,
     alongside,
+    early,
     shown,
     sealedOn,
     isFirstAbsorber,
@@ -155,6 +134,7 @@ export default command({
     if (alongside.length > 0)
       lines.push(`${sayList(alongside)}: eaten dry alone, soaked here with the rest.`);
     if (mix) lines.push(...containsLines(facts.recipe));
+    if (isDry) lines.push(...early);
     if (vouched) lines.push(vouchedPhrase(vouched, settings));
     if (isFirstAbsorber) lines.push(firstAbsorberCaution);
     if (!isDry) lines.push(uncheckedCaution);
@@ -176,8 +156,16 @@ function sealOne(
   unchecked: boolean,
 ): Sealed {
   const each = groups.flatMap(({ count, eachDryG }) => Array.from({ length: count }, () => eachDryG));
-  const { batch, facts, isDry, vouched, leftG } = takeDry(house, no, each, how.sealedAtMs, unchecked);
-  const filled = groups.map((group) => fill(house, how, batch, facts, group, isDry, null));
+  const { batch, facts, isDry, isMeasuredDry, vouched, leftG } = takeDry(
+    house,
+    no,
+    each,
+    how.sealedAtMs,
+    unchecked,
+  );
+  const filled = groups.map((group) =>
+    fill(house, how, batch, facts, group, { isDry, isMeasuredDry, fatFraction: null }),
+  );
   const left =
     leftG <= house.settings.scaleG
       ? `Nothing of B${batch.no} is left.`
@@ -200,48 +188,11 @@ function sealMixed(
   return {
     batch,
     facts,
-    filled: [fill(house, how, batch, facts, group, isDry, least.fatFraction)],
+    filled: [fill(house, how, batch, facts, group, { ...mixed, fatFraction: least.fatFraction })],
     isDry,
     vouched: mixed.taken.find(({ part: { vouched } }) => isDry && vouched !== null)?.part.vouched ?? null,
     left: leftLines(mixed, house.settings),
     least: least.called,
     isServingsGuessed: feeds === undefined,
   };
-}
-
-/** Records pouches of one weight, with what goes into them and how long they are planned to keep. */
-function fill(
-  house: House,
-  how: How,
-  batch: Batch,
-  facts: BatchFacts & { readonly dryG: number },
-  { count, eachDryG }: PouchGroup,
-  isDry: boolean,
-  fatFraction: number | null,
-): Filled {
-  const { settings } = house;
-  const figures = pouchFacts(eachDryG, facts, correctionFor(house, batch).correction);
-  const plan = sealingPlan(eachDryG, facts, {
-    ...settings,
-    ...how,
-    pouchMl: how.toldMl ?? settings.pouch?.volumeMl ?? null,
-    waterMl: figures.waterMl,
-    isDry,
-    fatFraction,
-    sealedOn: localDays(settings.zone).dayOf(how.sealedAtMs),
-  });
-  const numbers = house.pouches.seal(
-    batch.id,
-    Array.from({ length: count }, () => ({
-      dryG: eachDryG,
-      sealedAtMs: how.sealedAtMs,
-      checked: isDry,
-      volumeMl: plan.volumeMl,
-      absorberMl: plan.absorber?.sizeMl ?? null,
-      absorberCount: plan.absorber?.count ?? null,
-      bestByOn: plan.bestByOn,
-    })),
-  );
-  const isMixed = batch.mix !== null;
-  return { codes: numbers.map((no) => ({ batch: batch.no, no, isMixed })), eachDryG, plan, figures };
 }

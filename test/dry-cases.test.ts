@@ -9,7 +9,7 @@ const pdfOf = (house: TestHouse) => Buffer.from(house.last[0]!.reply.files![0]!.
 /** Grits and water: 555 g of solids in 2800 g on four trays; 2245 g of water. */
 function loadedStew(raw = '', first = '600 g red lentils'): TestHouse {
   const house = openTestHouse('2027-04-01 08:00');
-  house.say('/house pouch 20 x 30 cm');
+  house.say('/house pouch 20 x 30 cm foil');
   house.say('/house absorbers 100 300 500 ml');
   house.say(`/recipe Stew, 8 servings: ${first}; 2.4 l water`);
   house.say(`/batch stew ${raw} trays 700 700 700 700 g`);
@@ -100,7 +100,7 @@ describe('what may stand against the balance', () => {
     const house = wet();
     expect(house.say('/seal 6 x 95 g B1')).toContain('is not shown to be dry');
     house.say('/recipe stew line 1: 680 g red lentils');
-    expect(house.say('/seal 6 x 95 g B1')).toContain('Best by Mar 2030');
+    expect(house.say('/seal 6 x 95 g B1')).toContain('Best by Mar 2029');
   });
   test('a jar at 24 % and then a word in words, and it is shown for ever after', async () => {
     const house = wet();
@@ -168,7 +168,7 @@ describe('a line put right after sealing', () => {
   const sealed = () => {
     const house = loadedStew();
     weighedTwice(house, 143);
-    expect(house.say('/seal 6 x 90 g B1')).toContain('Best by Mar 2030');
+    expect(house.say('/seal 6 x 90 g B1')).toContain('Best by Mar 2029');
     house.say('/eater me');
     house.say('/trip Heron Lake 12-13 June dinner for all');
     return house;
@@ -188,7 +188,7 @@ describe('a line put right after sealing', () => {
     expect(await house.ask('/pack')).toMatch(/B1-\d.*: UNCHECKED; not for a trip/);
     expect(await house.ask('/pick')).toContain('nothing is in stock');
     house.say('/undo');
-    expect(house.say('/pouch B1-1')).toContain('Best by Mar 2030');
+    expect(house.say('/pouch B1-1')).toContain('Best by Mar 2029');
   });
 });
 
@@ -197,13 +197,13 @@ test('a check weight put right after sealing takes date and absorber too, and a 
   weighedTwice(house, 143);
   house.say('/seal 6 x 90 g B1');
   house.say('/fix B1 tray 2 144 g');
-  expect(house.say('/pouch B1-1')).toContain('Best by Mar 2030');
+  expect(house.say('/pouch B1-1')).toContain('Best by Mar 2029');
   house.say('/fix B1 tray 2 150 g');
   const card = house.say('/pouch B1-1');
   expect(card).toContain('UNCHECKED: sealed as dry');
   expect(card).not.toMatch(wetSigns);
   house.say('/undo');
-  expect(house.say('/pouch B1-1')).toContain('Best by Mar 2030');
+  expect(house.say('/pouch B1-1')).toContain('Best by Mar 2029');
 });
 
 describe('steady does not last', () => {

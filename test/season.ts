@@ -22,7 +22,7 @@ function playSeason(): { now: string; file: Buffer } {
   };
   told('/house dryer 4 trays 20 x 45 cm 4 kg');
   told('/house tray weight 512 g');
-  told('/house pouch 20 x 30 cm');
+  told('/house pouch 20 x 30 cm foil');
   told('/house absorbers 100 300 500 ml');
   told('/recipe Barley soup, 6 servings: 300 g pearl barley; 4 carrots; 1 l vegetable stock; 1 tsp salt');
   told(

@@ -110,6 +110,9 @@ export function namesOf(
     },
     earlier,
     lastRecorded,
+    get pouchKinds() {
+      return house.settings.pouchKinds.map(({ name }) => name);
+    },
     get trips() {
       return once('trips', () => tripsOpen(house).map((trip) => trip.place));
     },

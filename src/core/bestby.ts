@@ -1,24 +1,31 @@
+import { barrierMonths, type Material } from './barrier.ts';
 import { inRange } from './ranges.ts';
 import { between, above } from './within.ts';
 
 /**
- * Chosen, and cautious: months at 20 °C with an absorber, by fat in the dry matter, on straight lines between these. No
- * government or university figure exists for home freeze-dried meals; fat is what turns first. The points lie in the
- * middle of the steps that were here before: a gram of oil no longer halves a date.
+ * Chosen, and cautious: the longest plan at 20 °C with an absorber, months. No published study stands behind more for
+ * home freeze-dried meals; many packed meals do not hold beyond two years. Clear bags let oxygen and moisture in.
+ * @source nasa-2014
  */
-const monthsAtFat: readonly (readonly [fatFraction: number, months: number])[] = [
-  [0.05, 36],
-  [0.15, 18],
-  [0.275, 9],
-  [0.5, 4],
+const longestMonths = { tightMeasured: 36, tight: 24, clear: 12 } as const;
+
+/**
+ * Chosen: what fat leaves of the longest plan, on straight lines between these shares of the dry matter. Fat is what
+ * turns first where no oxygen comes in.
+ */
+const shareAtFat: readonly (readonly [fatFraction: number, share: number])[] = [
+  [0.05, 1],
+  [0.15, 0.5],
+  [0.275, 0.25],
+  [0.5, 1 / 9],
 ];
 
-function monthsByFat(fatFraction: number): number {
-  const next = monthsAtFat.findIndex(([fat]) => fatFraction <= fat);
-  if (next === 0) return monthsAtFat[0]![1];
-  if (next < 0) return monthsAtFat.at(-1)![1];
-  const [[fromFat, fromMonths], [toFat, toMonths]] = [monthsAtFat[next - 1]!, monthsAtFat[next]!];
-  return fromMonths + ((fatFraction - fromFat) / (toFat - fromFat)) * (toMonths - fromMonths);
+function shareByFat(fatFraction: number): number {
+  const next = shareAtFat.findIndex(([fat]) => fatFraction <= fat);
+  if (next === 0) return shareAtFat[0]![1];
+  if (next < 0) return shareAtFat.at(-1)![1];
+  const [[fromFat, from], [toFat, to]] = [shareAtFat[next - 1]!, shareAtFat[next]!];
+  return from + ((fatFraction - fromFat) / (toFat - fromFat)) * (to - from);
 }
 
 const referenceC = 20;
@@ -28,70 +35,122 @@ export const planningQ10 = 2;
 const hotC = 30;
 /** @source dla-rations-2016 */
 export const hotQ10 = 5;
-const lowQ10 = 1.5;
-const highQ10 = 3;
 const mostMonths = 60;
 const coolerAtMost = 2;
+/** Chosen. */
 const withoutAbsorber = { share: 1 / 4, mostMonths: 6 };
 
-export interface BestBy {
-  /** Planning months from sealing. */
-  readonly months: number;
-  /** What Q10 from 1.5 to 3 would make of it, same limits. */
-  readonly lowMonths: number;
-  readonly highMonths: number;
-  /** The policy's figure at 20 °C, before temperature. */
-  readonly at20Months: number;
-  /** What decided it, for the answer. */
+/** All that a planning date rests on, as a pouch was sealed. */
+export interface Kept {
+  /** null: nobody said; counted as a clear bag. */
+  readonly material: Material | null;
+  /** Both sides of the pouch, cm²; null where its size is not known. */
+  readonly areaCm2: number | null;
+  /** A hygrometer in a jar with the food showed it dry before it was sealed. */
+  readonly isMeasuredDry: boolean;
+  /** Fat of the dry matter, 0 to 1; of what keeps least in a mixture. */
   readonly fatFraction: number;
-  readonly storageC: number;
   readonly absorber: boolean;
+  /** What the absorber can take up beyond the pouch's own oxygen, ml; null where that is not known. */
+  readonly spareMl: number | null;
+}
+
+const isTight = (material: Material | null): boolean => material !== null && material !== 'clear';
+
+/** The longest plan for how it is packed, before fat and temperature, months. */
+function packedMonths({ material, isMeasuredDry }: Kept): number {
+  if (!isTight(material)) return longestMonths.clear;
+  return isMeasuredDry ? longestMonths.tightMeasured : longestMonths.tight;
+}
+
+/** Longest that the wall allows, months. */
+function wallMonths(kept: Kept, storageC: number): number {
+  const { material, areaCm2, spareMl } = kept;
+  if (isTight(material)) return mostMonths;
+  if (spareMl === null || areaCm2 === null) return longestMonths.clear;
+  // Once the absorber is spent the pouch is as one without.
+  const spent = keepsMonths({ ...kept, absorber: false }, storageC);
+  return Math.min(longestMonths.clear, Math.max(spent, barrierMonths(spareMl, 'clear', areaCm2)));
 }
 
 /**
- * How long a sealed pouch of a steady batch is planned to keep: by fat, corrected for storage temperature. It is a
- * planning figure: it knows nothing of food that was never dry or of a torn pouch. The caller refuses it to a batch
- * that is not steady.
- * @param fatFraction fat of the dry matter, 0 to 1
+ * How long a sealed pouch of a steady batch is planned to keep at one temperature: by the wall and how dry it was
+ * measured, then by fat, then by storage temperature. It is a planning figure: it knows nothing of food that was never
+ * dry or of a torn pouch. The caller refuses it to a batch that is not steady.
  * @param storageC where it is kept, °C, −40 to 50
- * @param absorber whether one is sealed in
- * @returns months, at most 60, without absorber at most 6; cooler storage at most doubles the figure at 20 °C
+ * @returns months, at most 60, in clear bags at most 12, without absorber at most 6; cooler storage at most doubles the
+ * figure at 20 °C
  * @throws Refusal 'impossible-fat' or 'impossible-temperature'
  * @source labuza-q10
  */
-export function bestBy(fatFraction: number, storageC: number, absorber: boolean): BestBy {
-  between('impossible-fat', 'The share of fat', fatFraction, 0, 1, '');
+export function keepsMonths(kept: Kept, storageC: number): number {
+  between('impossible-fat', 'The share of fat', kept.fatFraction, 0, 1, '');
   inRange('impossible-temperature', 'storageC', storageC);
-  const at20Months = monthsByFat(fatFraction) * (absorber ? 1 : withoutAbsorber.share);
-  const cap = absorber ? mostMonths : withoutAbsorber.mostMonths;
-  const at = (q: number) => Math.min(cap, coolerAtMost * at20Months, atStorage(at20Months, storageC, q));
-  const ends = [at(lowQ10), at(planningQ10), at(highQ10)];
-  return {
-    months: at(planningQ10),
-    lowMonths: Math.min(...ends),
-    highMonths: Math.max(...ends),
-    at20Months,
-    fatFraction,
-    storageC,
-    absorber,
-  };
+  const share = kept.absorber ? 1 : withoutAbsorber.share;
+  const at20Months = packedMonths(kept) * shareByFat(kept.fatFraction) * share;
+  const cap = kept.absorber ? wallMonths(kept, storageC) : withoutAbsorber.mostMonths;
+  return Math.min(cap, coolerAtMost * at20Months, atStorage(at20Months, storageC));
 }
 
 /** At storage temperature: by Q10 up to 30 °C, by the steeper one beyond. */
-function atStorage(at20Months: number, storageC: number, q: number): number {
-  if (storageC <= hotC) return shelfMonths(at20Months, referenceC, storageC, q);
-  return shelfMonths(shelfMonths(at20Months, referenceC, hotC, q), hotC, storageC, Math.max(q, hotQ10));
+function atStorage(at20Months: number, storageC: number): number {
+  if (storageC <= hotC) return shelfMonths(at20Months, referenceC, storageC);
+  return shelfMonths(shelfMonths(at20Months, referenceC, hotC), hotC, storageC, hotQ10);
+}
+
+/** A stretch of storage. */
+export interface StorageSpell {
+  readonly months: number;
+  readonly tempC: number;
+}
+
+/**
+ * Months from sealing until the life of a pouch is used up, where it was kept at one temperature after the other: each
+ * stretch uses its time over the life at its temperature.
+ * @param past stretches in their order, months 0 or more
+ * @param nowC where it is kept from then on, °C
+ * @param lifeAt life at a temperature, months
+ * @throws Refusal 'impossible-time' for a time below 0
+ * @source labuza-q10
+ */
+export function monthsUntilUsed(
+  past: readonly StorageSpell[],
+  nowC: number,
+  lifeAt: (tempC: number) => number,
+): number {
+  let left = 1;
+  let gone = 0;
+  for (const { months, tempC } of past) {
+    between('impossible-time', 'The time stored', months, 0, Infinity, 'months');
+    const life = lifeAt(tempC);
+    if (months >= left * life) return gone + left * life;
+    left -= months / life;
+    gone += months;
+  }
+  return gone + left * lifeAt(nowC);
 }
 
 /** Cooler than this lengthens a date no more than it is worth saying, °C. Chosen. */
 const coolC = 12;
 
 /** What would lengthen a planning date. */
-export function whatLengthens(fatFraction: number, storageC: number, absorber: boolean): string[] {
+export type Lengthens =
+  'tell the pouch' | 'foil' | 'a larger absorber' | 'an absorber' | 'a dry jar' | 'less fat' | 'cooler';
+
+/** What would lengthen a planning date, what does most first. */
+export function whatLengthens(kept: Kept, storageC: number): Lengthens[] {
+  const { material, absorber, isMeasuredDry, fatFraction } = kept;
+  const isSpent =
+    absorber &&
+    !isTight(material) &&
+    wallMonths(kept, storageC) < keepsMonths({ ...kept, spareMl: null }, storageC);
   return [
-    ...(absorber ? [] : ['an absorber']),
-    ...(fatFraction > monthsAtFat[0]![0] ? ['less fat'] : []),
-    ...(storageC > coolC ? ['a cooler place'] : []),
+    ...(material === null ? (['tell the pouch'] as const) : material === 'clear' ? (['foil'] as const) : []),
+    ...(absorber ? [] : (['an absorber'] as const)),
+    ...(isSpent && material !== null ? (['a larger absorber'] as const) : []),
+    ...(isTight(material) && !isMeasuredDry && absorber ? (['a dry jar'] as const) : []),
+    ...(fatFraction > shareAtFat[0]![0] ? (['less fat'] as const) : []),
+    ...(storageC > coolC ? (['cooler'] as const) : []),
   ];
 }
 
@@ -163,28 +222,4 @@ export function bestByDay(sealedOn: string, months: number): string {
   const end = endOfItsMonth === to ? to : Date.UTC(reached.getUTCFullYear(), reached.getUTCMonth(), 0);
   const isBefore = end < Date.UTC(year, month - 1, day);
   return new Date(isBefore ? to : end).toISOString().slice(0, 10);
-}
-
-/** A stretch of storage. */
-export interface StorageSpell {
-  readonly months: number;
-  readonly tempC: number;
-}
-
-/**
- * How much of its life a pouch has used up after uneven storage: Σ time / life at that temperature.
- * @param segments stretches of storage, months 0 or more
- * @param rated life at a stated temperature and Q10
- * @returns fraction; 1 and more is past it
- * @throws Refusal as shelfMonths does, 'impossible-time' for a time below 0
- * @source labuza-q10
- */
-export function lifeUsedFraction(
-  segments: readonly StorageSpell[],
-  rated: { readonly months: number; readonly tempC: number; readonly q10?: number },
-): number {
-  return segments.reduce((used, { months, tempC }) => {
-    between('impossible-time', 'The time stored', months, 0, Infinity, 'months');
-    return used + months / shelfMonths(rated.months, rated.tempC, tempC, rated.q10);
-  }, 0);
 }

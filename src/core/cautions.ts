@@ -98,6 +98,21 @@ export function fatty(
   };
 }
 
+const nutGroup = 'Nut and Seed Products';
+
+/**
+ * Meat, eggs, nuts and pearl barley: a leaflet on packs without oxygen keeps them, dried, out of long storage.
+ * @source oxygen-free-leaflet
+ */
+export function notForLong(lines: readonly CautionLine[]): CautionLine[] {
+  return lines.filter(({ tableName, group }) => {
+    const words = wordsOf(tableName ?? '');
+    const isEgg = group === eggGroup && words[0] === 'egg';
+    const isBarley = words[0] === 'barley' && (words as string[]).includes('pearled');
+    return animalGroups.has(group ?? '') || group === nutGroup || isEgg || isBarley;
+  });
+}
+
 /** Sweets that hold water and keep it: honey 17 g, jam 30 g, molasses 22 g per 100 g; sugar 0. @source usda-sr28 */
 const syrupWaterG = 10;
 const sweetsGroup = 'Sweets';

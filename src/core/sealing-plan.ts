@@ -1,4 +1,6 @@
-import { bestBy, bestByDay } from './bestby.ts';
+import { isRigid } from './pouch-kind.ts';
+import type { Material } from './barrier.ts';
+import { bestByDay, type Kept, keepsMonths } from './bestby.ts';
 import { pressurePa, seaLevelPa } from './boiling.ts';
 import {
   type AbsorberChoice,
@@ -26,7 +28,8 @@ export interface SealingPlan {
   readonly noAbsorber: boolean;
   /** ISO day; null for food that was not shown to be dry, which gets none. */
   readonly bestByOn: string | null;
-  readonly fatFraction: number;
+  /** What the date rests on. */
+  readonly kept: Kept;
   readonly storageC: number;
 }
 
@@ -36,8 +39,12 @@ export interface SealingTold {
   readonly pouchMl: number | null;
   /** The sealed pouch measured in water, ml. */
   readonly measuredMl: number | null;
-  /** A jar or a tin: nothing is pressed out of it. */
-  readonly isRigid: boolean;
+  /** What it is made of; null when nobody said. Nothing is pressed out of a jar or a tin. */
+  readonly material: Material | null;
+  /** Both sides together, cm²; null when its size is not known. */
+  readonly areaCm2: number | null;
+  /** A hygrometer in a jar with the food showed it dry. */
+  readonly isMeasuredDry: boolean;
   /** To be poured on it, ml. */
   readonly waterMl: number;
   readonly withAbsorber: boolean;
@@ -84,17 +91,27 @@ export function sealingPlan(
   const airMl = freeAirMl(volumeMl, foodG, density);
   const oxygen = oxygenMl(airMl, pressurePa(told.altitudeM) / seaLevelPa);
   const mayChoose = isDry && told.withAbsorber && told.absorbersMl.length > 0;
+  const absorber = mayChoose ? chooseAbsorber(oxygen, told.absorbersMl, told.absorberSafety) : null;
+  const kept: Kept = {
+    material: told.material,
+    areaCm2: told.areaCm2,
+    isMeasuredDry: told.isMeasuredDry,
+    fatFraction,
+    absorber: told.withAbsorber,
+    spareMl: absorber === null ? null : Math.max(0, absorber.capacityMl - oxygen),
+  };
   return {
     volumeMl,
     room,
-    isTooFull: pouchMl !== null && !told.isRigid && isTooFull(pressedOf(foodG, batch), told.waterMl, pouchMl),
+    isTooFull:
+      pouchMl !== null &&
+      !isRigid(told.material) &&
+      isTooFull(pressedOf(foodG, batch), told.waterMl, pouchMl),
     oxygenMl: oxygen,
-    absorber: mayChoose ? chooseAbsorber(oxygen, told.absorbersMl, told.absorberSafety) : null,
+    absorber,
     noAbsorber: !told.withAbsorber,
-    bestByOn: isDry
-      ? bestByDay(told.sealedOn, bestBy(fatFraction, told.storageC, told.withAbsorber).months)
-      : null,
-    fatFraction,
+    bestByOn: isDry ? bestByDay(told.sealedOn, keepsMonths(kept, told.storageC)) : null,
+    kept,
     storageC: told.storageC,
   };
 }
@@ -106,10 +123,10 @@ const pressedOf = (foodG: number, { wetG, dryG }: { readonly wetG: number; reado
 function roomAround(
   foodG: number,
   batch: { readonly wetG: number; readonly dryG: number },
-  { measuredMl, isRigid, pouchMl }: SealingTold,
+  { measuredMl, material, pouchMl }: SealingTold,
 ): Pick<SealingPlan, 'volumeMl' | 'room'> {
   if (measuredMl !== null) return { volumeMl: measuredMl, room: 'measured' };
-  if (isRigid && pouchMl !== null) return { volumeMl: pouchMl, room: 'rigid' };
+  if (isRigid(material) && pouchMl !== null) return { volumeMl: pouchMl, room: 'rigid' };
   return { volumeMl: Math.min(pressedOf(foodG, batch), pouchMl ?? Infinity), room: 'pressed' };
 }
 

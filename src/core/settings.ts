@@ -1,4 +1,5 @@
 import { commonGrids, type LabelGrid } from './label-grid.ts';
+import type { NamedPouchKind, PouchKind } from './pouch-kind.ts';
 import { usualSafetyFactor } from './oxygen.ts';
 import { usCupMl } from './units.ts';
 
@@ -26,8 +27,10 @@ export interface Settings {
   /** Absorber sizes at hand, ml of oxygen. */
   readonly absorbersMl: readonly number[];
   readonly absorberSafety: number;
-  /** Volume of the usual pouch, ml, and the size it was told as. */
-  readonly pouch: { readonly volumeMl: number; readonly told: string } | null;
+  /** The usual pouch. */
+  readonly pouch: PouchKind | null;
+  /** Others, by their names. */
+  readonly pouchKinds: readonly NamedPouchKind[];
   /** The scale's smallest step, g. */
   readonly scaleG: number;
   /** Weighings closer than this do not show that drying has stopped, h. */
@@ -59,6 +62,7 @@ export const defaultSettings: Settings = {
   absorbersMl: [],
   absorberSafety: usualSafetyFactor,
   pouch: null,
+  pouchKinds: [],
   scaleG: 1,
   steadyGapHours: 2,
   // Published freeze-dried entries stand at 2 g per 100 g (SR28); 3 % leaves room for a home dryer. Chosen.

@@ -1,6 +1,8 @@
 /** Every publication a figure rests on, once: key → citation. Docblocks name the key as `@source key`. */
 export const sources = {
   'aiche-air': 'AIChE CCPS process safety glossary, Air: composition of dry air',
+  'biosystems-barrier':
+    'Biosystems Engineering, Table 11.2: oxygen permeability of packaging films, as read in an excerpt',
   'cfr-101-61':
     '21 CFR 101.61, sodium claims, after National Academies, Strategies to Reduce Sodium Intake, Table 7-1',
   'cfr-101-9': '21 CFR 101.9(b)(5)(viii), household measures on U.S. food labels',
@@ -23,6 +25,7 @@ export const sources = {
   'fda-bad-bugs-1992':
     'U.S. FDA, Bad Bug Book (1992): least water activity for growth, as read in a collection of excerpts',
   'fda-daily-values': 'U.S. FDA, Daily Values of the 2016 Nutrition Facts rule; Sodium in Your Diet',
+  'foil-maker': "A pouch maker's sheet: oxygen through PET/foil/LDPE, as read",
   'foods-2021-302': 'Bacillus cereus in rice, Foods 10 (2021) 302, as named in a list of readings',
   'iapws-if97': 'IAPWS R7-97(2012), Industrial Formulation 1997 for water and steam, region 4',
   'illinois-meat-safety': 'University of Illinois Extension, Meat Safety: holding',
@@ -36,6 +39,8 @@ export const sources = {
     'Labuza & Schmidl, Accelerated shelf-life testing of foods (1985); bands after Labuza (1982) from memory',
   'lower-heating-values':
     'Moran & Shapiro, Fundamentals of Engineering Thermodynamics, Table A-25; GREET data; NIST Chemistry WebBook',
+  'nasa-2014':
+    'Cooper & Douglas, NASA NTRS 20140012829 (2014): many packed menu items do not hold beyond two years',
   'nasem-2019':
     'NASEM, Dietary Reference Intakes for Sodium and Potassium (2019), read as repeated on public pages',
   'nist-sp811': 'NIST Special Publication 811, Appendix B, temperature; from memory',

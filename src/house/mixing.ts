@@ -1,5 +1,4 @@
 import { oxygenFreeMostMoistureFraction } from '#core/balance.ts';
-import { bestBy } from '#core/bestby.ts';
 import { type Per100, totalsOf } from '#core/solids.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { isDryGood } from '#core/mixed.ts';
@@ -23,6 +22,8 @@ export interface Mixed {
   readonly taken: readonly { readonly part: DryPart; readonly eachG: number }[];
   /** Every part shown to be dry and fresh, and all from the cupboard known to be dry. */
   readonly isDry: boolean;
+  /** A hygrometer showed every part dry; what comes from the cupboard was in no jar. */
+  readonly isMeasuredDry: boolean;
   /** What keeps least, and its share of fat: its date is the date of the whole. */
   readonly least: { readonly called: string; readonly fatFraction: number };
 }
@@ -63,6 +64,7 @@ export function mixNow(
     batch: batchNumbered(house, no),
     taken,
     isDry: taken.every(({ part }) => part.isDry) && areDryGoods(house, goods),
+    isMeasuredDry: goods.length === 0 && taken.every(({ part }) => part.isMeasuredDry),
     least: leastKeeping(house, taken, goods),
   };
 }
@@ -124,10 +126,9 @@ function leastKeeping(
       fatFraction: fatOf(ndb === null ? undefined : composer(ndb), grams),
     })),
   ];
-  return all.reduce((least, one) => (monthsOf(one) < monthsOf(least) ? one : least));
+  // The fatter keeps less, whatever else.
+  return all.reduce((least, one) => (one.fatFraction > least.fatFraction ? one : least));
 }
-
-const monthsOf = ({ fatFraction }: Mixed['least']): number => bestBy(fatFraction, 20, true).months;
 
 function fatOf(per100: Per100 | undefined, grams: number | null): number {
   if (per100 === undefined || per100.fatG === null) return 1;

@@ -1,6 +1,8 @@
-import { whatLengthens } from '#core/bestby.ts';
+import type { Material } from '#core/barrier.ts';
+import { type Kept, type Lengthens, whatLengthens } from '#core/bestby.ts';
 import type { SealingPlan } from '#core/sealing-plan.ts';
 import type { Settings } from '#core/settings.ts';
+import { materialSaid } from '#words/pouch-parts.ts';
 import { sayList, sayMonth, sayNumber } from '#words/say.ts';
 
 const roomWords: Readonly<Record<SealingPlan['room'], string>> = {
@@ -31,9 +33,24 @@ export function fitLines({ isTooFull }: SealingPlan): string[] {
     : [];
 }
 
+const lengthensSaid = ({ areaCm2 }: Kept): Readonly<Record<Lengthens, string>> => ({
+  'tell the pouch': `foil, if it is (/house pouch${areaCm2 === null ? ' 20 x 30 cm' : ''} foil)`,
+  foil: 'foil',
+  'a larger absorber': 'a larger absorber',
+  'an absorber': 'an absorber',
+  'a dry jar': "a hygrometer's word before sealing",
+  'less fat': 'less fat',
+  cooler: 'a cooler place',
+});
+
+const wallSaid = (material: Material | null): string =>
+  material === null ? 'a pouch nobody described, counted as clear plastic' : materialSaid[material];
+
 /** @param least what of a mixture keeps least */
-export function bestByLine(plan: SealingPlan, least: string | null = null): string {
-  const longer = whatLengthens(plan.fatFraction, plan.storageC, !plan.noAbsorber);
+export function bestByLine({ bestByOn, kept, storageC }: SealingPlan, least: string | null = null): string {
+  const longer = whatLengthens(kept, storageC).map((one) => lengthensSaid(kept)[one]);
   const more = longer.length === 0 ? '' : ` Longer with ${sayList(longer)}.`;
-  return `Best by ${sayMonth(plan.bestByOn!)}: a planning date, from ${Math.round(plan.fatFraction * 100)} % fat in ${least === null ? 'the dry food' : `${least}, which keeps least,`} and ${sayNumber(plan.storageC)} °C.${more}`;
+  const dry = kept.isMeasuredDry ? 'measured dry' : 'dry by weight';
+  const fat = `${Math.round(kept.fatFraction * 100)} % fat in ${least === null ? 'the dry food' : `${least}, which keeps least`}`;
+  return `Best by ${sayMonth(bestByOn!)}, a planning date: ${wallSaid(kept.material)}, ${dry}, ${fat}, ${sayNumber(storageC)} °C.${more}`;
 }

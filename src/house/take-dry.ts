@@ -1,5 +1,5 @@
 import { type BatchFacts, steadinessOf, weighedThroughAtMs } from '#core/meal.ts';
-import type { Vouched } from '#core/dry-verdict.ts';
+import { gradeOfJar, since, type Vouched } from '#core/dry-verdict.ts';
 import type { Batch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { freshness, goneG } from '#core/rest.ts';
@@ -18,6 +18,8 @@ export interface DryPart {
   readonly isDry: boolean;
   /** Dry against its recipe, on somebody's word. */
   readonly vouched: Vouched | null;
+  /** A hygrometer in a jar showed it dry since it was weighed last. */
+  readonly isMeasuredDry: boolean;
   /** Of the batch, when this is taken, g. */
   readonly leftG: number;
 }
@@ -48,7 +50,16 @@ export function takeDry(
   const gone = goneG(batch.rest);
   const leftG = leftToSealG(facts.dryG, gone > 0 ? [...before, gone] : before, askedG, settings.scaleG);
   const isDry = verdict.is === 'dry' && isFresh(house, batch, facts.dryG, sealedAtMs, unchecked);
-  return { batch, facts, isDry, vouched: verdict.is === 'dry' && isDry ? verdict.vouched : null, leftG };
+  const { jar } = since(batch.witnesses, batch.weighings.at(-1)?.atMs ?? 0);
+  const isMeasuredDry = jar !== undefined && gradeOfJar(jar.humidityPercent) === 'dry';
+  return {
+    batch,
+    facts,
+    isDry,
+    isMeasuredDry,
+    vouched: verdict.is === 'dry' && isDry ? verdict.vouched : null,
+    leftG,
+  };
 }
 
 /**

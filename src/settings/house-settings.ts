@@ -7,7 +7,7 @@ import { defaultSettings, type Settings } from '#core/settings.ts';
 import { labelsTold } from '#words/label-parts.ts';
 import { altitudeM, countOf, flatSizeMm, type Names, quantities } from '#words/parts.ts';
 import type { Reading } from '#words/reading.ts';
-import { pouchTold } from './pouch-told.ts';
+import { pouchTold, sayPouch, withPouch } from './pouch-told.ts';
 import { reminderSettings } from './reminder-settings.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
 import { taresTold } from './tray-tares.ts';
@@ -190,13 +190,17 @@ export const houseSettings: readonly HouseSetting[] = [
         : `absorbers ${sayList(absorbersMl.map(sayNumber))} ml of oxygen`,
   },
   {
-    words: ['pouch', 'pouches', 'pouch size', 'bag', 'bags'],
-    example: '/house pouch 20 x 30 cm',
-    read: (reading, names) => one('pouch', pouchTold(reading, names)),
-    say: ({ pouch }) =>
-      pouch === null
-        ? 'pouch not told'
-        : `pouch ${pouch.told}, at most ${Math.round(pouch.volumeMl)} ml when full`,
+    words: ['pouch', 'pouches', 'pouch size', 'bag', 'bags', 'jar', 'jars', 'tin', 'tins'],
+    example: '/house pouch 20 x 30 cm foil',
+    read: (reading, names) => {
+      const told = pouchTold(reading, names);
+      return told ? [withPouch(told)] : [];
+    },
+    say: ({ pouch, pouchKinds }) =>
+      [
+        ...(pouch === null ? ['pouch not told'] : [`pouch ${sayPouch(pouch)}`]),
+        ...pouchKinds.map((kind) => `${kind.name}: ${sayPouch(kind)}`),
+      ].join('; '),
   },
   {
     words: ['storage', 'cupboard', 'store', 'storage temperature', 'temperature'],

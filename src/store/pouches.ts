@@ -1,4 +1,7 @@
-import type { Pouch } from '#core/records.ts';
+import { z } from 'zod';
+import { materials } from '#core/barrier.ts';
+import type { Kept } from '#core/bestby.ts';
+import type { Code, Pouch } from '#core/records.ts';
 import { type Finding, unsound } from '#core/seal-check.ts';
 import type { Db } from './db.ts';
 
@@ -10,7 +13,28 @@ type PouchRow = Omit<Pouch, 'checked' | 'shownDry' | 'foundWet' | 'isMixed'> & {
 export type NewPouch = Pick<
   Pouch,
   'dryG' | 'sealedAtMs' | 'checked' | 'volumeMl' | 'absorberMl' | 'absorberCount' | 'bestByOn'
->;
+> & { readonly kept: KeptPouch | null };
+
+/** What a planning date rests on, and whether the pouch was the household's usual one, whatever that is made of. */
+export type KeptPouch = Kept & { readonly isUsual: boolean };
+
+const KeptShape: z.ZodType<KeptPouch> = z.object({
+  material: z.enum(materials).nullable(),
+  areaCm2: z.number().nullable(),
+  isMeasuredDry: z.boolean(),
+  fatFraction: z.number(),
+  absorber: z.boolean(),
+  spareMl: z.number().nullable(),
+  isUsual: z.boolean(),
+});
+
+/** A pouch in stock that has a planning date. */
+export interface DatedPouch extends Code {
+  readonly id: number;
+  readonly sealedAtMs: number;
+  readonly bestByOn: string;
+  readonly kept: KeptPouch | null;
+}
 
 /** Pouches of one batch with one best-by that are in stock and held for no trip. */
 export interface Shelf {
@@ -72,10 +96,19 @@ export function pouchStore(db: Db) {
     .pluck();
   const nextNo = db.prepare('SELECT coalesce(max(no), 0) + 1 FROM pouch WHERE batch = ?').pluck();
   const insert = db.prepare(
-    `INSERT INTO pouch (household, batch, no, dry_g, sealed_at_ms, checked, volume_ml, absorber_ml, absorber_count, best_by_on, weighing)
-     VALUES (:household, :batch, :no, :dryG, :sealedAtMs, :checked, :volumeMl, :absorberMl, :absorberCount, :bestByOn,
+    `INSERT INTO pouch (household, batch, no, dry_g, sealed_at_ms, checked, volume_ml, absorber_ml, absorber_count, best_by_on, kept_json, weighing)
+     VALUES (:household, :batch, :no, :dryG, :sealedAtMs, :checked, :volumeMl, :absorberMl, :absorberCount, :bestByOn, :keptJson,
        (SELECT max(id) FROM weighing
         WHERE batch = :batch OR batch IN (SELECT mix_part.batch FROM mix_part WHERE mix = :batch)))`,
+  );
+  const dated = db.prepare(
+    `SELECT pouch.id, batch.no AS batch, is_mixed AS isMixed, pouch.no, sealed_at_ms AS sealedAtMs, best_by_on AS bestByOn,
+       kept_json AS keptJson
+     FROM pouch JOIN batch ON batch.id = pouch.batch
+     WHERE pouch.household = ? AND state = 'stock' AND best_by_on IS NOT NULL ORDER BY batch.no, pouch.no`,
+  );
+  const redate = db.prepare(
+    'UPDATE pouch SET best_by_on = :bestByOn, kept_json = :keptJson WHERE household = :household AND id = :id',
   );
   const note = db.prepare(
     `INSERT INTO finding (household, pouch, at_ms, what, net_g) VALUES (:household, :id, :atMs, :what, :netG)`,
@@ -130,10 +163,34 @@ export function pouchStore(db: Db) {
     seal: (batchId: number, sealed: readonly NewPouch[]): number[] => {
       const first = nextNo.get(batchId) as number;
       return sealed.map((pouch, i) => {
-        insert.run({ household, batch: batchId, no: first + i, ...pouch, checked: pouch.checked ? 1 : 0 });
+        const { kept, ...row } = pouch;
+        const keptJson = kept === null ? null : JSON.stringify(kept);
+        insert.run({
+          household,
+          batch: batchId,
+          no: first + i,
+          ...row,
+          keptJson,
+          checked: row.checked ? 1 : 0,
+        });
         return first + i;
       });
     },
+    /** Every pouch in stock with a planning date, and what it rests on. */
+    dated: (): DatedPouch[] =>
+      (
+        dated.all(household) as (Omit<DatedPouch, 'kept' | 'isMixed'> & {
+          isMixed: 0 | 1;
+          keptJson: string | null;
+        })[]
+      ).map(({ isMixed, keptJson, ...row }) => ({
+        ...row,
+        isMixed: isMixed === 1,
+        kept: keptJson === null ? null : KeptShape.parse(JSON.parse(keptJson)),
+      })),
+    /** Gives a pouch another planning date. */
+    redate: (id: number, bestByOn: string, kept: KeptPouch | null): void =>
+      void redate.run({ household, id, bestByOn, keptJson: kept === null ? null : JSON.stringify(kept) }),
     /** Notes what a pouch was found to be; g weighed when resealed, eaten when opened. */
     note: (id: number, what: Finding, atMs: number, netG: number | null = null): void =>
       void note.run({ household, id, what, atMs, netG }),

@@ -1,6 +1,7 @@
 /** The tables whose rows are a household's records; every change to them can be taken back. */
 export const recordTables = [
   'setting',
+  'storage_spell',
   'recipe',
   'recipe_line',
   'batch',

@@ -5,6 +5,7 @@ import {
   hasRice,
   isGarlicInOil,
   mostHoursWarm,
+  notForLong,
   rawAnimals,
   syrups,
   thickPieces,
@@ -40,6 +41,16 @@ export function dryingCautions(lines: readonly CautionLine[], totals: Totals): s
       ? [`Cut the ${named(thick)} to bite-size pieces; thick ones stay wet inside (common practice).`]
       : []),
   ];
+}
+
+/** Beside a planning date of food that a leaflet does not store for long. */
+export function notForLongCaution(lines: readonly CautionLine[]): string[] {
+  const found = notForLong(lines);
+  return found.length === 0
+    ? []
+    : [
+        `Eat it early: a storage leaflet (2007) keeps dried ${sayList([...new Set(found.map(({ called }) => called.split(',')[0]!))])} out of long storage without oxygen.`,
+      ];
 }
 
 /** The first time that a household records such a recipe. */

@@ -24,6 +24,8 @@ export interface Names {
   readonly earlier: readonly string[];
   /** What whoever asks had recorded last in this chat, lately, and its entry; undefined where there is nothing. */
   readonly lastRecorded?: { readonly text: string; readonly entry: number } | undefined;
+  /** The household's kinds of pouch, by name. */
+  readonly pouchKinds: readonly string[];
   /** Places of the trips that are not over, the next to start first. */
   readonly trips: readonly string[];
   /** A trip's first and last day, ISO. */

@@ -1,7 +1,7 @@
 import { Refusal } from '#core/refusal.ts';
 import { type MixtureTold, mixtureTold } from './mixture.ts';
 import { batchNamed } from './named.ts';
-import { measure, part, quantities } from './part.ts';
+import { part } from './part.ts';
 import { type PouchGroup, pouchGroups } from './weights.ts';
 
 /** What goes into the pouches: so many of one batch, or each of several things. */
@@ -24,25 +24,6 @@ export const fillTold = part<FillTold>(`${ofBatch.like} and ${pouchGroups.like}`
   if (batch === undefined && !groups) return undefined;
   const wanted = batch === undefined ? ofBatch : pouchGroups;
   throw new Refusal('missing', `I read ${reading.understood()}, but I still need ${wanted.like}.`);
-});
-
-const joins = ['+', '&', 'plus', 'and', 'with'];
-const holders = /^(?:pouch|pouches|bags?|jars?|tins?|cans?)$/;
-
-/** The pouch's volume: 'pouch 1.5 l', '1 l jar'. One that is joined on, '+ 20 ml oil', is of what goes in. */
-export const pouchVolume = part<number>("the pouch's volume, such as pouch 1.5 l", (reading, names) => {
-  const joined = quantities(reading, 'volume')
-    .filter(
-      ({ index }) => reading.wordBefore(index, ...joins) && !holders.test(reading.at(index + 1)?.plain ?? ''),
-    )
-    .map(({ index }) => index);
-  const view = reading.without(joined);
-  const free = new Set(view.left());
-  const volumeMl = measure('volume', 'one volume').read(view, names);
-  if (volumeMl === undefined) return undefined;
-  const still = new Set(view.left());
-  reading.take(...[...free].filter((index) => !still.has(index)));
-  return volumeMl;
 });
 
 /** 'no absorber'. */

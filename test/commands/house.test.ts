@@ -9,7 +9,7 @@ test.each([
   ['/house storage 15 degrees', 'storage 15 °C'],
   ['/house absorbers 0.3 l 100 ml', 'absorbers 100 and 300 ml of oxygen'],
   ['/house absorber safety 1.2', 'absorber safety 1.2'],
-  ['/house pouch 1.5 l', 'pouch 1500 ml, at most 1500 ml when full'],
+  ['/house pouch 1.5 l', 'pouch 1500 ml, foil'],
   ['/house tray weights 512 498 505 510 g', 'tray weight 512 g, 498 g, 505 g and 510 g'],
   ['/house dryer limit 4.5 kg', 'at most 4500 g a load'],
   ['/house units ounces', 'units ounces'],
@@ -61,8 +61,8 @@ test('one tray of a house that told nothing of the others is refused', () => {
 });
 
 test.each([
-  ['/house pouches 20x30 and 15x20', 'I keep one usual pouch size', ['20 x 30 cm', '15 x 20 cm']],
-  ['/house pouches 8 x 12 in and 15x20 cm', 'I keep one usual pouch size', ['8 x 12 in', '15 x 20 cm']],
+  ['/house pouches 20x30 and 15x20', 'Which is the usual pouch?', ['20 x 30 cm', '15 x 20 cm']],
+  ['/house pouches 8 x 12 in and 15x20 cm', 'Which is the usual pouch?', ['8 x 12 in', '15 x 20 cm']],
   ['/house pouch 20x30', 'I read 20 x 30, but not of what.', ['20 x 30 cm']],
   ['/house pouch 8 x 12', 'I read 8 x 12, but not of what.', ['8 x 12 cm', '8 x 12 in']],
   ['/house pouch 200 by 300', 'I read 200 x 300, but not of what.', ['200 x 300 mm']],

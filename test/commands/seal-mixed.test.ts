@@ -20,7 +20,7 @@ test('each pouch holds something of both batches, and both give it', () => {
   expect(answer).toContain('20 g of B1 are left unsealed.\n130 g of B4 are left unsealed.');
   // The lentils' cream keeps less than the barley: the whole has the date that B4-1 has.
   expect(answer).toContain(
-    'Best by Jan 2029: a planning date, from 13 % fat in Lentil pot (B4), which keeps least',
+    'Best by Jun 2028, a planning date: foil, dry by weight, 13 % fat in Lentil pot (B4), which keeps least, 20 °C.',
   );
   expect(answer).toContain('Contains: barley, milk.');
   expect(answer).toContain('Noa: not for you: milk (double cream)');
@@ -44,7 +44,7 @@ test('what comes from the cupboard is in weight, sodium, energy and allergens; i
   const answer = house.say('/seal 1 x 40 g B1 + 15 g milk powder + 10 g olive oil');
   expect(answer).toContain('Sealed M5-1: 65 g Barley soup + nonfat dry milk + olive oil');
   expect(answer).toContain('exactly 93.3 ml). None is reckoned for nonfat dry milk and olive oil');
-  expect(answer).toContain('from 100 % fat in olive oil, which keeps least');
+  expect(answer).toContain('100 % fat in olive oil, which keeps least');
   expect(answer).toContain('Noa: not for you: milk (nonfat dry milk)');
   // Milk powder 362 kcal, oil 884 kcal in 100 g (USDA SR28): 54 + 88 kcal beside the soup's.
   const kcal = (text: string) => Number(/(\d+) kcal/.exec(text)![1]);

@@ -27,7 +27,9 @@ const foodMl = 95 / 1.59289 + 5 / 0.917239;
 const told = {
   pouchMl: 1000,
   measuredMl: null,
-  isRigid: false,
+  material: 'foil' as const,
+  areaCm2: 1200,
+  isMeasuredDry: false,
   waterMl: 200,
   withAbsorber: true,
   fatFraction: null,
@@ -47,8 +49,8 @@ describe('a pouch of 100 g', () => {
     expect(plan.absorber).toMatchObject({ sizeMl: 300, count: 1 });
     expect(plan).toMatchObject({
       room: 'pressed',
-      fatFraction: 0.05,
-      bestByOn: '2030-03-31',
+      kept: { fatFraction: 0.05, absorber: true, material: 'foil' },
+      bestByOn: '2029-03-31',
       noAbsorber: false,
       storageC: 20,
     });
@@ -58,11 +60,11 @@ describe('a pouch of 100 g', () => {
       volumeMl: 400,
       room: 'pressed',
     });
-    expect(sealingPlan(100, batch, { ...told, isRigid: true })).toMatchObject({
+    expect(sealingPlan(100, batch, { ...told, material: 'glass' })).toMatchObject({
       volumeMl: 1000,
       room: 'rigid',
     });
-    expect(sealingPlan(100, batch, { ...told, isRigid: true, pouchMl: null }).room).toBe('pressed');
+    expect(sealingPlan(100, batch, { ...told, material: 'glass', pouchMl: null }).room).toBe('pressed');
   });
   test('what was measured in water counts before all', () => {
     const plan = sealingPlan(100, batch, { ...told, measuredMl: 265 });
@@ -107,11 +109,11 @@ describe('a pouch of 100 g', () => {
   test('of unknown food 1.45 g/ml and the least keeping row are taken', () => {
     const plan = sealingPlan(100, { wetG: 600, dryG: 200, totals: totalsOf([]) }, told);
     expect(plan.oxygenMl).toBeCloseTo(0.2095 * (roomMl - 100 / 1.45), 6);
-    expect(plan).toMatchObject({ fatFraction: 1, bestByOn: '2027-07-31' });
+    expect(plan).toMatchObject({ kept: { fatFraction: 1 }, bestByOn: '2027-06-30' });
   });
   test('food that is larger than its pouch is refused', () => {
-    for (const isRigid of [true, false])
-      expect(() => sealingPlan(100, batch, { ...told, isRigid, pouchMl: 50 })).toThrow(
+    for (const material of ['glass', 'foil'] as const)
+      expect(() => sealingPlan(100, batch, { ...told, material, pouchMl: 50 })).toThrow(
         expect.objectContaining({ code: 'food-does-not-fit' }),
       );
   });

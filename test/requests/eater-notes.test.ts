@@ -17,6 +17,7 @@ const names: Names = {
   trips: [],
   eatenOf: () => [],
   drying: [],
+  pouchKinds: [],
   earlier: [],
   batchesOf: () => [],
   pouchesOf: () => [],

@@ -8,6 +8,7 @@ export const seasonNames: Names = {
   eaters: ['Ana', 'Ben', 'Noa', 'Rosa'],
   eatenOf: () => [],
   drying: [],
+  pouchKinds: [],
   earlier: [],
   batchesOf: () => [4],
   pouchesOf: () => [{ batch: 4, no: 2 }],
