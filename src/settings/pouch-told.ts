@@ -146,4 +146,4 @@ export function withPouch(told: PouchTold):
 
 /** A kind in words. */
 export const sayPouch = ({ told, material, volumeMl }: PouchKind): string =>
-  `${told}, ${material === null ? 'foil or clear?' : materialSaid[material]}${/ml$/.test(told) ? '' : `, at most ${Math.round(volumeMl)} ml when full`}`;
+  `${told}, ${material === null ? 'foil or clear?' : materialSaid[material]}${told.endsWith('ml') ? '' : `, at most ${Math.round(volumeMl)} ml when full`}`;

@@ -8,7 +8,7 @@ import type { Reading } from './reading.ts';
 
 /** Words round what lies in a pouch that say no more. */
 export const around = new Set(
-  'each every in into a i we per one together mixed mix combined both apiece all pouch pouches bag bags from of the x batch ( ) : , ; . !'.split(
+  'each every in into a i we per one together mixed mix combined both apiece all pouch pouches bag bags from of the x × batch ( ) : , ; . !'.split(
     ' ',
   ),
 );

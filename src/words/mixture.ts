@@ -51,6 +51,13 @@ function isJoin(reading: Reading, index: number): boolean {
   );
 }
 
+/** Whether a piece holds a batch, or words that are more than 'each' and 'pouches'. */
+const namesThing = (reading: Reading, at: readonly number[]): boolean =>
+  at.some((index) => {
+    const { is, plain } = reading.all[index]!;
+    return is === 'batch' || is === 'quoted' || (is === 'word' && !around.has(plain) && !isFiller(plain));
+  });
+
 /** What stands in one piece. */
 interface Source {
   readonly at: readonly number[];
@@ -67,10 +74,10 @@ interface Source {
  */
 export const mixtureTold = part<MixtureTold>('what goes into each pouch', (reading, names) => {
   const { pieces, joints } = piecesOf(reading);
-  if (pieces.length < 2) return undefined;
+  // '4 x 95 g and 2 x 140 g of B4' are pouches of one batch: only what names a thing of its own is one.
+  if (pieces.filter(({ at }) => namesThing(reading, at)).length < 2) return undefined;
   const view = reading.without([]);
   const sources = pieces.map(({ at }) => sourceOf(view, at, names));
-  // '4 x 95 g and 2 x 140 g of B4' are pouches of one batch.
   const named = sources.filter((source) => source.batch !== undefined || isCupboard(reading, source));
   if (named.length < 2) return undefined;
   const bare = sources.find((source) => !named.includes(source));

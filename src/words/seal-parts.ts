@@ -2,6 +2,7 @@ import { Refusal } from '#core/refusal.ts';
 import { type MixtureTold, mixtureTold } from './mixture.ts';
 import { batchNamed } from './named.ts';
 import { part } from './part.ts';
+import { couldNotPlace } from './reading.ts';
 import { type PouchGroup, pouchGroups } from './weights.ts';
 
 /** What goes into the pouches: so many of one batch, or each of several things. */
@@ -23,7 +24,9 @@ export const fillTold = part<FillTold>(`${ofBatch.like} and ${pouchGroups.like}`
   if (batch !== undefined && groups) return { is: 'one', batch, groups };
   if (batch === undefined && !groups) return undefined;
   const wanted = batch === undefined ? ofBatch : pouchGroups;
-  throw new Refusal('missing', `I read ${reading.understood()}, but I still need ${wanted.like}.`);
+  const left = reading.leftovers().filter((words) => !/^(?:pouch|pouches|bags?)$/i.test(words));
+  const couldNot = left.length === 0 ? '' : ` ${couldNotPlace(left, names.meals)}`;
+  throw new Refusal('missing', `I read ${reading.understood()}, but I still need ${wanted.like}.${couldNot}`);
 });
 
 /** 'no absorber'. */

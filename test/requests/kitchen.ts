@@ -1,6 +1,14 @@
+import { pouchVolumeMl } from '#core/oxygen.ts';
 import { at, code, lb, oz, type RequestCase } from './case.ts';
 
 const soup = { recipe: 'Barley soup' };
+
+/** A flat pouch as it is read. */
+const flat = (widthMm: number, heightMm: number, said: string) => ({
+  volumeMl: pouchVolumeMl(widthMm, heightMm),
+  areaCm2: (2 * widthMm * heightMm) / 100,
+  told: `${said} cm flat`,
+});
 
 /** Loading, weighing, sealing, scaling. */
 export const kitchen: readonly RequestCase[] = [
@@ -68,43 +76,70 @@ export const kitchen: readonly RequestCase[] = [
   ['/weigh B2 400 g 2027/04/02 23:00', 'weigh', { batch: 2, weights: [400], at: at('2027-04-02T23:00') }],
   ['/weigh B2 400 g on friday at 11 pm', 'weigh', { batch: 2, weights: [400], at: at('2027-04-02T23:00') }],
   ['/weigh B2 912 g grosss', 'weigh', { batch: 2, weights: [912], gross: true }, /read "grosss" as gross/],
-  ['/seal 1 x 95 g B4', 'seal', { batch: 4, groups: [{ count: 1, eachDryG: 95 }] }],
-  ['/seal 1×95g b4', 'seal', { batch: 4, groups: [{ count: 1, eachDryG: 95 }] }],
-  ['could you please seal 1 x 95 g B4', 'seal', { batch: 4, groups: [{ count: 1, eachDryG: 95 }] }],
-  ['/seal 50 g of B1', 'seal', { batch: 1, groups: [{ count: 1, eachDryG: 50 }] }],
-  ['/seal B1 two pouches of 40 grams', 'seal', { batch: 1, groups: [{ count: 2, eachDryG: 40 }] }],
-  ['/seal B1 2 pouches with 40 g each', 'seal', { batch: 1, groups: [{ count: 2, eachDryG: 40 }] }],
+  ['/seal 1 x 95 g B4', 'seal', { fill: { is: 'one', batch: 4, groups: [{ count: 1, eachDryG: 95 }] } }],
+  ['/seal 1×95g b4', 'seal', { fill: { is: 'one', batch: 4, groups: [{ count: 1, eachDryG: 95 }] } }],
+  [
+    'could you please seal 1 x 95 g B4',
+    'seal',
+    { fill: { is: 'one', batch: 4, groups: [{ count: 1, eachDryG: 95 }] } },
+  ],
+  ['/seal 50 g of B1', 'seal', { fill: { is: 'one', batch: 1, groups: [{ count: 1, eachDryG: 50 }] } }],
+  [
+    '/seal B1 two pouches of 40 grams',
+    'seal',
+    { fill: { is: 'one', batch: 1, groups: [{ count: 2, eachDryG: 40 }] } },
+  ],
+  [
+    '/seal B1 2 pouches with 40 g each',
+    'seal',
+    { fill: { is: 'one', batch: 1, groups: [{ count: 2, eachDryG: 40 }] } },
+  ],
   [
     '/seal B1 2 × 20 g, 1 × 45 g',
     'seal',
     {
-      batch: 1,
-      groups: [
-        { count: 2, eachDryG: 20 },
-        { count: 1, eachDryG: 45 },
-      ],
+      fill: {
+        is: 'one',
+        batch: 1,
+        groups: [
+          { count: 2, eachDryG: 20 },
+          { count: 1, eachDryG: 45 },
+        ],
+      },
     },
   ],
   [
     '/seal B1 2 x 40 g pouch 20×30cm',
     'seal',
-    { batch: 1, groups: [{ count: 2, eachDryG: 40 }], size: { a: 200, b: 300 }, pouchWord: true },
+    {
+      fill: { is: 'one', batch: 1, groups: [{ count: 2, eachDryG: 40 }] },
+      pouch: flat(200, 300, '20 x 30'),
+      pouchWord: true,
+    },
   ],
   [
     '/seal B1 2 x 40 g pouch 8" x 12"',
     'seal',
-    { batch: 1, groups: [{ count: 2, eachDryG: 40 }], size: { a: 203.2, b: 304.8 }, pouchWord: true },
+    {
+      fill: { is: 'one', batch: 1, groups: [{ count: 2, eachDryG: 40 }] },
+      pouch: flat(203.2, 304.8, '20.3 x 30.5'),
+      pouchWord: true,
+    },
   ],
   [
     '/seal B1 2 x 40 g pouch 8 x 12 inches',
     'seal',
-    { batch: 1, groups: [{ count: 2, eachDryG: 40 }], size: { a: 203.2, b: 304.8 }, pouchWord: true },
+    {
+      fill: { is: 'one', batch: 1, groups: [{ count: 2, eachDryG: 40 }] },
+      pouch: flat(203.2, 304.8, '20.3 x 30.5'),
+      pouchWord: true,
+    },
   ],
-  ['/seal B1 2 oz', 'seal', { batch: 1, groups: [{ count: 1, eachDryG: 2 * oz }] }],
+  ['/seal B1 2 oz', 'seal', { fill: { is: 'one', batch: 1, groups: [{ count: 1, eachDryG: 2 * oz }] } }],
   [
     '/seal 40 g without absorber B1',
     'seal',
-    { batch: 1, groups: [{ count: 1, eachDryG: 40 }], withoutAbsorber: true },
+    { fill: { is: 'one', batch: 1, groups: [{ count: 1, eachDryG: 40 }] }, withoutAbsorber: true },
   ],
   ['/scale barley soup to 10 servings', 'scale', { meal: 'Barley soup', servings: 10 }],
   ["let's scale barley soup to ten servings", 'scale', { meal: 'Barley soup', servings: 10 }],
