@@ -9,7 +9,7 @@ import { hasRice, rawBeside } from '#core/cautions.ts';
 import type { Recipe } from '#core/records.ts';
 import { cautionLines } from '#house/caution-lines.ts';
 import { dryOf, isSealedFrom } from '#house/dryness.ts';
-import { aheadLines, dryingAhead, loadsKnown, nightLines } from '#house/forecast.ts';
+import { aheadLines, aheadWhy, dryingAhead, loadsKnown, nightLines } from '#house/forecast.ts';
 import type { House } from '#house/house.ts';
 import { besideCaution, coolingCaution } from '#words/cautions.ts';
 import { netWeights } from '#core/weighing.ts';
@@ -98,19 +98,22 @@ export default command({
       batch,
       facts,
       ready: [...aheadLines(house, ahead), ...nightLines(house, loaded, facts, known, ahead)],
+      readyWhy: aheadWhy(ahead),
       cautions: loadCautions(house, recipe, no, batch),
       settings: house.settings,
       meal: mealOfBatch(house, no),
     };
   },
-  say: ({ no, name, batch, facts, ready, cautions, settings, meal }) => {
+  say: ({ no, name, batch, facts, ready, readyWhy, cautions, settings, meal }) => {
     const g = (value: number) => sayG(value, settings.units);
     const lines = [
       `B${no}: ${name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, ${g(facts.wetG)} on ${batch.trays.length === 1 ? '1 tray' : `${batch.trays.length} trays`}.`,
     ];
+    const why: string[] = [];
     if (facts.expectedDryG !== null && facts.expectedDryG < facts.wetG) {
-      lines.push(
-        `Expected dry weight: about ${g(facts.expectedDryG)} (solids ${g(facts.totals.solidsG)}, ${sayNumber(settings.residualMoisture * 100)} % moisture left). Water to remove: about ${g(facts.wetG - facts.expectedDryG)}.`,
+      lines.push(`Expected dry: about ${g(facts.expectedDryG)}.`);
+      why.push(
+        `Solids ${g(facts.totals.solidsG)}, ${sayNumber(settings.residualMoisture * 100)} % moisture left; water to remove: about ${g(facts.wetG - facts.expectedDryG)}.`,
       );
     } else {
       lines.push(
@@ -118,20 +121,23 @@ export default command({
       );
     }
     lines.push(...ready);
+    why.push(...readyWhy);
     if (batch.potG === null) {
-      lines.push('The pot was not weighed, so the trays are taken as all of it.');
+      why.push('The pot was not weighed, so the trays are taken as all of it.');
       const namedG = facts.recipe.totals.massG * batch.factor;
       if (facts.wetG > namedG * moreThanNamedFraction) {
         lines.push(
-          `That is ${g(facts.wetG - namedG)} more than the lines of the recipe: water that no line names? Or were the trays on the scale ("gross"), or more cooked ("x1.5")? /undo takes it back.`,
+          `That is ${g(facts.wetG - namedG)} more than the lines of the recipe: water that no line names? Or were the trays on the scale ("gross"), or more cooked ("x1.5")?`,
         );
       }
     } else {
-      lines.push(
+      why.push(
         `${Math.round((facts.wetG / batch.potG) * 100)} % of the ${g(batch.potG)} pot, ${sayNumber(facts.servings)} servings.`,
       );
     }
-    lines.push(...dryerLines(facts, batch.trays, settings));
+    const dryer = dryerLines(facts, batch.trays, settings);
+    lines.push(...dryer.needs);
+    why.push(...dryer.why);
     if (facts.recipe.unresolved.length > 0) {
       lines.push(
         `Too low by ${sayList(facts.recipe.unresolved.map((l) => `"${l.typed}"`))}, which I could not read.`,
@@ -139,7 +145,7 @@ export default command({
     }
     lines.push(...cautions);
     if (batch.isRaw) lines.push(rawCaution);
-    return { group: lines.join('\n'), did: `loaded B${no}, ${name}`, meals: [meal] };
+    return { group: lines.join('\n'), why, did: `loaded B${no}, ${name}`, meals: [meal] };
   },
 });
 
@@ -169,8 +175,9 @@ function dryerLines(
   facts: BatchFacts,
   trays: readonly { wetG: number; no: number }[],
   settings: Settings,
-): string[] {
-  const lines: string[] = [];
+): { readonly needs: string[]; readonly why: string[] } {
+  const needs: string[] = [];
+  const why: string[] = [];
   const { dryer, loadLimitG } = settings;
   if (dryer?.widthMm && dryer.lengthMm) {
     const areaCm2 = (dryer.widthMm * dryer.lengthMm) / 100;
@@ -178,20 +185,20 @@ function dryerLines(
     const [least, most] = [Math.min(...depths), Math.max(...depths)];
     const depth =
       most - least < 0.5 ? sayNumber(Math.round(most)) : `${Math.round(least)} to ${Math.round(most)}`;
-    lines.push(
+    why.push(
       `Depth on the tray: about ${depth} mm, spread level. An even layer of bite-size pieces dries best (common practice).`,
     );
   }
   if (dryer && trays.length > dryer.trays) {
-    lines.push(`That is ${trays.length} trays; your dryer has ${dryer.trays}.`);
+    needs.push(`That is ${trays.length} trays; your dryer has ${dryer.trays}.`);
   }
   if (loadLimitG !== null) {
     const over = facts.wetG - loadLimitG;
-    lines.push(
-      over > 0
-        ? `Over your dryer's limit of ${sayG(loadLimitG, settings.units)} by ${sayG(over, settings.units)}: dry it in ${loads(facts.wetG, loadLimitG)} loads.`
-        : `${Math.round((facts.wetG / loadLimitG) * 100)} % of your dryer's limit.`,
-    );
+    if (over > 0)
+      needs.push(
+        `Over your dryer's limit of ${sayG(loadLimitG, settings.units)} by ${sayG(over, settings.units)}: dry it in ${loads(facts.wetG, loadLimitG)} loads.`,
+      );
+    else why.push(`${Math.round((facts.wetG / loadLimitG) * 100)} % of your dryer's limit.`);
   }
-  return lines;
+  return { needs, why };
 }

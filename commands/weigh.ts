@@ -7,11 +7,11 @@ import { Doubt, Refusal } from '#core/refusal.ts';
 import { freshness, restG } from '#core/rest.ts';
 import { dryOf, isSealedFrom, partlySealed } from '#house/dryness.ts';
 import { batchNumbered, loadedBatch, driedFacts, factsOfBatch } from '#house/figures.ts';
-import { aheadLines, dryingAhead } from '#house/forecast.ts';
+import { aheadLines, aheadWhy, dryingAhead } from '#house/forecast.ts';
 import type { House } from '#house/house.ts';
 import { dryAbout, questionWeighing, secondWitness, weighedTrays } from '#house/weighing.ts';
 import { recordJar, recordWord } from '#house/witness.ts';
-import { type DryAbout, dryPhrase, stalePhrase } from '#words/dry-phrases.ts';
+import { type DryAbout, dryPhrase, stalePhrase, standPhrase } from '#words/dry-phrases.ts';
 import { batchNamed, flag } from '#words/parts.ts';
 import { sayG, sayNumber } from '#words/say.ts';
 import { humidityPercent, oneTray, vouchWords, weightsOrWitness } from '#words/weigh-parts.ts';
@@ -21,10 +21,13 @@ import { pastMoment } from '#words/when.ts';
 interface Outcome {
   readonly about: DryAbout;
   readonly did: string;
-  readonly recorded: readonly string[];
+  /** What was recorded, up to how it stands. */
+  readonly recorded: string;
+  readonly recordedWhy: readonly string[];
   readonly verdict: DryVerdict;
   /** When it will be dry, where it is not. */
   readonly ahead: readonly string[];
+  readonly aheadWhy: readonly string[];
   readonly steady: Steadiness;
   readonly after: BatchFacts;
   readonly settings: House['settings'];
@@ -100,7 +103,7 @@ function weighAll(house: House, batch: Batch, weighed: readonly Weighing[]): Out
   const sumG = weighed.reduce((all, one) => all + one.netG, 0);
   const what =
     weighed.length === 1 && weighed[0]!.trayNo > 0 ? `tray ${weighed[0]!.trayNo} ${g(sumG)}` : g(sumG);
-  const recorded = [`B${batch.no}, ${batch.recipe.name}: ${what} recorded.`];
+  const recordedWhy: string[] = [];
   if (after.dryG !== null) {
     const lessG = before.dryG === null ? undefined : before.dryG - after.dryG;
     const last =
@@ -109,51 +112,88 @@ function weighAll(house: House, batch: Batch, weighed: readonly Weighing[]): Out
         : lessG === 0
           ? ', the same as last time'
           : `, ${g(Math.abs(lessG))} ${lessG > 0 ? 'less' : 'more'} than last time`;
-    recorded.push(
+    recordedWhy.push(
       `The batch weighs ${g(after.dryG)}${last}; ${g(after.wetG - after.dryG)} of water are gone.`,
     );
   }
-  return standing(house, now, after, recorded, `weighed B${batch.no}: ${g(sumG)}`);
+  const recorded = `B${batch.no}, ${batch.recipe.name}: ${what} recorded.`;
+  return standing(house, now, after, { recorded, recordedWhy, did: `weighed B${batch.no}: ${g(sumG)}` });
 }
 
 function standing(
   house: House,
   batch: Batch,
   after: BatchFacts,
-  recorded: readonly string[],
-  did: string,
+  told: Pick<Outcome, 'recorded' | 'recordedWhy' | 'did'>,
 ): Outcome {
   const verdict = dryOf(house, batch, after);
   const isOnItsWay = verdict.is === 'not dry' && verdict.because === 'not steady';
+  const ahead = isOnItsWay ? dryingAhead(house, batch, after) : undefined;
   return {
     about: dryAbout(batch),
-    did,
-    recorded,
+    ...told,
     verdict,
-    ahead: isOnItsWay ? aheadLines(house, dryingAhead(house, batch, after)) : [],
+    ahead: aheadLines(house, ahead),
+    aheadWhy: aheadWhy(ahead),
     steady: steadinessOf(batch, house.settings),
     after,
     settings: house.settings,
   };
 }
 
-function said({ about, did, recorded, verdict, ahead, steady, after, settings }: Outcome) {
-  const lines = [...recorded, ...dryPhrase(verdict, steady, about, settings), ...ahead];
+function said({
+  about,
+  did,
+  recorded,
+  recordedWhy,
+  verdict,
+  ahead,
+  aheadWhy: hour,
+  steady,
+  after,
+  settings,
+}: Outcome) {
+  const [phrase, ...ways] = dryPhrase(verdict, steady, about, settings);
   const isRefused = verdict.is === 'not dry' && verdict.because === 'wet by balance';
-  if (!isRefused) lines.push(...secondWitness(after, settings));
-  if (about.unread.length > 0 && !isRefused)
-    lines.push('Some lines of the recipe are not understood, so the solids are too low.');
-  if (verdict.is === 'dry') {
-    lines.push(
-      'Before sealing, open the thickest pieces: a cold or soft centre means ice (common practice).',
-    );
-    if (after.dryG !== null)
-      lines.push(
-        `Then, within the hour: /seal 6 x ${Math.max(1, Math.floor(after.dryG / 6))} g B${about.no}`,
-      );
-  }
-  return { group: lines.join('\n'), did };
+  const isWarned = verdict.is === 'not dry' && verdict.because !== 'not steady';
+  const isUnread = about.unread.length > 0 && !isRefused;
+  const pouchG = after.dryG === null ? 0 : Math.max(1, Math.floor(after.dryG / usualPouches));
+  const isReady = verdict.is === 'dry' && pouchG > 0;
+  return {
+    group: [
+      `${recorded} ${standPhrase(verdict, steady)}.`,
+      ...(isWarned ? [phrase!, ...ways] : []),
+      ...(verdict.is === 'dry' ? ways : []),
+      ...ahead,
+      ...(isUnread ? ['Some lines of the recipe are not understood, so the solids are too low.'] : []),
+      ...(verdict.is === 'dry'
+        ? ['Open the thickest pieces: a cold or soft centre means ice. Then seal within the hour.']
+        : []),
+    ].join('\n'),
+    why: [
+      ...recordedWhy,
+      ...(isWarned ? [] : [phrase!]),
+      ...hour,
+      ...(isRefused ? [] : secondWitness(after, settings)),
+    ],
+    ...(isReady
+      ? {
+          buttons: [
+            {
+              label: `Sealed ${usualPouches} x ${pouchG} g`,
+              request: `/seal ${usualPouches} x ${pouchG} g B${about.no}`,
+            },
+            { label: 'Chart', request: `/chart B${about.no}` },
+          ],
+          buttonsForAll: true,
+        }
+      : {}),
+    did,
+  };
 }
+
+/** Pouches that are proposed of a batch. Chosen. */
+const usualPouches = 6;
 
 /** A hygrometer in a jar, or a grown-up's word. */
 function heard(
@@ -180,13 +220,11 @@ function heard(
     humidity === undefined
       ? `vouched for B${batch.no}: ${words!}`
       : `read the jar of B${batch.no}: ${sayNumber(humidity)} %`;
-  return standing(
-    house,
-    now,
-    factsOfBatch(house, now),
-    [`B${batch.no}, ${batch.recipe.name}: ${what}.`],
+  return standing(house, now, factsOfBatch(house, now), {
+    recorded: `B${batch.no}, ${batch.recipe.name}: ${what}.`,
+    recordedWhy: [],
     did,
-  );
+  });
 }
 
 function gradeWords(humidity: number): string {

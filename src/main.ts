@@ -80,7 +80,8 @@ async function start(): Promise<void> {
       input: process.stdin,
       output: process.stdout,
       echo: false,
-      welcome: `This household's records are in ${config.databasePath}. "Name: text" speaks as that person; /help lists the requests.\nA recipe goes on over lines that start with two spaces; an empty line sends it. Ctrl+D ends.`,
+      verbose: process.argv.includes('-v'),
+      welcome: `This household's records are in ${config.databasePath}. "Name: text" speaks as that person; /help lists the requests.\nA recipe goes on over lines that start with two spaces; an empty line sends it. Ctrl+D ends. Reasons: "why?" after an answer, or start with -- -v.`,
     });
     await close();
     return;

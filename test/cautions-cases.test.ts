@@ -42,7 +42,7 @@ describe('raw beside ready-to-eat in one load', () => {
       'Never in one load with B1: raw food and food that is eaten as it comes out do not share a dryer.',
     );
     house.at(1);
-    expect(house.say('/batch stew trays 500 g')).toContain('Never in one load with B2');
+    expect(house.say('/batch stew trays 500 g anew')).toContain('Never in one load with B2');
   });
   test('a load of yesterday is none of it', () => {
     const house = both();

@@ -94,6 +94,7 @@ export function openTestHouse(
     opened.last.splice(0, opened.last.length, ...out);
     const lines = out.flatMap(({ reply }) => [
       reply.group,
+      ...(reply.why ?? []),
       ...(reply.notes ?? []).map((n) => `${n.who}: ${n.text}`),
     ]);
     return [...(toast ? [toast] : []), ...lines].join('\n');

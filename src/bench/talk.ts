@@ -146,7 +146,8 @@ for (const line of readFileSync(file, 'utf8').split('\n')) {
     ...(reply.files ?? []).map((one) => `[${one.name}]`),
   ]);
   const buttons = out.flatMap(({ reply }) => (reply.buttons ?? []).map(({ label }) => `[${label}]`));
-  console.log(JSON.stringify({ id: row.id, answer: [...text, ...buttons].join('\n'), changed }));
+  const why = out.flatMap(({ reply }) => reply.why ?? []).join('\n');
+  console.log(JSON.stringify({ id: row.id, answer: [...text, ...buttons].join('\n'), why, changed }));
   here.db.close();
   answered += 1;
 }

@@ -43,8 +43,10 @@ export interface FileOut {
 
 /** An answer as every door draws it. Text is plain: nothing in it is markup. */
 export interface Reply {
-  /** What the group reads first; a fact a line. */
+  /** What the group reads: what was asked or done in the first line, then what somebody must know or do, a fact a line. */
   readonly group: string;
+  /** Reasons, sources, limits and exact figures, a fact a line: folded away until somebody asks why. */
+  readonly why?: readonly string[];
   /** Short notes for single people, shown after the group's text. */
   readonly notes?: readonly Note[];
   readonly buttons?: readonly Choice[];

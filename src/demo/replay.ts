@@ -45,6 +45,7 @@ export async function replay(chat: string): Promise<string> {
     }),
     echo: true,
     welcome: '',
+    verbose: true,
   });
   await close();
   if (faults.length > 0) throw new Error(faults.join('\n'));

@@ -32,18 +32,24 @@ const mostCaptionUnits = 1024;
 export function draw({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>): Part[] {
   const lines: Line[] = cleaned(reply.group)
     .split('\n')
-    .map((text) => ({ text, inQuote: false }));
+    // One line alone needs no weight.
+    .map((text, i, all) => ({
+      text,
+      is: i === 0 && all.length + (reply.why ?? []).length > 1 ? 'head' : 'plain',
+    }));
   if (buttons.length > mostButtons) {
     lines.push({
       text: `(${mostButtons} of ${buttons.length} choices fit below; the others can be typed.)`,
-      inQuote: false,
+      is: 'plain',
     });
   }
   for (const { who, text } of reply.notes ?? []) {
     const [first, ...more] = cleaned(text).split('\n');
-    lines.push({ text: `${isolated(cleaned(who))}: ${first!}`, inQuote: true });
-    for (const line of more) lines.push({ text: line, inQuote: true });
+    lines.push({ text: `${isolated(cleaned(who))}: ${first!}`, is: 'note' });
+    for (const line of more) lines.push({ text: line, is: 'note' });
   }
+  for (const text of (reply.why ?? []).flatMap((line) => cleaned(line).split('\n')))
+    lines.push({ text, is: 'fold' });
   const files = (reply.files ?? []).map(drawFile);
   const keys = keyboard(buttons);
   const pieces = intoPieces(lines);

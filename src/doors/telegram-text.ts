@@ -1,11 +1,11 @@
-/** A line of an answer: the group's own, or one of the notes that are drawn as a quote. */
+/** A line of an answer: its head, the group's own, one of the notes that are drawn as a quote, or of the fold. */
 export interface Line {
   readonly text: string;
-  readonly inQuote: boolean;
+  readonly is: 'head' | 'plain' | 'note' | 'fold';
 }
 
 export interface Entity {
-  readonly type: 'blockquote' | 'expandable_blockquote';
+  readonly type: 'bold' | 'blockquote' | 'expandable_blockquote';
   /** In UTF-16 units, as the platform counts. */
   readonly offset: number;
   readonly length: number;
@@ -82,9 +82,7 @@ function folded(text: string, most: number): string[] {
  * @param most longest piece, in UTF-16 units
  */
 export function intoPieces(lines: readonly Line[], most = mostUnits): Piece[] {
-  const short = lines.flatMap(({ text, inQuote }) =>
-    folded(text, most).map((part) => ({ text: part, inQuote })),
-  );
+  const short = lines.flatMap(({ text, is }) => folded(text, most).map((part) => ({ text: part, is })));
   const groups: Line[][] = [[]];
   let units = 0;
   for (const line of short) {
@@ -108,29 +106,38 @@ function withoutBlankEnds(group: readonly Line[]): Line[] {
   while (from < to && isBlank(group[from])) from += 1;
   while (to > from && isBlank(group[to - 1])) to -= 1;
   const kept = group.slice(from, to);
-  return kept.map(({ text, inQuote }, i) => {
+  return kept.map(({ text, is }, i) => {
     const start = i === 0 ? text.trimStart() : text;
-    return { text: i === kept.length - 1 ? start.trimEnd() : start, inQuote };
+    return { text: i === kept.length - 1 ? start.trimEnd() : start, is };
   });
+}
+
+/** From the third line on notes are folded, so that the group's text stays what is read first; reasons always are. */
+function entityOf(is: Line['is'], lines: number): Entity['type'] | undefined {
+  if (is === 'head') return 'bold';
+  if (is === 'fold') return 'expandable_blockquote';
+  if (is === 'note') return lines >= 3 ? 'expandable_blockquote' : 'blockquote';
+  return undefined;
 }
 
 function piece(lines: readonly Line[]): Piece {
   const entities: Entity[] = [];
   let offset = 0;
-  let quote: { offset: number; lines: number } | undefined;
-  const endQuote = () => {
-    if (!quote) return;
-    // From the third line on it is folded, so that the group's text stays what is read first.
-    const type = quote.lines >= 3 ? 'expandable_blockquote' : 'blockquote';
-    entities.push({ type, offset: quote.offset, length: offset - 1 - quote.offset });
-    quote = undefined;
+  let run: { is: Line['is']; offset: number; lines: number } | undefined;
+  const endRun = () => {
+    const type = run && entityOf(run.is, run.lines);
+    if (run && type && offset - 1 > run.offset)
+      entities.push({ type, offset: run.offset, length: offset - 1 - run.offset });
+    run = undefined;
   };
-  for (const { text, inQuote } of lines) {
-    if (!inQuote) endQuote();
-    else if (quote) quote.lines += 1;
-    else quote = { offset, lines: 1 };
+  for (const { text, is } of lines) {
+    if (run?.is === is) run.lines += 1;
+    else {
+      endRun();
+      run = { is, offset, lines: 1 };
+    }
     offset += text.length + 1;
   }
-  endQuote();
+  endRun();
   return { text: lines.map(({ text }) => text).join('\n'), entities };
 }

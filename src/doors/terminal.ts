@@ -23,6 +23,8 @@ export interface TerminalDoor {
   readonly echo: boolean;
   /** Told to people who sit at the terminal, once. */
   readonly welcome: string;
+  /** Reasons are printed with every answer; otherwise when somebody types "why?". */
+  readonly verbose: boolean;
 }
 
 const lookEveryMs = 20_000;
@@ -33,18 +35,24 @@ const clockLine = /^\[(\d{4}-\d{2}-\d{2}[ T]\d{2}:\d{2})\]$/;
 export function drawReply(
   { reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>,
   files: readonly string[],
+  verbose: boolean,
 ): string[] {
   const lines = reply.group.split('\n');
   for (const { who, text } of reply.notes ?? []) lines.push(`  ${who}: ${text}`);
+  if (verbose) lines.push(...foldOf(reply));
   for (const { inText } of reply.files ?? []) if (inText) lines.push(...inText.split('\n'));
   for (const path of files) lines.push(`[file: ${path}]`);
   if (buttons.length > 0) lines.push(buttons.map(({ label }, i) => `[${i + 1}] ${label}`).join('  '));
   return lines.map((line) => (line === '' ? '>' : `> ${line}`));
 }
 
+/** Reasons and exact figures, set apart from what is read first. */
+const foldOf = ({ why = [] }: Outgoing['reply']): string[] =>
+  why.flatMap((line) => line.split('\n')).map((line) => `  | ${line}`);
+
 /**
  * The chat in a terminal. `Name: text` speaks as that member; a line that starts with two spaces continues the
- * message before it; a line without a name is said by whoever spoke last; a number alone presses that button of the last answer. Ends with the input.
+ * message before it; a line without a name is said by whoever spoke last; a number alone presses that button of the last answer; "why?" shows the reasons of the last answer that has any. Ends with the input.
  */
 export async function openTerminal(door: TerminalDoor): Promise<void> {
   const interactive = door.input.isTTY === true;
@@ -52,6 +60,7 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
   let buttons: Outgoing['buttons'] = [];
   let pending: { name: string; text: string } | undefined;
   let speaking = 'You';
+  let reasons: readonly string[] = [];
 
   /** Where nothing can be stored, the answer says so; anything else that is thrown is a fault of the program. */
   const attempt = (message: Message): ReturnType<TerminalDoor['handle']> => {
@@ -67,6 +76,10 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
     if (!pending) return;
     const { name, text } = pending;
     pending = undefined;
+    if (!door.verbose && reasons.length > 0 && /^\s*why\s*\??\s*$/iu.test(text)) {
+      for (const line of reasons) print(`> ${line}`);
+      return;
+    }
     const press = /^\s*(\d{1,2})\s*$/.exec(text);
     const button = press ? buttons[Number(press[1]) - 1] : undefined;
     const key = randomUUID();
@@ -91,7 +104,8 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
   const show = () => {
     for (const out of door.waiting()) {
       if (!door.sent(out.id)) continue;
-      for (const line of drawReply(out, writeFiles(door.folder, out))) print(line);
+      for (const line of drawReply(out, writeFiles(door.folder, out), door.verbose)) print(line);
+      reasons = foldOf(out.reply);
       if (out.buttons.length > 0) buttons = out.buttons;
     }
   };

@@ -181,21 +181,26 @@ export function aheadLines(house: House, ahead: DryingAhead): string[] {
   if (ahead === undefined) return [];
   if (ahead === 'stalled')
     return [
-      'It hardly loses water any more, though much is still to go. Does the pump run, is the door tight, is the chamber warm? Weigh it again in 2 h.',
+      'It hardly loses water any more, and much is to go. Does the pump run, is the door tight? Weigh it again in 2 h.',
     ];
   if ('sinceMs' in ahead)
     return [
       `It stands still since ${sayMoment(ahead.sinceMs, zone)}; about ${sayNumber(Math.max(1, Math.round(ahead.leftHours)))} h more once it runs.`,
     ];
-  const why =
-    ahead.by === 'weights'
-      ? ahead.loads === 0
-        ? ''
-        : ` (as your last ${ahead.loads} loads went)`
-      : ahead.loads === 0
-        ? ' (a day is usual, 20 to 48 h at home: common practice)'
-        : ` (by your last ${ahead.loads} loads)`;
-  return [`Dry ${sayReady(ahead, zone)}${why}. Weigh it ${ahead.by === 'weights' ? 'again ' : ''}then.`];
+  return [`Dry ${sayReady(ahead, zone)}. Weigh it ${ahead.by === 'weights' ? 'again ' : ''}then.`];
+}
+
+/** What the hour rests on. */
+export function aheadWhy(ahead: DryingAhead): string[] {
+  if (typeof ahead !== 'object' || 'sinceMs' in ahead) return [];
+  const own = ahead.loads > 0 ? `, as your last ${ahead.loads} loads went` : '';
+  if (ahead.by === 'weights')
+    return [`The hour: the root of the water to go falls in a straight line${own}.`];
+  return [
+    ahead.loads > 0
+      ? `The hour: by the water on the trays${own}.`
+      : 'The hour: a day is usual, 20 to 48 h at home (common practice).',
+  ];
 }
 
 /** Where a load would be ready in the night: how much to load for the evening before, where the house's loads tell. */
@@ -216,7 +221,7 @@ export function nightLines(
   const wetG = waterG === undefined ? undefined : (waterG * facts.wetG) / (facts.wetG - facts.expectedDryG);
   return [
     wetG === undefined
-      ? 'That is in the night: dry food may wait warm under vacuum till morning.'
-      : `That is in the night. For ${sayClock(eveningMs, zone)} the load would be about ${sayG(Math.round(wetG / 50) * 50, units)}; or leave it under vacuum till morning.`,
+      ? 'That is in the night: it may wait under vacuum till morning.'
+      : `That is in the night: about ${sayG(Math.round(wetG / 50) * 50, units)} would be ready at ${sayClock(eveningMs, zone)}. Or it waits under vacuum.`,
   ];
 }

@@ -5,6 +5,13 @@ import type { Freshness } from '#core/rest.ts';
 import type { Settings } from '#core/settings.ts';
 import { sayG, sayList, sayMoment, sayNumber } from './say.ts';
 
+/** How a batch stands, in a word or two. */
+export function standPhrase(verdict: DryVerdict, steady: Steadiness): string {
+  if (verdict.is === 'dry') return verdict.vouched === null ? 'Steady' : 'DRY AGAINST ITS RECIPE';
+  if (verdict.because !== 'not steady') return 'NOT DRY';
+  return steady.is === 'not yet' && steady.why === 'gained' ? 'Not steady, it gained' : 'Not steady yet';
+}
+
 /** Why a batch's weight is steady or not, with the figures. */
 export function steadyPhrase(steady: Steadiness, settings: Settings): string {
   if (steady.is === 'not yet' && steady.why === 'one weighing') {

@@ -19,7 +19,7 @@ test('a batch as a curve, and in letters for the terminal', async () => {
   expect(Math.max(...sizeOf(house))).toBeLessThan(1280);
   const last = house.last[0]!;
   expect(last.reply.files![0]!.name).toBe('chart-B4.png');
-  const shown = drawReply(last, ['data/chart-B4.png']);
+  const shown = drawReply(last, ['data/chart-B4.png'], false);
   expect(shown).toContain(`> tray 1, 0.0 h    ${'█'.repeat(32)} 750 g`);
   // 190 of 750 g is 8.1 of 32 blocks.
   expect(shown).toContain(`> tray 1, 25.0 h   ${'█'.repeat(8)}▏ 190 g`);

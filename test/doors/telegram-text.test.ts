@@ -95,7 +95,7 @@ describe('any answer', () => {
         fc.integer({ min: 130, max: 3500 }),
         (lines, most) => {
           const pieces = intoPieces(
-            lines.map((line) => ({ text: line.join(' '), inQuote: false })),
+            lines.map((line) => ({ text: line.join(' '), is: 'plain' as const })),
             most,
           );
           const shown = pieces.map((piece) => piece.text).join('\n');
@@ -108,7 +108,7 @@ describe('any answer', () => {
 
   test('whose line has no blank is cut between characters as people see them', () => {
     const cook = '👩‍🍳';
-    const pieces = intoPieces([{ text: cook.repeat(1000), inQuote: true }], 3500);
+    const pieces = intoPieces([{ text: cook.repeat(1000), is: 'note' }], 3500);
     expect(pieces.map((piece) => piece.text).join('')).toBe(cook.repeat(1000));
     for (const piece of pieces) expect(piece.text.length % cook.length).toBe(0);
     for (const piece of pieces)

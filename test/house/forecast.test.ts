@@ -14,7 +14,7 @@ const lineOf = (answer: string, start: string) => answer.split('\n').find((line)
 test('at loading the hour is said with its band, before any load is known', () => {
   const house = loaded();
   expect(lineOf(house.say('/batch carrot mash trays 1600 g'), 'Dry about')).toBe(
-    'Dry about Fri 2 Apr 08:00, between 04:00 and Sat 3 Apr 08:00 (a day is usual, 20 to 48 h at home: common practice). Weigh it then.',
+    'Dry about Fri 2 Apr 08:00, between 04:00 and Sat 3 Apr 08:00. Weigh it then.',
   );
 });
 
@@ -73,10 +73,10 @@ test('three loads of one own give the hours by water, and how much would be read
   const answer = house.say('/batch carrot mash x1.5 trays 2400 g');
   // 26 h by the line through the three: midnight of the next day.
   expect(lineOf(answer, 'Dry about')).toBe(
-    'Dry about Mon 12 Apr 00:00, between Sun 11 Apr 22:30 and 01:30 (by your last 3 loads). Weigh it then.',
+    'Dry about Mon 12 Apr 00:00, between Sun 11 Apr 22:30 and 01:30. Weigh it then.',
   );
   // Nine in the evening is 23 h after loading: 3 h less, 400 g less.
   expect(lineOf(answer, 'That is in the night')).toBe(
-    'That is in the night. For 21:00 the load would be about 2000 g; or leave it under vacuum till morning.',
+    'That is in the night: about 2000 g would be ready at 21:00. Or it waits under vacuum.',
   );
 });
