@@ -1,5 +1,5 @@
 import { command } from '#chat/command.ts';
-import { understoodLines } from '#cards/eater-card.ts';
+import { dayLines, understoodLines } from '#cards/eater-card.ts';
 import { larder, standsForMore } from '#foods/avoided.ts';
 import { brokenAnywhere } from '#house/broken.ts';
 import { nameKey } from '#house/figures.ts';
@@ -135,6 +135,7 @@ export default command({
     ];
     return {
       group: [...understoodLines(one), ...lines].join('\n'),
+      why: dayLines(one),
       ...(did === undefined ? {} : { did }),
       ...(buttons.length === 0 ? {} : { buttons }),
     };

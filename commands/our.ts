@@ -73,6 +73,7 @@ export default command({
         ...(did === undefined ? {} : { did }),
         ...(buttons.length === 0 ? {} : { buttons }),
         meals,
+        notesTell: 'verdicts',
       };
     return {
       group:

@@ -40,8 +40,13 @@ export default command({
     return codes.map((code) => cardOf(house, code));
   },
   say: (cards) => {
-    if ('lines' in cards) return { group: cards.lines.join('\n'), meals: [cards.meal] };
-    return { group: cards.map(cardLines).join('\n\n'), meals: cards.map(({ meal }) => meal) };
+    if ('lines' in cards)
+      return { group: cards.lines.join('\n'), meals: [cards.meal], notesTell: 'verdicts' };
+    return {
+      group: cards.map(cardLines).join('\n\n'),
+      meals: cards.map(({ meal }) => meal),
+      notesTell: 'verdicts',
+    };
   },
 });
 

@@ -80,12 +80,13 @@ export default command({
             ? `No recipe is recorded yet.\nFor example: ${example}`
             : `Recipes: ${sayList(told.names)}.`,
       };
-    const { lines, meal, did, buttons } = told;
+    const { lines, why = [], meal, did, buttons } = told;
     return {
       group: lines.join('\n'),
+      why,
       ...(did === undefined ? {} : { did }),
       ...(buttons.length === 0 ? {} : { buttons }),
-      ...(meal === undefined ? {} : { meals: [meal] }),
+      ...(meal === undefined ? {} : { meals: [meal], notesTell: 'verdicts' }),
     };
   },
 });
@@ -102,7 +103,11 @@ function shown(
     ? servingLines(recipe, facts, house.settings)
     : recipeCard(recipe, facts, house.foods, house.settings);
   return {
-    lines: [heading, ...card, ...usesLine(house, recipe), ...(more.remarks ?? [])],
+    lines: [heading, ...card.needs, ...usesLine(house, recipe), ...(more.remarks ?? [])],
+    why: [
+      ...card.why,
+      ...(recipe.method === '' || more.short ? [] : ['The method is kept with it and was not counted.']),
+    ],
     meal: mealOfRecipe(recipe, facts),
     did: more.did,
     buttons: more.buttons?.length ? more.buttons : packetQuestions(recipe, house.eaters.here()),
@@ -151,7 +156,6 @@ function record(house: House, read: RecipeText) {
   if (before) remarks.push('It replaces the recipe of that name; batches cooked from the older one keep it.');
   else remarks.push(...garlicCaution(cautionLines(recipe, house.foods)));
   remarks.push(...read.remarks.map((remark) => `(${remark})`));
-  if (read.method !== '') remarks.push('The method is kept with it and was not counted.');
   remarks.push(...mentionLines(recipe));
   return shown(house, recipe, `Recorded: ${name}, ${sayNumber(servings)} servings.`, {
     did: `recorded the recipe ${name}`,
@@ -235,6 +239,7 @@ function afterChange(house: House, now: Changed, heading: string) {
   const asked = questions.length > 0 ? questions : packetQuestions(after, house.eaters.here());
   return {
     lines: [heading, ...changeBrings(house, now), ...now.remarks],
+    why: [],
     meal: mealOfRecipe(after, factsOfRecipe(house, after)),
     did: heading.replaceAll('\n', ' ').replace(/\.$/, ''),
     buttons: [...asked, { label: 'Show the recipe', request: `/recipe ${after.name}` }],
@@ -251,6 +256,7 @@ function retired(house: House, recipe: Recipe, isSure: boolean) {
   house.recipes.retire(nameKey(recipe.name));
   return {
     lines: [`Deleted: the recipe ${recipe.name}. /undo brings it back.`],
+    why: [],
     meal: undefined,
     did: `deleted the recipe ${recipe.name}`,
     buttons: [],

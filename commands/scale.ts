@@ -134,12 +134,14 @@ export default command({
   },
   say: ({ recipe, facts, times, lines, sodiumMg: target, settings, scaled }) => {
     const said: string[] = [];
+    const why: string[] = [];
     if (scaled) {
       said.push(`${recipe.name} times ${sayNumber(times)}: ${sayNumber(recipe.servings * times)} servings.`);
-      said.push(...lines.map((line) => line.text), ...amountLines(facts, times, lines, settings));
+      said.push(...lines.map((line) => line.text));
+      why.push(...amountLines(facts, times, lines, settings));
     }
     if (target !== undefined) said.push(...saltLines(recipe, facts, times, target, settings));
-    return { group: said.join('\n') };
+    return { group: said.join('\n'), why };
   },
 });
 

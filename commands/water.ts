@@ -96,7 +96,7 @@ export default command({
       ...cautions,
       isAllRaw ? potCaution : burnCaution,
     );
-    return { group: lines.join('\n'), meals };
+    return { group: lines.join('\n'), meals, notesTell: 'shares' };
   },
 });
 

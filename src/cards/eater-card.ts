@@ -59,6 +59,10 @@ export function understoodLines(eater: Eater): string[] {
   return [
     `${eater.name} (${who}): ${never}${near}${dislikes}; portion ${sayNumber(eater.portion)}.`,
     ...diets.flatMap(dietLine),
-    `${figure('Sodium', 'mg', sodiumOfDayMg(eater), 'the published level above which less is advised,')}; ${figure('energy', 'kcal', energyOfDayKcal(eater), 'the published need')}.`,
   ];
 }
+
+/** What a day's figures are for somebody, and where they come from. */
+export const dayLines = (eater: Eater): string[] => [
+  `${figure('Sodium', 'mg', sodiumOfDayMg(eater), 'the published level above which less is advised,')}; ${figure('energy', 'kcal', energyOfDayKcal(eater), 'the published need')}.`,
+];

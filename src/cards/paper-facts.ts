@@ -87,7 +87,7 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
   const meals = [...batches.keys()].map((no) => mealOfBatch(house, no));
   const notes = new Map<string, string[]>();
   const careful = going.filter(({ never }) => never.length > 0);
-  for (const { who, text } of [...notesOn(careful, meals), ...dayNotes(going, sums)])
+  for (const { who, text } of [...notesOn(careful, meals, 'shares'), ...dayNotes(going, sums)])
     notes.set(who, [...(notes.get(who) ?? []), text]);
   const isBoiled = [...sums.waterOfDay.values()].some((ml) => ml > 0);
   const packed = kept.filter(({ held }) => held.packed).length;

@@ -3,7 +3,7 @@ import { expectedDryG } from '#core/balance.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
 import type { Settings } from '#core/settings.ts';
 import type { FoodTable } from '#foods/food.ts';
-import { sayG, sayList, sayNumber } from '#words/say.ts';
+import { sayG, sayList } from '#words/say.ts';
 import { cautionLines } from '#house/caution-lines.ts';
 import { dryingCautions } from '#words/cautions.ts';
 import { containsLines } from '#words/phrases.ts';
@@ -23,19 +23,32 @@ function lineCard(line: RecipeLine, position: number, foods: FoodTable, settings
   return `${position}. ${line.typed} → ${line.called}, ${sayG(line.grams, settings.units)}, ${wet}${remarks}`;
 }
 
-/** The recipe as it was understood, line by line, then a serving in figures, then cautions. */
-export function recipeCard(
-  recipe: Recipe,
-  facts: RecipeFacts,
-  foods: FoodTable,
-  settings: Settings,
-): string[] {
-  return [
-    ...recipe.lines.map((line, i) => lineCard(line, i + 1, foods, settings)),
-    ...servingLines(recipe, facts, settings),
-    ...containsLines(facts),
-    ...dryingCautions(cautionLines(recipe, foods), facts.totals),
-  ];
+/** What is read first of a card, and what is folded away. */
+export interface Folded {
+  readonly needs: readonly string[];
+  readonly why: readonly string[];
+}
+
+/** Lines that somebody should look at: not understood, in doubt, or counted as nothing. */
+const wantsEyes = (line: RecipeLine): boolean =>
+  line.state !== 'weighed' || line.grams === null || line.question !== null;
+
+/** The recipe as it was understood: a serving, its allergens, cautions and every line that wants eyes; the rest folded. */
+export function recipeCard(recipe: Recipe, facts: RecipeFacts, foods: FoodTable, settings: Settings): Folded {
+  const lines = recipe.lines.map((line, i) => ({
+    said: lineCard(line, i + 1, foods, settings),
+    wantsEyes: wantsEyes(line),
+  }));
+  const serving = servingLines(recipe, facts, settings);
+  return {
+    needs: [
+      ...lines.flatMap(({ said, wantsEyes: open }) => (open ? [said] : [])),
+      ...serving.needs,
+      ...containsLines(facts),
+      ...dryingCautions(cautionLines(recipe, foods), facts.totals),
+    ],
+    why: [...lines.flatMap(({ said, wantsEyes: open }) => (open ? [] : [said])), ...serving.why],
+  };
 }
 
 /** 'A serving: 518 g wet, 721 mg sodium.' What is behind an unweighed line is said to be at least so much. */
@@ -52,24 +65,27 @@ const atLeast = ({ unresolved, uncounted, totals }: RecipeFacts): string =>
     : '';
 
 /** A serving in figures. */
-export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Settings): string[] {
+export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Settings): Folded {
   const { totals, finishedG, boiledAwayG } = facts;
-  if (!(totals.massG > 0)) return ['No line could be weighed yet, so there are no figures.'];
+  if (!(totals.massG > 0))
+    return { needs: ['No line could be weighed yet, so there are no figures.'], why: [] };
   const g = (value: number) => sayG(value, settings.units);
   const dryG = totals.solidsG > 0 ? expectedDryG(totals.solidsG, settings.residualMoisture) : 0;
   const each = (value: number) => Math.round(value / recipe.servings);
-  const lines = [
+  const needs = [
+    `A serving: ${g(finishedG / recipe.servings)} wet, about ${g(dryG / recipe.servings)} dry, ${each(totals.kcal)} kcal, ${atLeast(facts)}${each(totals.sodiumMg)} mg sodium.`,
+  ];
+  const why = [
     `The pot: ${g(totals.massG)} of ingredients${recipe.potG === null ? '' : `, ${g(recipe.potG)} when finished`}; solids ${g(totals.solidsG)}, so about ${g(dryG)} dry.`,
-    `Each of ${sayNumber(recipe.servings)} servings: ${g(finishedG / recipe.servings)} wet, about ${g(dryG / recipe.servings)} dry, ${each(totals.kcal)} kcal, ${atLeast(facts)}${each(totals.sodiumMg)} mg sodium.`,
   ];
   if (recipe.potG !== null) {
-    lines.push(
+    why.push(
       boiledAwayG >= 0
         ? `${g(boiledAwayG)} of water boiled away in the kitchen.`
         : `The pot weighs ${g(-boiledAwayG)} more than its lines: water that no line names.`,
     );
   }
   const missing = [...new Set(totals.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food))];
-  if (missing.length > 0) lines.push(`The food table has no sodium for ${sayList(missing)}.`);
-  return lines;
+  if (missing.length > 0) needs.push(`The food table has no sodium for ${sayList(missing)}.`);
+  return { needs, why };
 }

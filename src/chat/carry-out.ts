@@ -98,8 +98,11 @@ export function record(
     !house.sure &&
     stores.messages.recordedSince(message, message.sentAtMs - repeatMs);
   if (isRepeat) throw new Repeated();
-  const { meals = [], ...reply } = result;
-  const notes = [...(reply.notes ?? []), ...(meals.length === 0 ? [] : notesOn(house.eaters.here(), meals))];
+  const { meals = [], notesTell, ...reply } = result;
+  const notes = [
+    ...(reply.notes ?? []),
+    ...(meals.length === 0 ? [] : notesOn(house.eaters.here(), meals, notesTell)),
+  ];
   return {
     reply: {
       ...reply,

@@ -1,7 +1,7 @@
 import type { Reply } from '#core/talk.ts';
 import type { Drawing } from '#draw/drawing.ts';
 import type { HelpRecord, House } from '#house/house.ts';
-import type { MealShown } from '#house/verdicts.ts';
+import type { MealShown, NotesTold } from '#house/verdicts.ts';
 import type { Solver } from '#solver/solver.ts';
 import type { Part } from '#words/parts.ts';
 
@@ -12,7 +12,11 @@ export interface Workers {
 }
 
 /** A reply with the meals it names: the notes for people are made from them, in one place for all requests. */
-export type Said = Reply & { readonly meals?: readonly MealShown[] };
+export type Said = Reply & {
+  readonly meals?: readonly MealShown[];
+  /** How much the notes tell of them; what is barred where nothing is said. */
+  readonly notesTell?: NotesTold;
+};
 
 /** A request in three steps: look while nothing waits, work beside the chat, keep what came of it. */
 export interface Planned {

@@ -64,10 +64,18 @@ export function becauseWords(list: readonly { what: string; ingredient: string }
 /** A share of the day's sodium from which it is worth a word to somebody with no limit of their own. Chosen. */
 const noteworthyShare = 0.4;
 
-function noteOn(eater: Eater, meal: MealShown): string | undefined {
+/**
+ * What is told of a meal to whom: what is kept from somebody or unknown to them; also that it is clear for somebody, where
+ * that was the question; also its share of the day's sodium, where somebody is about to eat.
+ */
+export type NotesTold = 'barred' | 'verdicts' | 'shares';
+
+function noteOn(eater: Eater, meal: MealShown, told: NotesTold): string | undefined {
   const verdict = verdictOn(eater, meal);
   if (verdict.is === 'blocked') return `not for you: ${becauseWords(verdict.by)}`;
   if (verdict.is === 'unknown') return `unknown, so not for you yet: ${becauseWords(verdict.because)}`;
+  if (told === 'barred') return undefined;
+  if (told === 'verdicts') return eater.never.length > 0 ? 'clear' : undefined;
   const day = sodiumOfDayMg(eater);
   const share =
     day && meal.sodiumMgPerServing !== null
@@ -79,21 +87,27 @@ function noteOn(eater: Eater, meal: MealShown): string | undefined {
   return share !== undefined && (hasLimit || share >= noteworthyShare) ? sodium : undefined;
 }
 
-/** For each person whom the meals of an answer concern, one short note. */
-export function notesOn(eaters: readonly Eater[], meals: readonly MealShown[]): Note[] {
+/**
+ * For each person for whom the meals of an answer change something, one short note: what they may not have.
+ */
+export function notesOn(
+  eaters: readonly Eater[],
+  meals: readonly MealShown[],
+  told: NotesTold = 'barred',
+): Note[] {
   if (meals.length === 0) return [];
   return eaters.flatMap((eater): Note[] => {
     if (meals.length === 1) {
-      const text = noteOn(eater, meals[0]!);
+      const text = noteOn(eater, meals[0]!, told);
       return text === undefined ? [] : [{ who: eater.name, text }];
     }
     if (eater.never.length === 0) return [];
     const text = severalMeals(eater, meals);
-    return [{ who: eater.name, text }];
+    return text === undefined ? [] : [{ who: eater.name, text }];
   });
 }
 
-function severalMeals(eater: Eater, meals: readonly MealShown[]): string {
+function severalMeals(eater: Eater, meals: readonly MealShown[]): string | undefined {
   const judged = meals.map((meal) => ({ meal, verdict: verdictOn(eater, meal) }));
   const blocked = judged.flatMap(({ meal, verdict }) =>
     verdict.is === 'blocked'
@@ -105,7 +119,7 @@ function severalMeals(eater: Eater, meals: readonly MealShown[]): string {
       ? [`${meal.name} (${sayList([...new Set(verdict.because.map((b) => b.ingredient))].slice(0, 2))})`]
       : [],
   );
-  if (blocked.length + unknown.length === 0) return 'all clear';
+  if (blocked.length + unknown.length === 0) return undefined;
   return [
     ...(blocked.length > 0 ? [`not ${sayList(blocked)}`] : []),
     ...(unknown.length > 0 ? [`unknown: ${sayList(unknown)}`] : []),

@@ -8,7 +8,7 @@ test('each line shows food, grams and water; a serving is in figures', () => {
   expect(answer).toContain('1. 250 g red lentils → red lentils, dry, 250 g');
   // SR28 02047: 1 tsp of salt is 6.0 g with 2325.5 mg of sodium; lentils (6 or 7 mg/100 g) and water (4) bring 55.
   expect(answer).toContain('2. 1 tsp salt → salt, 6 g');
-  expect(answer).toMatch(/Each of 4 servings: .* 59[5-6] mg sodium/);
+  expect(answer).toMatch(/A serving: .* 59[5-6] mg sodium/);
 });
 
 test('one line with semicolons or commas is a recipe too', () => {
