@@ -223,7 +223,8 @@ function settle(house: House, nameTyped: string, names: Names, food: string, lin
 function changed(house: House, { change, name, remarks }: ChangeMeant) {
   const before = recipeNamed(house, name);
   if (change.is === 'gone') return retired(house, before, change.sure);
-  if (change.is === 'use') return { ...tellUses(house, before, change), meal: undefined, buttons: [] };
+  if (change.is === 'use')
+    return { ...tellUses(house, before, change), why: [], meal: undefined, buttons: [] };
   const now = carryOut(house, before, change);
   const heading = changeHeading(house, now, change);
   return afterChange(house, { ...now, remarks: [...now.remarks, ...remarks] }, heading);
