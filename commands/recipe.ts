@@ -80,7 +80,7 @@ export default command({
             ? `No recipe is recorded yet.\nFor example: ${example}`
             : `Recipes: ${sayList(told.names)}.`,
       };
-    const { lines, why = [], meal, did, buttons } = told;
+    const { lines, why, meal, did, buttons } = told;
     return {
       group: lines.join('\n'),
       why,
