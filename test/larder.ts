@@ -20,7 +20,7 @@ export function fill(house: TestHouse, recipe: string, servingsEach = 1): number
   const each = Math.floor(potG / trays);
   const loaded = told(`/batch ${name} trays ${Array.from({ length: trays }, () => each).join(' ')} g`);
   const no = Number(/^B(\d+)/.exec(loaded)![1]);
-  const dryG = Number(/Expected dry weight: about (\d+) g/.exec(loaded)![1]);
+  const dryG = Number(/Expected dry: about (\d+) g/.exec(loaded)![1]);
   for (const hours of [24, 3]) {
     house.at(hours);
     told(`/weigh B${no} ${dryG} g`);

@@ -81,7 +81,7 @@ test('plan, pack list, paper and gas say it', async () => {
   const { house } = mince();
   house.say('/trip Heron Lake 12-13 June dinner for all 0 m');
   const plan = await house.ask('/pick keep');
-  expect(plan).toContain(`Mince B1-1 (${raw}) for Ana. Water 300 ml.`);
+  expect(plan).toContain(`Mince B1-1 (${raw}) for Ana, 2 portions. Water 300 ml.`);
   // 0.6 l from 10 to 100.0 °C: 226 kJ. Two pots: 0.1 kg of food each like water, 37.7 kJ, and 0.3 kW for 10 min, 180 kJ:
   // 662 kJ in all. Through 40 % of 45.6 MJ/kg, a fifth to spare: 44 g, where the water alone would take 15 g.
   expect(plan).toMatch(
