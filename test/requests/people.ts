@@ -4,7 +4,7 @@ const nobodyNamed = { everybody: false, coming: [], notComing: [] };
 const june = { startsOn: '2027-06-12', endsOn: '2027-06-14' };
 /** A trip of that name and those days, everybody at every meal. */
 const otter = (more: object = {}) => ({
-  place: { name: 'Otter Creek', isKnown: false, days: june, company: nobodyNamed, ...more },
+  place: { name: 'Otter Creek', isKnown: false, days: june, company: nobodyNamed, efforts: [], ...more },
 });
 const coming = (eater: string) => ({ eater, from: null, to: null });
 
@@ -139,11 +139,15 @@ export const people: readonly RequestCase[] = [
       },
     }),
   ],
-  ['/trip heron lake', 'trip', { place: { name: 'Heron Lake', isKnown: true, company: nobodyNamed } }],
+  [
+    '/trip heron lake',
+    'trip',
+    { place: { name: 'Heron Lake', isKnown: true, company: nobodyNamed, efforts: [] } },
+  ],
   [
     '/trip heron lake cancelled',
     'trip',
-    { cancelled: true, place: { name: 'Heron Lake', isKnown: true, company: nobodyNamed } },
+    { cancelled: true, place: { name: 'Heron Lake', isKnown: true, company: nobodyNamed, efforts: [] } },
   ],
   [
     '/want soup saturday dinner',
