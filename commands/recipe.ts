@@ -9,6 +9,7 @@ import { changeBrings, changeHeading, servingsChanged } from '#cards/change-card
 import { carryOut, type ChangeMeant, changeMeant } from '#house/change-meant.ts';
 import { type Changed, serveOthers } from '#house/recipe-changes.ts';
 import { refuseWhileThere } from '#house/recipe-names.ts';
+import { atItsLine } from '#house/food-lines.ts';
 import { keepPot } from '#house/pot.ts';
 import { mealTyped, mentionLines, nextQuestion, settleMention } from '#house/recipe-questions.ts';
 import { cautionLines } from '#house/caution-lines.ts';
@@ -58,6 +59,7 @@ export default command({
     'Send name and servings on the first line and an ingredient on each line below; a pasted method is kept, not counted.',
     '"pot" tells what the finished pot weighed, so that water boiled away in the kitchen is in the sums.',
     '"line 2: …" puts one line right, also for batches cooked from it, unless something that went into them would be lost; "add …" puts a line behind the last.',
+    '"remove the carrots" and "replace carrots with 300 g pumpkin" find the line by its food. A renamed recipe still answers to its old name.',
     '"delete line 4" and "serves 8" hold for later batches, as does sending the whole recipe anew. "delete recipe barley soup" takes a tap, and waits until nothing of it is left.',
   ],
   records: true,
@@ -220,8 +222,9 @@ function settle(house: House, nameTyped: string, names: Names, food: string, lin
 }
 
 /** Carries one change out, and shows what was and what is; a recipe goes by a tap alone. */
-function changed(house: House, { change, name, remarks }: ChangeMeant) {
+function changed(house: House, { change: typed, name, remarks }: ChangeMeant) {
   const before = recipeNamed(house, name);
+  const change = typed.is === 'food' ? atItsLine(before, typed) : typed;
   if (change.is === 'gone') return retired(house, before, change.sure);
   if (change.is === 'use')
     return { ...tellUses(house, before, change), why: [], meal: undefined, buttons: [] };

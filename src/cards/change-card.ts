@@ -63,7 +63,7 @@ export const servingsChanged = ({ before, after }: Changed): string =>
 export function changeHeading(
   house: House,
   now: Changed,
-  change: Exclude<RecipeChange, { is: 'gone' | 'use' }>,
+  change: Exclude<RecipeChange, { is: 'gone' | 'use' | 'food' }>,
 ): string {
   const { before, after } = now;
   switch (change.is) {

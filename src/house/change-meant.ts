@@ -35,7 +35,7 @@ export function changeMeant(text: string, names: Names): ChangeMeant | undefined
   if (first.name === '') throw new Refusal('which-recipe', 'Say of which recipe, by its name.');
   const hint =
     first.is === 'gone' && / (?:from|out of) /iu.test(first.name)
-      ? ' A line goes by its number: /recipe barley soup delete line 2'
+      ? ' A line goes by its food or its number: /recipe barley soup delete line 2'
       : '';
   throw new Refusal('no-such-recipe', `I know no recipe "${first.name}".${hint}`);
 }
@@ -57,17 +57,23 @@ function chosenFor<T>(text: string, name: string, read: () => T): T {
   }
 }
 
+/** '2 onions and 1 leek', '2 onions; a leek': each line begins with its amount. */
+const piecesOf = (typed: string): string[] =>
+  typed.split(
+    /\s*;\s*|(?:\s*,\s*(?:and\s+)?|\s+(?:and|&|plus)\s+)(?=(?:[\d½¼¾⅓⅔]|an?\s|one\s|two\s|three\s|half\s|some\s|a pinch))/iu,
+  );
+
 /** Carries a change out. */
 export function carryOut(
   house: House,
   before: Recipe,
-  change: Exclude<RecipeChange, { is: 'gone' | 'use' }>,
+  change: Exclude<RecipeChange, { is: 'gone' | 'use' | 'food' }>,
 ): Changed {
   switch (change.is) {
     case 'line':
       return changeLine(house, before, change.position, change.typed);
     case 'more':
-      return addLines(house, before, change.typed.split(';'));
+      return addLines(house, before, piecesOf(change.typed));
     case 'without':
       return takeLineOut(house, before, change.position);
     case 'move':

@@ -31,6 +31,10 @@ export function renameRecipe(house: House, before: Recipe, typed: string): Chang
       `There ${house.recipes.find(to) ? 'is' : 'was'} a recipe called ${newName}: two meals must not go by one name.`,
     );
   house.recipes.rename(from, to, newName);
+  // People go on saying the old name for a while; where the new one was another name of it, it no longer is.
+  for (const words of house.learnt.aliases().keys())
+    if (nameKey(words) === to) house.learnt.forgetAlias(words);
+  if (from !== to) house.learnt.learnAlias(before.name, to);
   const pouches = house.pouches.inStockOf(newName);
   return {
     before,

@@ -7,11 +7,12 @@ import * as people from './people.ts';
 import * as pouches from './pouches.ts';
 import * as stock from './stock.ts';
 import * as trips from './trips.ts';
+import { without } from './without.ts';
 
 /** Every question about the records that a sentence may ask. */
 export const questions: readonly Command[] = [
   stock.howMany, stock.keeps, pouches.whatOf, pouches.howHeavy, pouches.isDry, pouches.absorber, batches.unsealed, nutrition,
-  meals.serves, meals.ranking, meals.ratingsOf, meals.mayFood,
+  without, meals.serves, meals.ranking, meals.ratingsOf, meals.mayFood,
   people.mayEat, people.whatFor, people.holds, people.anyHolds, people.eaterOfName, people.whoAvoids,
   trips.dinner, trips.packed, trips.packWeight, trips.fuelNeed, trips.tripWater, trips.tripOf,
   other.soak, other.coldWater, other.settingOf, other.worry, other.undoable, other.cost, other.firstWords,

@@ -44,12 +44,13 @@ export const mayEat: Reader = (typedLook) => {
   if (
     who.length > 0 &&
     !hasThing &&
+    !look.says(/ have to /) &&
     !/ (?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|tonight|tomorrow) /.test(look.folded) &&
     !look.says(/ (?:did|last|ate|had) /) &&
     look.says(/ (?:what|which|anything|something|everything|meals?|pouches|food) /) &&
     look.says(/ (?:may|can|could|eat|have|safe|ok|clear|allowed) /)
   )
-    return ask('whatfor', who.map(quoted).join(' '), 5);
+    return ask(said.mood.negated === null ? 'whatfor' : 'eaterof', who.map(quoted).join(' '), 5);
   const avoid = avoided(look);
   if (
     who.length > 0 &&
@@ -70,6 +71,15 @@ export const mayEat: Reader = (typedLook) => {
 /** 'How much salt in the soup', 'how many calories in B2-1'. */
 export const nutrients: Reader = (look) => {
   if (about(look) === '') return undefined;
+  const isNamed = look.says(
+    /^ (?:calories|kcal|energy|salt|sodium|protein|fat|carbs|nutrition) (?:of|in|for) /,
+  );
+  if (isNamed)
+    return ask(
+      'nutrition',
+      `${about(look)} ${look.says(/^ (?:calories|kcal|energy) /) ? 'energy' : look.says(/^ (?:salt|sodium) /) ? 'sodium' : 'all'}`,
+      5,
+    );
   if (
     look.says(/ (?:salt|sodium|salty) /) &&
     look.says(/ (?:how|much|what|is|does|amount|many) /) &&

@@ -12,6 +12,7 @@ export const howMany: Reader = (look) => {
     );
   if (!counts || look.says(/ how many (?:cups|ml|mugs|people|days|hours|calories|kcal|loads|trays|grams) /))
     return undefined;
+  if (look.says(/ have to /)) return undefined;
   if (look.has('absorber', 'setting', 'altitude') || (look.has('pack') && !look.has('stock')))
     return undefined;
   const diet = isAsking(look) || look.has('show', 'list') ? dietWords(look) : '';
@@ -110,9 +111,10 @@ export const sealable: Reader = (look) => {
 /** 'How long does the chili keep', 'is B2-1 still good', 'what goes off first'. */
 export const keeping: Reader = (look) => {
   const isKeep = look.says(
-    / (?:how long .*(?:keep|last|good)|best by|best before|expir\w*|use by|go(?:es|ing)? off|go(?:es|ing)? bad|still (?:good|ok|okay|edible|fine|safe)|too old|out of date|spoil\w*|shelf life|how old|oldest|eat first|keeps?|run(?:s|ning)? out)/,
+    / (?:how long .*(?:keep|last|good)|best by|best before|expir\w*|use by|go(?:es|ing)? off|go(?:es|ing)? bad|still (?:good|ok|okay|edible|fine|safe)|too old|out of date|spoil\w*|shelf life|how old|oldest|(?:eat|eaten|used?) first|first to (?:eat|go|use)|keeps?|run(?:s|ning)? out)/,
   );
-  if (!isKeep || (!isAsking(look) && !look.says(/ (?:first|oldest) /))) return undefined;
+  const isNamed = look.says(/^ (?:best by|best before|expiry|expiration|use by|shelf life) /);
+  if (!isKeep || (!isAsking(look) && !isNamed && !look.says(/ (?:first|oldest) /))) return undefined;
   if (look.says(/ (?:smell|puff|swollen|swell|bloat|leak|loose|mould|mold)/)) return undefined;
   if (look.said.people.length > 0 && look.says(/ how old /))
     return ask('eaterof', quoted(look.person()!), 4.5);
@@ -154,7 +156,7 @@ export const cards: Reader = (look) => {
   if (what === '') return undefined;
   const isOnly = look.leftBy([...look.codeTokens(), ...look.said.batches.map(({ at }) => at)]).length === 0;
   const wants = look.says(
-    / (?:card|cards|about|details?|info|information|show|tell|again|what s|whats|what is|see) /,
+    / (?:card|cards|(?:tell|know|more|info|information|all) (?:\w+ )?about|details?|info|information|show|what s|whats|what is|see) /,
   );
   if (!isOnly && !wants) return undefined;
   return ask('pouch', what, wants ? 3.5 : 2.5);
@@ -162,6 +164,9 @@ export const cards: Reader = (look) => {
 
 /** 'Can I undo', 'what was recorded last'. */
 export const undoAsks: Reader = (look) =>
-  isAsking(look) && look.has('undo', 'revert') && look.said.codes.length === 0
+  isAsking(look) &&
+  !look.says(/ how (?:do|can|to|would|should) /) &&
+  look.has('undo', 'revert') &&
+  look.said.codes.length === 0
     ? ask('undoable', '', 5)
     : undefined;

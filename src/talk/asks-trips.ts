@@ -40,7 +40,7 @@ export const tripAsks: Reader = (look) => {
     return ask('dinner', `${trip} ${day} ${slot}`, 4.5);
   if (
     look.says(
-      / (?:everything|all|what|anything|still|left|already) .*(?:pack|packed)| (?:pack|packed) .*(?:left|missing|still)/,
+      / (?:everything|all|what|anything|still|left|already) .*(?:pack|packed)| (?:pack|packed) .*(?:left|missing|still|everything|all) /,
     )
   )
     return ask('packedyet', trip, 5);
@@ -61,7 +61,7 @@ export const settingAsks: Reader = (look) => {
   if (
     !isAsking(look) ||
     !look.says(
-      / (?:altitude|elevation|how high (?:do we|are we|is home)|absorbers?|tray weights?|trays?|dryer|storage|time ?zone|units?|settings?|scale|cup|reminders?|horizon) /,
+      / (?:altitude|elevation|how high (?:do we|are we|is home)|absorbers?|tray weights?|trays?|dryer|storage|time ?zone|units?|settings?|scale|cup|reminders?|horizon|(?:cellar|pantry|basement) .*(?:set|temperature|degrees)|(?:warm|cold) .*(?:cellar|pantry|basement)) /,
     )
   )
     return undefined;
@@ -70,7 +70,7 @@ export const settingAsks: Reader = (look) => {
   const word =
     /(altitude|elevation|absorbers?|trays?|dryer|storage|zone|units?|scale|cup|reminders?|horizon)/iu.exec(
       look.said.text,
-    )?.[1] ?? '';
+    )?.[1] ?? (look.says(/ (?:cellar|pantry|basement) /) ? 'storage' : '');
   return ask('settingof', word.toLowerCase(), 3.5);
 };
 

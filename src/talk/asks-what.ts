@@ -12,7 +12,7 @@ export const history: Reader = (look) => {
   const who = look.says(/ (?:who|whose|by whom) /);
   const when = look.says(/ (?:when|what day|how long ago|which day|what date) /);
   const happened = look.says(
-    / (?:happen\w*|where|become|still|did|was|were|has|have|had|gone|got|is .*(?:eaten|used|gone|thrown|binned|open)) ?/,
+    / (?:happen\w*|where|became|become|still|did|was|were|has|have|had|gone|got|is .*(?:eaten|used|gone|thrown|binned|open)) ?/,
   );
   const deed = look.has(
     'eat',
@@ -48,13 +48,13 @@ export const history: Reader = (look) => {
             : '';
   if (who && (deed || happened)) return ask('whatof', `${what} who${verb}`, 5);
   if (when && (deed || happened)) return ask('whatof', `${what} when${verb}`, 5);
-  if (happened && (deed || look.says(/ (?:happen\w*|where|become|still|gone|there) /)))
+  if (happened && (deed || look.says(/ (?:happen\w*|where|became|become|still|gone|there) /)))
     return ask('whatof', `${what}${verb}`, 4.5);
   return undefined;
 };
 
 const worrying =
-  /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|smells?|stinks?|smelly|mou?ldy?|mou?ld|slimy|leak(?:s|ed|ing)?|loose|lost (?:its|the) vacuum|no vacuum|hole|torn|ripped|went off|gone off|tastes? (?:off|funny|weird|sour)|standing|stood|in the (?:sun|heat)|overnight|(?:after|for) (?:\d+|two|three|four|five|six) hours|left out|been out|out of the (?:dryer|fridge))\b/iu;
+  /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|smells?|stinks?|smelly|mou?ldy?|mou?ld|slimy|leak(?:s|ed|ing)?|loose|lost (?:its|the) vacuum|no vacuum|hole|torn|ripped|went off|gone off|tastes? (?:off|funny|weird|sour)|standing|stood|in the (?:sun|heat)|overnight|(?:after|for) (?:\d+|two|three|four|five|six) hours|left out|left (?:\S+ ){1,4}out|been out|out of the (?:dryer|fridge))\b/iu;
 
 /** 'B3-4 is puffy, what do I do', 'it stood for four hours, can we still eat it'. The caution comes first. */
 export const worries: Reader = (look) => {

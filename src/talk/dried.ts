@@ -70,7 +70,14 @@ export const weighing: Reader = (look) => {
   const isVolume = look.said.all.some(
     (token) => token.is === 'quantity' && token.unit.kind !== 'mass' && token.unit.kind !== 'time',
   );
-  if (isVolume || look.has('seal', 'house', 'absorber', 'salt', 'sodium', 'serving', 'person', 'empty'))
+  const isOtherScale =
+    look.has('scale') &&
+    (look.has('pouch', 'serving', 'recipe') || look.says(/ (?:steps?|resolution) | to \d/));
+  if (
+    isOtherScale ||
+    isVolume ||
+    look.has('seal', 'house', 'absorber', 'salt', 'sodium', 'serving', 'person', 'empty')
+  )
     return undefined;
   const { drying } = look.names;
   const only = drying.length === 1 ? `B${drying[0]}` : drying.length > 1 ? '' : undefined;
@@ -170,7 +177,7 @@ export const loading: Reader = (look) => {
 export const correcting: Reader = (look) => {
   const { all, text } = look.said;
   const m =
-    /\btray\s+(\d{1,2}|one|two|three|four|five|six)\s+(was(?: loaded with)?|is|weighed|should (?:be|have been)|weighs)\s+(\d+(?:[.,]\d+)?)\s*g?(?:\s*(?:,|and)?\s*(?:not|instead of)\s+(\d+(?:[.,]\d+)?)\s*g?)?(?![\p{L}\d])/iu.exec(
+    /\btray\s+(\d{1,2}|one|two|three|four|five|six)\s+(?:of B\d+\s+)?(was(?: loaded with)?|is|weighed|should (?:be|have been)|weighs)\s+(\d+(?:[.,]\d+)?)\s*g?(?:\s*(?:,|and)?\s*(?:not|instead of)\s+(\d+(?:[.,]\d+)?)\s*g?)?(?![\p{L}\d])/iu.exec(
       text,
     );
   if (!m || look.said.mood.asks || look.has('empty', 'tare')) return undefined;

@@ -1,4 +1,25 @@
+import type { Look } from './look.ts';
 import { type Reader, holdOf, idea, people, scoreOf, things } from './hold.ts';
+
+/** 'Please mark … as eaten', 'can you record that …': words that only ask for it to be written down. */
+const orderWords = (look: Look): number[] =>
+  look.says(/ (?:mark|record|note|log|enter|put|write|save|tick) /)
+    ? look.at(
+        'mark',
+        'record',
+        'note',
+        'log',
+        'enter',
+        'put',
+        'write',
+        'save',
+        'tick',
+        'can',
+        'could',
+        'would',
+        'you',
+      )
+    : [];
 
 /** 'We ate B4-2', 'had the chili for lunch', 'ate one curry'. */
 export const eating: Reader = (look) => {
@@ -24,7 +45,14 @@ export const eating: Reader = (look) => {
     means: 'use',
     words: thing.words,
     score: scoreOf(verbs.length > 0 ? 4 : 2.5, thing.byCode ? 2 : 1, meal !== undefined && 0.5),
-    left: look.leftBy([...thing.at, ...verbs, ...had, ...people(look), ...(meal ? [meal.at] : [])]),
+    left: look.leftBy([
+      ...thing.at,
+      ...verbs,
+      ...had,
+      ...people(look),
+      ...orderWords(look),
+      ...(meal ? [meal.at] : []),
+    ]),
     holds: holdOf(look) ?? (isHaving && verbs.length === 0 ? '"having" is not over yet' : null),
   };
 };
@@ -44,10 +72,12 @@ export const eatingPart: Reader = (look) => {
       holds: look.said.mood.asks ? 'that reads as a question' : null,
     };
   const half = /\b(half|a third|a quarter|three quarters|two thirds)\b/iu.exec(look.said.text)?.[1];
-  if (look.said.codes.length === 1 && half !== undefined && verbs.length > 0)
+  const had = look.said.all.some((token) => token.plain === 'had');
+  const share = half ?? mass;
+  if (look.said.codes.length === 1 && share !== undefined && (verbs.length > 0 || had))
     return {
       means: 'use',
-      words: `${look.codes()} ${half}`,
+      words: `${look.codes()} ${share}`,
       score: 7,
       left: [],
       holds: look.said.mood.asks ? 'that reads as a question' : null,
@@ -58,9 +88,18 @@ export const eatingPart: Reader = (look) => {
 /** 'Took B4-3 to work', 'gave B2-1 to the neighbour': gone from the shelf, though nobody said eaten. */
 export const takenAway: Reader = (look) => {
   const verbs = look.said.all.flatMap((token, i) =>
-    /^(?:took|taken|gave|given|handed|lent|sold|gone)$/.test(token.plain) ? [i] : [],
+    /^(?:took|taken|take|taking|gave|given|handed|lent|sold|gone)$/.test(token.plain) ? [i] : [],
   );
-  if (verbs.length === 0 || look.said.codes.length === 0 || look.said.mood.asks || look.says(/ back /))
+  const isMeal =
+    look.slotMeal() !== undefined &&
+    look.says(/ (?:for|was|were|is|are|as) (?:\w+ )?(?:breakfast|lunch|dinner|supper|snack|tonight) /);
+  if (
+    (verbs.length === 0 && !isMeal) ||
+    look.has(...idea('eat'), ...idea('throw'), ...idea('pack'), 'out', 'want', 'rate', 'salty', 'water') ||
+    look.said.codes.length === 0 ||
+    look.said.mood.asks ||
+    look.says(/ back /)
+  )
     return undefined;
   return {
     means: 'use',
@@ -99,7 +138,7 @@ export const throwing: Reader = (look) => {
 };
 
 const foundWords =
-  / (?:tight|firm|holding|hold|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|torn|ripped|punctured|burst|split|came open|come open|came undone|came apart|seal (?:has )?(?:failed|broke|gave)|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
+  / (?:tight|firm|holding|holds?|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|torn|ripped|punctured|burst|split|came open|come open|came undone|came apart|seal (?:has )?(?:failed|broke|gave)|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
 
 /** 'B3-2 is loose', 'B1-4 and B1-5 hold', 'resealed B3-2 with 92 g'. */
 export const finding: Reader = (look) => {

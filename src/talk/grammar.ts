@@ -68,7 +68,7 @@ export const exceptions =
  */
 export const harmless = set(`
   just already finally again today now yesterday morning evening night noon midday lunch dinner breakfast supper tea
-  brunch snack lunchtime dinnertime last this week weekend earlier ago before after during at on in by near up out off
+  brunch snack moment lunchtime dinnertime last this week weekend earlier ago before after during at on in by near up out off
   down over into away along around outside inside here there home camp campsite hut trail hike summit lake river rain snow sun
   wind storm weather cold hot warm dark mountain hill forest beach car boat tent kitchen cellar basement garage house with
   together kids family friends grandma grandpa mum mom dad everyone everybody guys us all well fine nice nicely happy

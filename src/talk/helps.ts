@@ -95,7 +95,7 @@ export const cooking: Reader = (look) => {
   if (look.said.codes.length + look.said.batches.length > 0) return undefined;
   if (
     look.says(
-      / (?:still|need|have|must|should) (?:\w+ )?(?:to )?(?:cook|prepare|make|dry) | to cook | (?:cook|cooking) (?:for|before|list|plan) | start cooking | what (?:to|should (?:we|i)) (?:cook|make|dry) /,
+      / (?:still|need|have|must|should) (?:\w+ )?(?:to )?(?:cook|prepare|make|dry) | to cook | start (?:cooking|drying) | (?:cook|cooking) (?:for|before|list|plan) | start cooking | what (?:to|should (?:we|i)) (?:cook|make|dry) /,
     )
   )
     return shown('cook', look.trip() ?? '', 4 + (look.trip() ? 1 : 0));

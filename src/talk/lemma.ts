@@ -45,7 +45,7 @@ function bare(root: string): string {
 
 /** Roots that end in e. */
 const withE: Readonly<Record<string, string>> = Object.fromEntries(
-  `us:use bak:bake consum:consume devour:devour rat:rate shar:share weigh:weigh stor:store sav:save mov:move lik:like
+  `us:use hik:hike bik:bike bak:bake consum:consume devour:devour rat:rate shar:share weigh:weigh stor:store sav:save mov:move lik:like
    lov:love hat:hate prefer:prefer chang:change schedul:schedule remov:remove includ:include exclud:exclude rehydrat:rehydrate
    hydrat:hydrate prepar:prepare scal:scale doubl:double tripl:triple manag:manage wast:waste invit:invite arriv:arrive
    leav:leave com:come hav:have tak:take mak:make giv:give liv:live measur:measure admir:admire expir:expire polish:polish`

@@ -53,6 +53,7 @@ export function moodOf(text: string, all: readonly Token[], isSomebody: (index: 
       text.includes('？') ||
       opensQuestion(all, start, isSomebody) ||
       sentenceStarts(all).some((at) => opensQuestion(all, at, isSomebody)) ||
+      clauseStarts(all).some((at) => opensQuestion(all, at, isSomebody)) ||
       wantsToKnow.test(rest) ||
       /\bwhat (?:do|should|can|shall|now|to do)\b/iu.test(rest),
     doubt: doubtPhrases.exec(text)?.[0] ?? words.find((word) => doubts.has(word)) ?? null,
@@ -69,6 +70,19 @@ function sentenceStarts(all: readonly Token[]): number[] {
   return all.flatMap((token, i) =>
     token.is === 'mark' && /^[.!;:]$/.test(token.plain) && all[i + 1] ? [i + 1] : [],
   );
+}
+
+/** A question behind a comma: '…, is it safe', '…, what now'. 'Which' and 'who' only go on there. */
+function clauseStarts(all: readonly Token[]): number[] {
+  return all.flatMap((token, i) => {
+    const next = all[i + 1];
+    const opens =
+      token.plain === ',' &&
+      next?.is === 'word' &&
+      /^(?:is|are|can|could|may|should|shall|does|do|did|what|whats|how|why)$/.test(next.plain) &&
+      (/^(?:what|whats|how|why)$/.test(next.plain) || pronouns.has(all[i + 2]?.plain ?? ''));
+    return opens ? [i + 1] : [];
+  });
 }
 
 /** Behind 'hey', 'ok so', 'please' and a called name: 'Ben, did you …'. */

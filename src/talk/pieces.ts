@@ -42,21 +42,28 @@ const asFigures = (word: string) => small[word.toLowerCase()] ?? word;
  * @returns the text with such codes written as codes
  */
 function withCodes(text: string): string {
-  return text
-    .replace(/\btray(?=\d)/giu, 'tray ')
-    .replace(
-      new RegExp(`\\b(?:batch|load) (?:no\\.? ?|number |#)?(${count})\\b(?! ?(?:g|kg|trays?|x)\\b)`, 'giu'),
-      (_, n: string) => `B${asFigures(n)}`,
-    )
-    .replace(
-      new RegExp(`\\b(?:pouch|bag) (?:no\\.? ?|number |#)?(${count}) (?:of|from) ([BM])(\\d+)\\b`, 'giu'),
-      (_, n: string, letter: string, b: string) => `${letter}${b}-${asFigures(n)}`,
-    )
-    .replace(
-      new RegExp(`\\b([BM])(\\d{1,5}) (?:pouch|bag) (?:no\\.? ?|number |#)?(${count})\\b`, 'giu'),
-      (_, letter: string, b: string, n: string) => `${letter}${b}-${asFigures(n)}`,
-    )
-    .replace(/\b([BM])(\d{1,5})[ ./_](\d{1,2})(?=\s*[?!.]*\s*$)/giu, '$1$2-$3');
+  return (
+    text
+      .replace(/\btray(?=\d)/giu, 'tray ')
+      .replace(
+        new RegExp(`\\b(?:batch|load) (?:no\\.? ?|number |#)?(${count})\\b(?! ?(?:g|kg|trays?|x)\\b)`, 'giu'),
+        (_, n: string) => `B${asFigures(n)}`,
+      )
+      .replace(
+        new RegExp(`\\b(?:pouch|bag) (?:no\\.? ?|number |#)?(${count}) (?:of|from) ([BM])(\\d+)\\b`, 'giu'),
+        (_, n: string, letter: string, b: string) => `${letter}${b}-${asFigures(n)}`,
+      )
+      .replace(
+        new RegExp(`\\b([BM])(\\d{1,5}) (?:pouch|bag) (?:no\\.? ?|number |#)?(${count})\\b`, 'giu'),
+        (_, letter: string, b: string, n: string) => `${letter}${b}-${asFigures(n)}`,
+      )
+      .replace(/\b([BM])(\d{1,5})[ ./_](\d{1,2})(?=\s*[?!.]*\s*$)/giu, '$1$2-$3')
+      // 'B4-1, -2 and -3'.
+      .replace(
+        /(?<=\b[BM]\d{1,5}-\d{1,2}(?:\s*(?:,|and|&)\s*-?\d{1,2}){0,8}\s*(?:,|and|&)\s*)-(\d{1,2})(?![\d.])/giu,
+        '$1',
+      )
+  );
 }
 
 /** Words that stand between the words of one name. */

@@ -42,7 +42,7 @@ function judged(look: Look): { words: string[]; at: number[] } {
   if (look.says(isBad)) words.push('not again');
   else
     add(
-      / (?:again|delicious|great|loved|love|yummy|tasty|amazing|excellent|fantastic|favou?rite|best|good|lovely|perfect|super|5 stars?|five stars?) /,
+      / (?:again|delicious|great|loved|love|yummy|tasty|amazing|excellent|fantastic|favou?rite|best(?! (?:by|before))|good|lovely|perfect|super|5 stars?|five stars?) /,
       'again',
     );
   if (look.says(/ (?:water|amount) (?:was |is )?(?:just |exactly |about )?right | just right /))

@@ -23,6 +23,10 @@ function asRequest(change: RecipeChange, name: string): string {
       return `${name} line ${change.position}: ${change.typed}`;
     case 'without':
       return `${name} delete line ${change.position}`;
+    case 'food':
+      return change.typed === null
+        ? `${name} remove ${change.food}`
+        : `${name} replace ${change.food} with ${change.typed}`;
     case 'more':
       return `${name} add line: ${change.typed}`;
     case 'move':
@@ -39,7 +43,7 @@ function asRequest(change: RecipeChange, name: string): string {
 }
 
 const serves =
-  /^(?:the\s+)?(?:recipe\s+(?:of|for)\s+)?(?:the\s+)?(.+?)\s+(?:now\s+)?(?:serves|feeds|makes)\s+(\d{1,3})(?:\s+(?:servings?|portions?|people))?$/isu;
+  /^(?:the\s+)?(?:recipe\s+(?:of|for)\s+)?(?:the\s+)?(.+?)\s+(?:now\s+)?(?:serves|feeds|makes)\s+(\d{1,3})(?:\s+(?:servings?|portions?|people))?(?:\s+now)?$/isu;
 
 /** Words before an order that make it a thought or a wish. */
 const wishes =
@@ -82,7 +86,7 @@ export const changing: Reader = (look) => {
     const name = recipeMeant(change.name, look.names);
     // 'Take out the soup' speaks of the pouch.
     if (name === undefined || (change.is === 'gone' && !look.has('recipe'))) continue;
-    const typed = 'typed' in change ? change.typed : '1';
+    const typed = change.is === 'food' || !('typed' in change) ? '1' : change.typed;
     return {
       means: 'recipe',
       words: asRequest(change, name),

@@ -10,6 +10,7 @@ export const water: Reader = (look) => {
     look.says(/ (?:boiling|soaking|waiting|standing) time /) ||
     (look.said.mood.asks && look.says(/ (?:stand|sit|wait|(?<!the )rest(?! of)) /));
   if (!isWater && !isSoak) return undefined;
+  if (!look.said.mood.asks && look.says(/ (?:ml|l|cups?) (?:more|less|extra|fewer) /)) return undefined;
   // 'Exactly the right amount of water' judges.
   if (!look.said.mood.asks && look.says(/ (?:was|were|right amount|perfect|enough|too much|too little) /))
     return undefined;
@@ -77,7 +78,8 @@ export const scaling: Reader = (look) => {
   if (pouches && !look.has('seal'))
     return shown('scale', `${meal} to ${pouches[1]} pouches of ${pouches[2]} g`, wants ? 5 : 2);
   if (trays && wants) return shown('scale', `${meal} to ${trays[1]} trays`, 4);
-  if (atHand && mass !== undefined && (wants || look.says(/ how (?:many|much) /)))
+  const isShort = look.said.all.length < 9 && !look.has('weigh', 'load', 'tray', 'seal', 'eat', 'use', 'add');
+  if (atHand && mass !== undefined && (wants || isShort || look.says(/ how (?:many|much) /)))
     return shown('scale', `${meal} with ${atHand[1]!.replace(/\s+of\s+/iu, ' ')}`, 5);
   if (people !== '' && wants && !look.has('water', 'eat', 'want', 'pouch'))
     return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, look.has('recipe') ? 5 : 3.5);
@@ -157,7 +159,7 @@ export const stock: Reader = (look) =>
 export const logs: Reader = (look) => {
   if (
     look.says(
-      / (?:show|see|the|your|our) (?:log|history|journal) | ^log | what (?:was|did (?:we|i|you|they)) (?:recorded?|do|done|change|changed|enter|note)(?: |$)| who (?:did|recorded|changed|entered) | what happened (?:today|yesterday|lately|last) | what s new | (?:last|latest|recent) (?:entries|entry|changes|records|things? recorded) /,
+      / (?:show|see|the|your|our) (?:log|history|journal) | ^log | what (?:was|did (?:we|i|you|they)) (?:recorded?|do|done|change|changed|enter|note)(?: |$)| who (?:did|recorded|changed|entered) | what happened (?:today|yesterday|lately|last) | what s new | what (?:has )?changed | (?:last|latest|recent) (?:entries|entry|changes|records|things? recorded) /,
     )
   )
     return shown('log', '', 3.5);

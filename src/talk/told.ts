@@ -6,7 +6,7 @@ import type { Look, Meaning } from './look.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is \d{1,2}(?= $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -30,12 +30,12 @@ function newcomer(look: Look): Meaning | undefined {
     return told(`${added[1]} ${added[2]}`, 4);
   const guest =
     /^\s*((?:\p{Lu}[\p{L}'’-]*\s+)+?)(?:is coming|comes|is joining|joins|eats with us|will be there|is here)\b[^,;:]*[,;:]\s*(.+)$/su.exec(
-      text,
+      look.bare,
     );
   if (guest && people.length === 0 && look.said.trips.length === 0)
     return { ...told(`${guest[1]!.trim()} ${guest[2]}`, 4), holds: 'that would be somebody new' };
   const introduced =
-    /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is)\s+(\p{Lu}[\p{L}'’-]+),\s*(?:and\s+)?(.+)$/su.exec(text);
+    /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is)\s+(\p{Lu}[\p{L}'’-]+),\s*(?:and\s+)?(.+)$/su.exec(look.bare);
   if (introduced && !eaterCue.test(` ${fold(introduced[1]!)} `))
     return told(`${introduced[1]} ${introduced[2]}`, 4);
   const aged = /^\s*(\p{L}{2,20})\s+(?:is|turns|turned)\s+(\d{1,2})\b(.*)$/su.exec(text);
@@ -76,6 +76,7 @@ export const eater: Reader = (look) => {
       (_, n: string) => `portion ${Number(n) / 100}`,
     )
     .replace(/\bturn(?:ed|s)\s+(\d+)\b/iu, 'age $1')
+    .replace(/^(\d{1,2})$/u, 'age $1')
     .replace(/\b(?:hates?|can['’]?t stand|doesn['’]?t like|does not like|don['’]?t like)\b/giu, 'dislikes')
     .replace(
       /\b(?:no longer|doesn['’]?t|does not|don['’]?t|do not)\s+(?:(?:needs?|ha(?:s|ve)) to avoid|avoids?)(?=\s+\p{L})/iu,
@@ -133,6 +134,9 @@ export const pot: Reader = (look) => {
     meal === undefined ||
     mass === undefined ||
     !look.has('pot') ||
+    // 'Lentil pot with 1 kg lentils' is a name.
+    (look.at('pot').every((i) => look.said.meals.some(({ at }) => at.includes(i))) &&
+      !look.says(/ (?:weigh\w*|came to|comes to|is|was|finished|done) /)) ||
     look.has('tray', 'load', 'batch', 'add', 'change')
   )
     return undefined;
@@ -150,7 +154,8 @@ const newRecipe =
   /^\s*(?:please\s+)?(?:new|add(?: a| the)?(?: new)?|record(?: a)?|save(?: this)?(?: a)?)\s+recipe\b[\s:,]*(?:for\s+)?/iu;
 
 /** A recipe's text without the words that announce it. */
-export const withoutLead = (text: string): string => text.replace(newRecipe, '');
+export const withoutLead = (text: string): string =>
+  text.replace(newRecipe, '').replace(/^\s*recipe\s+(?=\S)/iu, '');
 
 /** A recipe in one line, an ingredient a line: the name ends at the servings, each amount begins a line. */
 function inLines(text: string): string {
@@ -179,7 +184,9 @@ export const recipe: Reader = (look) => {
         /(?:^|[\s,;:])[\d½¼¾⅓⅔]+(?:[.,/]\d+)?\s*(?:g|kg|ml|l|dl|oz|lbs?|cups?|tbsp|tsp|tins?|cans?|cloves?|pinch|x)?\b/giu,
       ) ?? []
     ).length;
-  if (newRecipe.test(text))
+  // 'Recipe pea soup, 4 servings: 400 g split peas; …'.
+  const isTold = /^\s*recipe\s+[^:\n]+[:\n]/iu.test(text) && amounts(text) >= 2;
+  if (newRecipe.test(text) || isTold)
     return {
       means: 'recipe',
       words: inLines(withoutLead(text)),

@@ -6,7 +6,8 @@ import { quantityText } from './settings-told.ts';
 const dayWords =
   / (?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend|tomorrow|overnight|january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sep|sept|oct|nov|dec|weeks? | days? | nights? |\d-\d|\d \d+ /;
 
-const tripWords = 'trip camp camping hike hiking backpack canoe trek tour ski expedition outing'.split(' ');
+const tripWords =
+  'trip camp camping hike hiking backpack canoe trek tour ski expedition outing weekend'.split(' ');
 
 /** Words that frame a trip and tell nothing of it. */
 const frame =

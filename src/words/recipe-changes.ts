@@ -5,6 +5,8 @@ import { occasionsNamed } from './occasion-words.ts';
 export type RecipeChange = { readonly name: string } & (
   | { readonly is: 'line'; readonly position: number; readonly typed: string }
   | { readonly is: 'without'; readonly position: number }
+  /** Told by a food, not by its line; null: taken out. */
+  | { readonly is: 'food'; readonly food: string; readonly typed: string | null }
   | { readonly is: 'more'; readonly typed: string }
   | { readonly is: 'move'; readonly position: number; readonly to: number }
   | { readonly is: 'name'; readonly newName: string }
@@ -39,10 +41,19 @@ const eatDry = pattern('(?:we\\s+)?eat\\s+(.+?)\\s+dry');
 const soaked = pattern(
   `(.+?)[\\s,]+${beEaten}(?:(?:eaten\\s+)?(?:soaked|with\\s+water)|not\\s+eaten\\s+dry)`,
 );
+const changes = '(?:replace|swap|exchange|substitute)';
+const instead = '\\s+(?:with|for|by|against)\\s+';
+const foodOut = pattern(`(?:take|leave)\\s+(?:all\\s+)?(?:the\\s+)?(.+?)\\s+out\\s+of\\s+(.+)`);
+const foodGone = pattern(`${away}\\s+(?:all\\s+)?(?:the\\s+)?(.+)`);
+const foodIn = pattern(`${changes}\\s+(?:the\\s+)?(.+?)\\s+(?:in|of)\\s+(.+?)${instead}(.+)`);
+const foodFor = pattern(`${changes}\\s+(?:the\\s+)?(.+?)${instead}(.+)\\s+in\\s+(.+)`);
+const foodBehind = pattern(`(.+?)[\\s,:]+${changes}\\s+(?:the\\s+)?(.+?)${instead}(.+)`);
+const goneFromBehind = pattern(`(.+?)[\\s,:]+${away}\\s+(?:the\\s+)?(?!lines?\\b)(.+)`);
+const call = pattern('call\\s+(.+?)(?:\\s+from\\s+now\\s+on)?');
 const gone = pattern(`${away}\\s+(.+?)(\\s+sure)?`);
 const goneBehind = pattern(`(.+?)\\s+${away}(\\s+sure)?`);
 const more = pattern('(.+?)[\\s,:]+add(?:\\s+(?:a\\s+|the\\s+)?line)?\\s*:?\\s+(.+)');
-const moreTo = pattern('add(?:\\s+(?:a\\s+|the\\s+)?line)?\\s*:?\\s+(.+)');
+const moreTo = pattern('(?:add|put)(?:\\s+(?:a\\s+|the\\s+)?line)?\\s*:?\\s+(.+)');
 const changeOf = pattern(`(?:(?:change|put|make|set|correct|replace)\\s+)?${line}\\s+(?:of|in)\\s+(.+)`);
 const changeLine = pattern(
   `(.*?)(?:\\b(?:change|make|set|correct)\\s+)?\\b${line}\\s*(?::|=|\\bis(?:\\s+now)?\\b|\\bto\\b|\\s)\\s*(.+)`,
@@ -72,6 +83,28 @@ const unquoted = (typed: string): string =>
     .replace(/[\s,.?!]+$/u, '')
     .replace(/^["“”„«](.*)["“”»]$/su, '$1')
     .trim();
+
+/** 'Remove the carrots from the soup', 'swap the cream in the stew for oat milk', 'soup remove carrots'. */
+function byFood(text: string): RecipeChange[] {
+  const out = foodOut.exec(text);
+  if (out) return [{ is: 'food', food: out[1]!, name: out[2]!, typed: null }];
+  const inIt = foodIn.exec(text);
+  if (inIt) return [{ is: 'food', food: inIt[1]!, name: inIt[2]!, typed: inIt[3]! }];
+  const forIt = foodFor.exec(text);
+  if (forIt) return [{ is: 'food', food: forIt[1]!, name: forIt[3]!, typed: forIt[2]! }];
+  const behind = foodBehind.exec(text);
+  if (behind) return [{ is: 'food', name: behind[1]!, food: behind[2]!, typed: behind[3]! }];
+  const goes = foodGone.exec(text);
+  if (goes)
+    return cuts(goes[1]!, /\s+(?:from|of|in|out\s+of)\s+(?:the\s+)?/giu).map(([food, name]) => ({
+      is: 'food',
+      food,
+      name,
+      typed: null,
+    }));
+  const last = goneFromBehind.exec(text);
+  return last ? [{ is: 'food', name: last[1]!, food: last[2]!, typed: null }] : [];
+}
 
 function read(text: string): RecipeChange[] {
   const dry = eatenDry.exec(text) ?? eatDry.exec(text);
@@ -110,8 +143,16 @@ function read(text: string): RecipeChange[] {
       name,
       newName: unquoted(newName),
     }));
+  const foods = byFood(text);
   found = gone.exec(text) ?? goneBehind.exec(text);
-  if (found) return [{ is: 'gone', name: found[1]!, sure: found[2] !== undefined }];
+  if (found) return [{ is: 'gone', name: found[1]!, sure: found[2] !== undefined }, ...foods];
+  if (foods.length > 0) return foods;
+  found = call.exec(text);
+  if (found)
+    // The longest name that is one: 'the barley soup', not 'the barley'.
+    return cuts(found[1]!, /\s+/gu)
+      .toReversed()
+      .map(([name, newName]) => ({ is: 'name', name, newName: unquoted(newName) }));
   found = more.exec(text);
   if (found) return [{ is: 'more', name: found[1]!, typed: found[2]! }];
   found = changeLine.exec(text);

@@ -143,7 +143,7 @@ test.each([
   expect(house.say('/recipe pearl soup').split('\n').slice(1)).toEqual(before);
   expect(keys()).toEqual([['pearl soup'], ['pearl soup']]);
   expect(house.say('/stock')).toContain('Pearl soup');
-  expect(house.say('/recipe barley soup')).toContain('I know no recipe');
+  expect(house.say('/recipe barley soup')).toContain('("Barley soup" is Pearl soup here)');
   house.say('/undo');
   expect(keys()).toEqual([['barley soup'], ['barley soup']]);
   expect(house.say('/stock')).toContain('Barley soup');
@@ -263,9 +263,41 @@ test('several lines at once, and servings that batches keep', () => {
   expect(house.say('/recipe lentil pot serves 4')).toContain('B4, cooked before, keeps the old number.');
 });
 
+test.each([
+  ['/recipe remove the carrots from barley soup', 'Line 2 of Barley soup: was carrots 244 g, now out.'],
+  ['/recipe barley soup remove carrots', 'Line 2 of Barley soup: was carrots 244 g, now out.'],
+  ['take the carrots out of the barley soup', 'Line 2 of Barley soup: was carrots 244 g, now out.'],
+  ['replace the carrots in the barley soup with 300 g pumpkin', 'was carrots 244 g, now pumpkin 300 g'],
+  ['swap the salt in the barley soup for soy sauce', 'Line 4 of Barley soup: was salt 6 g, now soy sauce'],
+  ['/recipe barley soup add 2 bay leaves and 20 g butter', 'Line 6 of Barley soup, new: butter'],
+  ['call the barley soup winter soup', 'Was Barley soup, now winter soup.'],
+])('%s: told by the food', (typed, says) => {
+  const house = openSeason();
+  expect(house.say(typed)).toContain(says);
+  expect(house.faults).toEqual([]);
+});
+
+test('two lines that name a food are a choice', () => {
+  const house = openSeason();
+  house.say('/recipe barley soup add 100 g carrot juice');
+  expect(house.say('/recipe barley soup remove carrot')).toContain('2 lines of Barley soup name "carrot"');
+  expect(house.press(1)).toContain('Line 2 of Barley soup: was carrots 244 g, now out.');
+});
+
+test('what a meal would be without a food is looked at; what was cooked keeps it', () => {
+  const house = openSeason();
+  const before = house.dump();
+  const answer = house.say('could we make the lentil pot without double cream?');
+  expect(answer).toContain('Lentil pot has it in line 3, 200 ml double cream.');
+  expect(answer).toContain('Batches cooked with it keep it. Nothing is changed yet.');
+  expect(house.dump()).toBe(before);
+  expect(house.press(1)).toContain('Recorded: Lentil pot without double cream, 8 servings.');
+  expect(house.say('may Noa eat B4-1?')).toContain('NO, milk');
+});
+
 refuses([
   ['/recipe barley soup is called Pearl soup, 6 servings', /tells servings/],
-  ['/recipe remove carrots from barley soup', /A line goes by its number/],
+  ['/recipe remove zorblax from barley soup', /No line of Barley soup names "zorblax"/],
   ['/recipe barley soup add ;', /I read no ingredient/],
   ['/recipe barley soup delete line 9', /there is no line 9/],
   ['/recipe barley soup delete line 3 and 4', /I know no recipe/],

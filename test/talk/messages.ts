@@ -1,13 +1,11 @@
-/**
- * What somebody types without a slash, the request or question it means, and what becomes of it: 'does' records it,
- * 'offers' records nothing and puts it one tap away, 'answers' only looks, 'nothing' changes and offers nothing.
- * Witness of every row: the plain meaning of its words, by hand.
- */
-export type TalkRow = readonly [
-  typed: string,
-  means: string,
-  does: 'does' | 'offers' | 'answers' | 'nothing',
-];
+import { askingRows } from './rows/asking.ts';
+import { eatingRows } from './rows/eating.ts';
+import { houseRows } from './rows/house.ts';
+import { kitchenRows } from './rows/kitchen.ts';
+import { recipeRows } from './rows/recipes.ts';
+import type { TalkRow } from './rows/row.ts';
+import { backRows } from './rows/taking-back.ts';
+import { tripRows } from './rows/trips.ts';
 
 const eating: readonly TalkRow[] = [
   ['we ate B4-2', 'use', 'does'],
@@ -19,7 +17,7 @@ const eating: readonly TalkRow[] = [
   ['B4-2 is eaten', 'use', 'does'],
   ['used up B4-1 to B4-3 this weekend', 'use', 'does'],
   ['ok so we ate B4-2 yesterday', 'use', 'does'],
-  ['please record that we ate B4-2', 'use', 'offers'],
+  ['please record that we ate B4-2', 'use', 'does'],
   ['maybe we ate B4-2', 'use', 'offers'],
   ['i think B4-2 was eaten', 'use', 'offers'],
   ['we will eat B4-2 tomorrow', 'use', 'offers'],
@@ -153,7 +151,7 @@ const people: readonly TalkRow[] = [
   ['haha good one', 'courtesy', 'nothing'],
   ['haha we ate B4-2', 'use', 'does'],
   ['what did Noa eat last?', 'unknown', 'nothing'],
-  ['can we swap butter for oil in the soup?', 'unknown', 'nothing'],
+  ['can we swap butter for oil in the soup?', 'recipe', 'nothing', 'No line of Barley soup names "butter"'],
   ["I'm vegan now", 'eater', 'does'],
   ["I'm Lotte, vegetarian", 'eater', 'does'],
   ['Noa turned 8 today', 'eater', 'does'],
@@ -194,4 +192,20 @@ const recipes: readonly TalkRow[] = [
   ["don't add 2 bay leaves to the barley soup", 'unknown', 'nothing'],
 ];
 
-export const talk: readonly TalkRow[] = [...eating, ...asking, ...kitchen, ...people, ...recipes];
+/** Every message of the table, each once. */
+export const talk: readonly TalkRow[] = [
+  eating,
+  asking,
+  kitchen,
+  people,
+  recipes,
+  eatingRows,
+  askingRows,
+  kitchenRows,
+  houseRows,
+  tripRows,
+  recipeRows,
+  backRows,
+]
+  .flat()
+  .filter(([typed], i, all) => all.findIndex((row) => row[0] === typed) === i);

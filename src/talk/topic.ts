@@ -1,0 +1,60 @@
+import { about } from './ask.ts';
+import { type Look, quoted } from './look.ts';
+
+/** What a question may be about: the words that show it, and the question that answers it with its words. */
+export interface Topic {
+  readonly means: string;
+  readonly cue: RegExp;
+  readonly not?: RegExp;
+  /** The words handed over; undefined where what it is about was not said. */
+  readonly words: (look: Look) => string | undefined;
+  readonly score: number;
+  /** Orders count too: 'show me the trip'. */
+  readonly evenUnasked?: true;
+}
+
+export const someThing = (look: Look) => about(look) || undefined;
+export const someMeal = (look: Look) => (look.said.codes.length > 0 ? undefined : look.mealTyped());
+export const someTrip = (look: Look) =>
+  look.trip() ?? (look.says(/ (?:trip|hike|tour|we (?:go|leave|going|leaving)) /) ? '' : undefined);
+export const noThing = (words: string) => (look: Look) => (about(look) === '' ? words : undefined);
+
+const nutrient = (look: Look) =>
+  look.says(/ (?:salt\w*|sodium) /)
+    ? 'sodium'
+    : look.says(/ (?:calor\w*|kcal|energy|filling) /)
+      ? 'energy'
+      : look.says(/ protein /)
+        ? 'protein'
+        : look.says(/ fat(?:ty|tiest)? /)
+          ? 'fat'
+          : undefined;
+
+export function ranked(look: Look): string | undefined {
+  const what = nutrient(look);
+  if (what === undefined || about(look) !== '') return undefined;
+  const least = look.says(/ (?:least|lowest|low|little|less|lightest|fewest) /) ? 'least ' : '';
+  const who = look.said.people.find(({ names: [name] }) => name !== look.names.me)?.names[0];
+  return `${least}${what}${who === undefined ? '' : ` for ${quoted(who)}`}`;
+}
+
+/** The first figure of a kind, as typed. */
+export const figureOf = (look: Look, kind: string): string =>
+  look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === kind)?.typed ?? '';
+
+const date =
+  /\b(?:before|until|by)\s+(?:the\s+)?(?:end of\s+)?((?:\d{1,2}\.?\s+)?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}*(?:\s+20\d\d)?|20\d\d(?:-\d\d?)?(?:-\d\d?)?|\d{1,2}[./]\d{1,2}[./](?:20)?\d\d)/iu;
+
+/** 'Before 2029' is before its first day. */
+export function beforeText(look: Look): string | undefined {
+  const found = date.exec(look.said.text)?.[1];
+  if (found === undefined) return undefined;
+  return `${look.mealTyped() ?? ''} before ${/^20\d\d$/.test(found) ? `${found}-01` : found}`.trim();
+}
+
+/** Whom and which day a look at the log is about. */
+export function whoAndWhen(look: Look): string {
+  const who = look.said.people.find(({ names: [name] }) => name !== look.names.me)?.names[0];
+  const day = / (yesterday|today) /.exec(look.folded)?.[1];
+  return [who, day].filter(Boolean).join(' ');
+}

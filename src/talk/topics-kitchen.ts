@@ -1,0 +1,117 @@
+import { about } from './ask.ts';
+import { quoted } from './look.ts';
+import { someThing, someMeal, noThing, figureOf, type Topic } from './topic.ts';
+
+/** Topics of recipes, the dryer, pouches and water. */
+export const kitchenTopics: readonly Topic[] = [
+  {
+    means: 'serves',
+    cue: / how many (?:servings?|portions?|people|persons|eaters) .*(?:make|makes|serve|serves|feed|feeds|give|gives|for|in|recipe) | (?:serves|feeds) how many /,
+    not: / (?:\d+ ?(?:g|kg|lbs?|oz)|one kg|left|stock|come|coming|going) /,
+    words: someMeal,
+    score: 5,
+  },
+  {
+    means: 'recipe',
+    cue: / (?:what|which ingredients|how much of what) .*(?:put|go|goes|going|belongs|need) (?:in|into|for) | how (?:is|are) .* made | what .* made (?:of|from|with|out of) /,
+    not: / (?:water|absorber|bag|pouch|dryer|cook for|buy) /,
+    words: someMeal,
+    score: 4,
+  },
+  {
+    means: 'without',
+    cue: / (?:without|leave out|omit|skip|no) (?!me |us |you |him |her )\p{L}/u,
+    not: / (?:trip|eat|anything|any|everything|stock|left|what|which|who|water|absorber) /,
+    words: (look) => {
+      const food =
+        /\b(?:without|leave out|omit|skip|no)\s+((?:(?:any|the)\s+)?[\p{L}]+(?:\s+(?!in\b|from\b|for\b|please\b)[\p{L}]+)?)/iu.exec(
+          look.said.text,
+        )?.[1];
+      const isMaking =
+        look.has('make', 'cook', 'do', 'have', 'prepare') || look.says(/ (?:can|could|would) /);
+      const meal = someMeal(look);
+      return food !== undefined && isMaking && meal !== undefined && look.said.batches.length === 0
+        ? `${meal} ${food}`
+        : undefined;
+    },
+    score: 5.5,
+    evenUnasked: true,
+  },
+  {
+    means: 'stock',
+    cue: / (?:which|what) (?:pouches|bags|meals|ones|food) .*(?:for|suits?|ok for) /,
+    not: / (?:trip|heron|dinner|lunch|breakfast|cook) /,
+    words: (look) => {
+      const who = look.said.people.find(({ names: [name] }) => name !== look.names.me)?.names[0];
+      return who === undefined || about(look) !== '' ? undefined : `for ${quoted(who)}`;
+    },
+    score: 4.2,
+  },
+  {
+    means: 'trip',
+    cue: /^ (?:show|open|display|see) (?:me )?(?:the )?\p{L}/u,
+    words: (look) =>
+      about(look) === '' &&
+      look.said.people.length === 0 &&
+      !look.has('food', 'pack', 'list', 'chart', 'label', 'plan', 'pick', 'water')
+        ? look.trip()
+        : undefined,
+    score: 4,
+    evenUnasked: true,
+  },
+  {
+    means: 'unsealed',
+    cue: / (?:unsealed|not (?:been )?sealed|left (?:to seal|over)|still to seal|isn t sealed|unpacked yet) /,
+    words: (look) => (look.said.codes.length > 0 ? undefined : someThing(look)),
+    score: 6,
+  },
+  {
+    means: 'unsealed',
+    cue: / how (?:many|much) (?:more |\w+ )*(?:pouches|bags|portions) .*(?:make|get|give|gives|fill|fills|seal|left in|from|out of) /,
+    not: / (?:scale|cook) /,
+    words: (look) =>
+      look.said.batches.length > 0 && look.said.codes.length === 0
+        ? `${figureOf(look, 'mass')} ${about(look)}`.trim()
+        : undefined,
+    score: 6,
+  },
+  {
+    means: 'isdry',
+    cue: / (?:lose|lost|losing|water (?:is |left )?(?:still |left )?(?:in|left)|still wet|how wet|how damp|evaporated) /,
+    not: / (?:vacuum|pour|add|need) /,
+    words: (look) => (look.said.batches.length > 0 && look.said.codes.length === 0 ? about(look) : undefined),
+    score: 5.2,
+  },
+  {
+    means: 'isdry',
+    cue: / (?:open|stop|empty|unload) the (?:dryer|drier) | (?:what|anything|what s|whats|something|how (?:full|empty)) .*(?:dryer|drier|machine) | what .*(?:is|are) drying | (?:dryer|drier) .*(?:empty|free|busy|full) /,
+    not: / (?:trays? (?:does|do)|hold|holds|size|big|limit|max\w*|settings?|weigh) /,
+    words: (look) => about(look),
+    score: 5,
+  },
+  {
+    means: 'soak',
+    cue: / (?:how hot|what temperature|which temperature) .*(?:water|boil) | water .*(?:how hot|what temperature) | (?:boils?|boiling) (?:at what|point) /,
+    words: (look) => `${about(look)} ${figureOf(look, 'length')}`.trim(),
+    score: 5,
+  },
+  {
+    means: 'water',
+    cue: / (?:ml|cups?|litres?|water) for /,
+    words: (look) => (look.said.codes.length + look.said.meals.length > 0 ? about(look) : undefined),
+    score: 3,
+  },
+  {
+    means: 'howmany',
+    cue: / what (?:can|could|do|is there|s there) (?:we |i |you |still |left )*(?:eat|have|to eat|for us to eat)(?: still| left| now| today)? $/,
+    words: noThing(''),
+    score: 3.5,
+  },
+  {
+    means: 'settingof',
+    cue: / (?:what|which|how) (?:size|big|large|kind|sort) .*(?:bags?|pouch|pouches) | (?:bags?|pouch|pouches) .*(?:what|which) size | (?:what|which) (?:bags?|pouch size) /,
+    not: / (?:absorber|left|have we) /,
+    words: () => 'pouch',
+    score: 4,
+  },
+];
