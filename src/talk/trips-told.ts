@@ -149,7 +149,8 @@ function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | 
 const restOf = (look: Look, drop: ReadonlySet<number>): string =>
   look
     .without(drop)
-    .replace(/^.*?(?=\b(?:please)\b)|\bplease\b/giu, ' ')
+    .replace(/^(?:(?:hi|hey|hello|ok|okay|so|please|sorry|well|and|but|oh|now)\b[\s,!]*)+/iu, '')
+    .replace(/\b(?:please|pls|thanks|thank you)\b|[!\p{Extended_Pictographic}]/giu, ' ')
     .replace(/\bonly\s+(?:joins?|comes?|arrives?)\b/giu, ' ')
     .replace(/\b(?:joins?|comes?|coming|joining|is|are)\s+(?=from|on|until|till)/giu, ' ')
     .replace(/\bpostpone(?:d)?\b(.*)$/iu, (_, behind: string) => `${behind.replace(/\bby\b/iu, '')} later`)
