@@ -3,7 +3,6 @@ import { planned } from '#chat/command.ts';
 import { cookingPlan } from '#house/cooking.ts';
 import { tripProblem } from '#house/trip-problem.ts';
 import { sayDayOf, saySlot, tripMeant } from '#house/trips.ts';
-import { shortages } from '#core/picks/why.ts';
 import { optional, part } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 import { sayCount, sayList, sayNumber } from '#words/say.ts';
@@ -14,7 +13,7 @@ export default planned({
   summary: 'what to cook before a trip: meals, servings, dryer loads, the latest day to start',
   examples: ['/cook', '/cook Heron Lake'],
   help: [
-    'It plans what stock cannot cover, wishes first, in whole dryer loads; sealing takes a day and the seal check two more.',
+    'It plans what stock cannot cover: mains for lunch and dinner, breakfasts for breakfast, wishes first. Sealing takes a day and the seal check two more.',
   ],
   takes: {
     trip: optional(
@@ -25,7 +24,7 @@ export default planned({
   work: async (question, { picks }) => ({ question, result: await picks.solvePicks(question.problem) }),
   keep: ({ question, result }, _, house) => {
     const { trip } = question;
-    const plan = cookingPlan(house, trip, shortages(question.problem, result));
+    const plan = cookingPlan(house, question, result);
     const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
     return { trip, plan, today, eaters: house.eaters.all(), limitKnown: house.settings.loadLimitG !== null };
   },
@@ -36,14 +35,20 @@ export default planned({
       return { group: `Stock covers ${trip.place}: nothing has to be cooked. /pick shows the pouches.` };
     const lines = [`To cook for ${trip.place}:`];
     for (const one of plan.cook) {
-      const made = one.recipe.servings * one.factor;
-      const load = limitKnown
-        ? `; ${sayCount(one.loads, 'full dryer load')} makes ${sayNumber(made)} servings`
-        : '';
+      const made = sayNumber(one.recipe.servings * one.factor);
+      const load =
+        one.fills === null
+          ? ''
+          : one.loads > 1
+            ? `, ${sayCount(one.loads, 'dryer load')}`
+            : `, ${Math.round(one.fills * 100)} % of a dryer load`;
+      const meals = one.slots.length > 4 ? `${one.slots.length} meals` : sayList(one.slots.map(slotName));
       lines.push(
-        `${one.recipe.name}${one.wished ? ' (wished for)' : ''}: ${sayNumber(one.servings)} servings for ${sayList(one.slots.map(slotName))}${load}. /scale ${one.recipe.name} x${sayNumber(one.factor)}`,
+        `${one.recipe.name}${one.wished ? ' (wished for)' : ''}: ${sayNumber(Number(one.servings.toFixed(1)))} servings for ${meals}. /scale ${one.recipe.name} x${sayNumber(one.factor)} makes ${made}${load}.`,
       );
     }
+    if (plan.cook.some((one) => one.fills !== null && one.fills < 0.9))
+      lines.push('A load filled up costs no more time: what is over goes into stock.');
     for (const { eater, slots } of plan.nobodyCan)
       lines.push(
         `No recipe of yours is clear for ${name(eater)} and for such a meal: ${sayList(slots.map(slotName))}.`,

@@ -167,7 +167,7 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
       ),
     ),
     ...shortLines(question, fed, eaters),
-    ...reasonLines(short, question, eaters, fed),
+    ...reasonLines(short, question, eaters, fed, result),
     ...mendLines(house, fed),
     ...ungranted(house, question, result),
     ...sumLines(house, trip, sums),

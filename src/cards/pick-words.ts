@@ -70,6 +70,7 @@ export function reasonLines(
   question: TripProblem,
   eaters: readonly Eater[],
   fed: readonly DayFed[],
+  plan: PicksPlan,
 ): string[] {
   const isTold = ({ eater, slot, reason }: Shortage): boolean => {
     const day = question.problem.slots.find((s) => s.key === slot)!.day;
@@ -79,7 +80,7 @@ export function reasonLines(
   const partly = short.filter(
     (one, i) =>
       !one.unfed &&
-      isWorthAWord(one, question) &&
+      isWorthAWord(one, plan) &&
       !isTold(one) &&
       short.findIndex((other) => !other.unfed && other.slot === one.slot && other.meal === one.meal) === i,
   );
@@ -92,14 +93,10 @@ export function reasonLines(
   ];
 }
 
-/** A dish that lacks less than a fifth of what its eaters need is no shortage, so long as the energy is there. Chosen. */
-function isWorthAWord({ slot, meal, shortTwentieths }: Shortage, { problem }: TripProblem): boolean {
-  const at = problem.slots.find((s) => s.key === slot)!;
-  const portions = at.eaters.reduce(
-    (sum, e) => sum + problem.eaters.find((x) => x.key === e)!.portionTwentieths,
-    0,
-  );
-  return meal !== null && shortTwentieths > Math.max(2, portions / 5 / Math.max(1, at.eaters.length));
+/** A dish that lacks less than a quarter of what its eaters need is no shortage, so long as the energy is there. */
+function isWorthAWord({ slot, meal, shortTwentieths }: Shortage, plan: PicksPlan): boolean {
+  const dish = plan.slots.find((s) => s.slot === slot)?.dishes.find((d) => d.meal === meal);
+  return dish !== undefined && 4 * shortTwentieths > dish.openedTwentieths + shortTwentieths;
 }
 
 /** Who has nothing to eat, at which meals and why; people and meals with the same reason share a line. */
@@ -157,7 +154,9 @@ function whyShort(shortage: Shortage, question: TripProblem, eaters: readonly Ea
     case 'promised':
       return `what is clear is kept for ${sayList(reason.trips)}`;
     case 'used up':
-      return `what is clear is used at ${sayList(reason.slots.map((s) => sayIfFound(question, s.slot)))}`;
+      return reason.slots.length > 3
+        ? 'what is clear is used at the other meals'
+        : `what is clear is used at ${sayList(reason.slots.map((s) => sayIfFound(question, s.slot)))}`;
     case 'too little left':
       return `only ${servings(reason.leftTwentieths)} servings of what is clear are left, too little for ${problem.eaters.length > 1 ? 'a dish' : name}`;
   }

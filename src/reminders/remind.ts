@@ -1,6 +1,5 @@
 import { groupBy } from '#core/groups.ts';
 import { type Reminder, type Watched, remindersOf } from '#core/reminders.ts';
-import { shortages } from '#core/picks/why.ts';
 import type { Pouch, Trip } from '#core/records.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
 import { localDays } from '#words/local-days.ts';
@@ -147,15 +146,12 @@ async function shortTrips(answerer: Answerer, house: House, today: string): Prom
     .tripsBetween(today, days.plusDays(today, tripAheadDays), house.nowMs - freshTripMs);
   const found: ShortTrip[] = [];
   for (const trip of ids.length === 0 ? [] : house.trips.all().filter(({ id }) => ids.includes(id))) {
-    const { problem } = tripProblem(house, trip);
-    if (problem.slots.length === 0) continue;
-    const missing = shortages(problem, await answerer.workers.picks.solvePicks(problem));
-    if (missing.length === 0) continue;
-    found.push({
-      trip,
-      plan: cookingPlan(house, trip, missing),
-      shortMeals: new Set(missing.map(({ slot }) => slot)).size,
-    });
+    const question = tripProblem(house, trip);
+    if (question.problem.slots.length === 0) continue;
+    const plan = cookingPlan(house, question, await answerer.workers.picks.solvePicks(question.problem));
+    const short = [...plan.cook, ...plan.nobodyCan].flatMap(({ slots }) => slots);
+    if (short.length === 0) continue;
+    found.push({ trip, plan, shortMeals: new Set(short).size });
   }
   return found;
 }

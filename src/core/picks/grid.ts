@@ -1,7 +1,7 @@
 import { byText, settleOrder } from './order.ts';
 import { fitsTo } from './fits.ts';
-import { dishFigures, helpingOf, nothingKcal, worthKcal } from './helpings.ts';
-import { type Lot, type PicksProblem, wasteAllowed } from './problem.ts';
+import { dishFigures, helpingOf, missesAll, worthKcal } from './helpings.ts';
+import { type Lot, type PicksProblem, shortStepKcal, wasteAllowed } from './problem.ts';
 import { grantable, wishWeights } from './wishes.ts';
 
 /** Pouches of one class with the same best-by; the cost figures are per pouch. */
@@ -68,6 +68,8 @@ export interface Grid {
   /** The plan before: before[slot][eater] is a meal, `unfed`, or `notBefore`; and at which level leaving it counts. */
   readonly before: readonly (readonly number[])[];
   readonly beforeKept: boolean;
+  /** In steps of so many kcal what is short counts. */
+  readonly shortStep: number;
   /** Twentieths that may be left over without counting. */
   readonly wasteAllowed: number;
   /** Twentieths in stock that will not keep long after the trip. */
@@ -226,7 +228,7 @@ export function makeGrid(problem: PicksProblem): Grid {
     const floors = eaters.map((__, e) => floorOf(s, e));
     return table((e, m) => helpingOf(eaters[e]!.portionTwentieths, floors[e]!, figures[m]!.kcal));
   });
-  const of = (pick: 'low' | 'high' | 'thinKcal'): number[][][] =>
+  const of = (pick: 'low' | 'high' | 'thin'): number[][][] =>
     helpings.map((ofSlot) => ofSlot.map((ofEater) => ofEater.map((h) => h[pick])));
 
   const perMille = (portion: number, per: number | null, whole: number | null): number =>
@@ -245,8 +247,8 @@ export function makeGrid(problem: PicksProblem): Grid {
     portion: eaters.map((e) => e.portionTwentieths),
     low: of('low'),
     high: of('high'),
-    thin: of('thinKcal'),
-    nothing: slots.map((_, s) => eaters.map((e, i) => nothingKcal(e.portionTwentieths, floorOf(s, i)))),
+    thin: of('thin'),
+    nothing: slots.map((_, s) => eaters.map((e, i) => missesAll(e.portionTwentieths, floorOf(s, i)))),
     worth: figures.map((f) => worthKcal(f.kcal)),
     slotDay: slots.map((s) => s.day),
     slotDayPlace: slots.map((s) => days.indexOf(s.day)),
@@ -266,6 +268,7 @@ export function makeGrid(problem: PicksProblem): Grid {
     wishTotal: wishes.reduce((sum, w) => sum + w.weight, 0),
     before: placesBefore(problem, slotPlace, eaterPlace, mealPlace),
     beforeKept: problem.before?.was === 'kept',
+    shortStep: shortStepKcal(slots.flatMap(({ floors }) => (floors ?? []).map(({ kcal }) => kcal))),
     wasteAllowed: wasteAllowed(
       slots.reduce(
         (sum, s) =>

@@ -12,7 +12,7 @@ export interface Helping {
   readonly low: number;
   readonly high: number;
   /** What is missing of nine tenths of the floor even with `low` eaten, kcal. */
-  readonly thinKcal: number;
+  readonly thin: number;
 }
 
 /** A serving of unknown energy counts as this much: a small meal. Chosen. */
@@ -40,12 +40,12 @@ export function helpingOf(portion: number, floorKcal: number | null, kcalPerServ
     helping,
     low,
     high: Math.floor((helping * 11) / 10),
-    thinKcal: Math.max(0, Math.ceil(missing - 1e-9)),
+    thin: Math.max(0, Math.ceil(missing - 1e-9)),
   };
 }
 
 /** What somebody misses who has nothing at all, kcal: nine tenths of the floor, or of a usual portion. */
-export function nothingKcal(portion: number, floorKcal: number | null): number {
+export function missesAll(portion: number, floorKcal: number | null): number {
   return Math.ceil(((floorKcal ?? usualKcal * portion) * 9) / 10 - 1e-9);
 }
 
@@ -54,6 +54,16 @@ export function worthKcal(kcalPerServing: number | null): number {
   return kcalPerServing === null
     ? usualKcal
     : Math.min(usualKcal, Math.max(1, Math.round(kcalPerServing / 20)));
+}
+
+/**
+ * What a dish counts that falls short, kcal; what is missing beyond a quarter counts twice, so that two meals are cut a
+ * little before one is cut by half.
+ * @param low what its eaters need at least, twentieths of a serving
+ */
+export function shortKcal(low: number, opened: number, worth: number): number {
+  const short = Math.max(0, low - opened);
+  return worth * (short + Math.max(0, Math.floor((4 * short - low) / 4)));
 }
 
 /** The figures of a dish: the highest sodium of its lots, so that a limit holds; mean energy of its lots. */

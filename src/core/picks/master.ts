@@ -5,7 +5,7 @@ import { type Menu, menuKey, movedBy, type Prices } from './menus.ts';
 import { at as level, levelNames } from './problem.ts';
 
 /** Which levels are held at nothing, so that menus against them need not be looked at. */
-export type Ruled = Pick<Prices, 'noShort' | 'noUnfed' | 'noDislike'>;
+export type Ruled = Pick<Prices, 'noUnfed' | 'noDislike'>;
 
 /**
  * The program over menus: one menu a slot, within the stock of every class and best-by. Its linear form bounds
@@ -27,6 +27,8 @@ export interface Master {
   /** Fixes a menu, shuts it out, or gives it back its freedom. */
   set(column: number, to: 'in' | 'out' | 'free'): void;
   isOut(column: number): boolean;
+  /** The most of the level aimed at that a plan of this value may have, in what menus count. */
+  most(value: number): number;
   /** Solves the linear form. */
   solve(seconds: number): Relaxed | undefined;
   /** Looks for whole menus among those at hand: the value of every column. */
@@ -221,11 +223,9 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     };
   };
 
-  let ruled: Ruled = { noShort: false, noUnfed: false, noDislike: false };
+  let ruled: Ruled = { noUnfed: false, noDislike: false };
   const against = (menu: Menu): boolean =>
-    (ruled.noShort && menu.short > 0) ||
-    (ruled.noUnfed && menu.eat.includes(unfed)) ||
-    (ruled.noDislike && menu.dislikes > 0);
+    (ruled.noUnfed && menu.eat.includes(unfed)) || (ruled.noDislike && menu.dislikes > 0);
 
   const reduced = (i: number, duals: Float64Array): number => {
     const c = columns[i]!;
@@ -237,9 +237,13 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     return rest;
   };
 
-  /** What is left over counts in whole servings beyond what is tolerated; menus count it in twentieths. */
+  /** The most of a level in what menus count: some levels count in steps of the whole trip. */
   const inUnits = (k: number, value: number): number =>
-    k === level.waste ? grid.wasteAllowed + 20 * value : value;
+    k === level.waste
+      ? grid.wasteAllowed + 20 * value
+      : k === level['energy short']
+        ? grid.shortStep * (value + 1) - 1
+        : value;
 
   return {
     count: () => columns.length,
@@ -278,6 +282,7 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     set(i, to) {
       program.setColumn(i, to === 'in' ? 1 : 0, to === 'in' ? 1 : to === 'out' ? 0 : columns[i]!.upper);
     },
+    most: (value) => inUnits(goal, value),
     isOut: (i) => columns[i]!.upper === 0,
     hold(held, value) {
       if (held === level['worst off'])
@@ -286,7 +291,6 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
       bounds[holdRow[held]!] = { lower: -Infinity, upper: most };
       program.setRow(holdRow[held]!, -Infinity, most);
       if (value > 0) return;
-      if (held === level['energy short']) ruled = { ...ruled, noShort: true, noUnfed: true };
       if (held === level.unfed) ruled = { ...ruled, noUnfed: true };
       if (held === level.dislikes) ruled = { ...ruled, noDislike: true };
       columns.forEach((c, i) => {

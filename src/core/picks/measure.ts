@@ -1,4 +1,5 @@
 import { type Class, type Grid, notBefore } from './grid.ts';
+import { shortKcal } from './helpings.ts';
 import { at, levelNames } from './problem.ts';
 
 /** Not at this slot; at it, but unfed. Any other value in `eat` is a meal. */
@@ -94,6 +95,7 @@ export function measure(grid: Grid, state: State): number[] {
     vector[at.expiring]! += cost.expiring;
     vector[at['oldest month first']]! += cost.month;
   });
+  vector[at['energy short']] = Math.floor(vector[at['energy short']]! / grid.shortStep);
   vector[at.waste] = servingsBeyond(grid, vector[at['exact waste']]!);
   measureEaters(grid, eat, vector);
   return vector;
@@ -150,7 +152,7 @@ function measureSlot(grid: Grid, { eat, open }: State, s: number, vector: number
   let dishes = 0;
   for (let m = 0; m < lows.length; m += 1) {
     if (lows[m]! > 0) dishes += 1;
-    if (lows[m]! > opened[m]!) vector[at['energy short']]! += (lows[m]! - opened[m]!) * grid.worth[m]!;
+    if (lows[m]! > opened[m]!) vector[at['energy short']]! += shortKcal(lows[m]!, opened[m]!, grid.worth[m]!);
     if (opened[m]! > highs[m]!) vector[at['exact waste']]! += opened[m]! - highs[m]!;
   }
   vector[at.variety]! += Math.max(0, dishes - 1);

@@ -1,4 +1,5 @@
 import { type Grid, notBefore } from './grid.ts';
+import { shortKcal } from './helpings.ts';
 import { classCost, unfed, type State } from './measure.ts';
 import type { SlotTable } from './table.ts';
 
@@ -38,7 +39,6 @@ export interface Prices {
   /** By class at this slot. */
   readonly pouch: (c: number) => number;
   /** What the levels held at nothing rule out altogether. */
-  readonly noShort: boolean;
   readonly noUnfed: boolean;
   readonly noDislike: boolean;
 }
@@ -72,7 +72,7 @@ export function makeMenu(grid: Grid, slot: number, eat: readonly number[], open:
     need.set(meal, { ...dish, opened: dish.opened + n * size });
   }
   for (const [m, { low, high, opened }] of need) {
-    short += Math.max(0, low - opened) * grid.worth[m]!;
+    short += shortKcal(low, opened, grid.worth[m]!);
     waste += Math.max(0, opened - high);
   }
   return { slot, eat, open, short, wish, gives, dislikes, moved, waste };
@@ -156,8 +156,9 @@ export function makePricer(grid: Grid, tables: readonly SlotTable[]): Pricer {
         if (byTotal[i] === Infinity) continue;
         const short = Math.max(0, low - i * larder.step);
         const waste = Math.max(0, i * larder.step - high);
-        if (2 * short > low || (short > 0 && prices.noShort)) continue;
-        const price = byTotal[i]! + short * worth * prices.short + waste * prices.waste;
+        const kcal = shortKcal(low, i * larder.step, worth);
+        if (2 * short > low) continue;
+        const price = byTotal[i]! + kcal * prices.short + waste * prices.waste;
         if (price < cheapest) [cheapest, chosen] = [price, i];
       }
       byPair[id] = cheapest;
@@ -165,9 +166,8 @@ export function makePricer(grid: Grid, tables: readonly SlotTable[]): Pricer {
     }
   };
 
-  /** Dislikes and thin dishes are ruled out once there need be none. */
-  const mayHave = (s: number, e: number, m: number, prices: Prices): boolean =>
-    !(prices.noDislike && grid.dislike[e]![m]) && !(prices.noShort && grid.thin[s]![e]![m]! > 0);
+  const mayHave = (e: number, m: number, prices: Prices): boolean =>
+    !(prices.noDislike && grid.dislike[e]![m]);
 
   const cheapest: Pricer['cheapest'] = (s, prices) => {
     const table = tables[s]!;
@@ -187,7 +187,7 @@ export function makePricer(grid: Grid, tables: readonly SlotTable[]): Pricer {
       const allowed = table.allowed[place]!;
       const { pair } = table.needs[place]!;
       const seated = parties.map((party, i) =>
-        allowed & (1 << i) && party.every((e) => mayHave(s, e, m, prices))
+        allowed & (1 << i) && party.every((e) => mayHave(e, m, prices))
           ? sumOf(i, (e) => prices.eats(e, m))
           : Infinity,
       );

@@ -1,6 +1,20 @@
+import { shortKcal } from './helpings.ts';
 import type { Grid } from './grid.ts';
 import { classCost, type State } from './measure.ts';
 import type { SlotTable } from './table.ts';
+
+/**
+ * How a slot is filled this time. What is short and what is left over count in steps of the whole trip, which do not add
+ * up by slot: so a slot is tried with some of it not counting.
+ */
+export interface Bent {
+  /** Twentieths that each dish may leave over without counting. */
+  readonly free: number;
+  /** What is short counts in steps of so many kcal, dish by dish. */
+  readonly grain: number;
+}
+
+export const strict: Bent = { free: 0, grain: 1 };
 
 /** Parties (mask) to keep from each of the slot's meals, and pouches of each class to leave in stock. */
 export interface KeptBack {
@@ -28,7 +42,6 @@ const nothing: Way = { total: 0, smallest: Infinity, expiring: 0, rest: 0, more:
 /**
  * The best pouches for each need of one meal: enough, and none that could stay closed.
  * @param place of the meal in the slot's table
- * @param free twentieths that a dish may leave over without counting
  * @param restOf the key for months and dry weight
  */
 export function makeOffer(
@@ -38,7 +51,7 @@ export function makeOffer(
   table: SlotTable,
   place: number,
   back: KeptBack | undefined,
-  free: number,
+  bent: Bent,
   restOf: (month: number, dry: number) => number,
 ): Offer | undefined {
   const most = table.most[place]!;
@@ -67,18 +80,27 @@ export function makeOffer(
   }
   if (ways.length < 2) return undefined;
   const { pairLow, pairHigh } = table.needs[place]!;
-  return { best: pairLow.map((low, id) => bestWay(ways, low, pairHigh[id]!, free)) };
+  return {
+    best: pairLow.map((low, id) => bestWay(ways, low, pairHigh[id]!, grid.worth[table.meals[place]!]!, bent)),
+  };
 }
 
 /** The way that leaves least short, then wastes least beyond what is free, takes what expires, wastes least at all. */
-function bestWay(ways: readonly Way[], low: number, high: number, free: number): Way | undefined {
+function bestWay(
+  ways: readonly Way[],
+  low: number,
+  high: number,
+  worth: number,
+  { free, grain }: Bent,
+): Way | undefined {
   let chosen: Way | undefined;
   let least: readonly number[] = [Infinity];
   for (const way of ways) {
     const short = Math.max(0, low - way.total);
-    if (2 * short > low || short > least[0]! || way.total === 0 || way.total - way.smallest >= low) continue;
+    if (2 * short > low || way.total === 0 || way.total - way.smallest >= low) continue;
     const waste = Math.max(0, way.total - high);
-    const keys = [short, Math.max(0, waste - free), way.expiring, waste, way.rest];
+    const kcal = Math.floor(shortKcal(low, way.total, worth) / grain);
+    const keys = [kcal, Math.max(0, waste - free), way.expiring, waste, way.rest];
     if (chosen && !isLess(keys, least)) continue;
     least = keys;
     chosen = way;

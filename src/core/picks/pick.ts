@@ -15,6 +15,7 @@ import {
 } from './problem.ts';
 import { prove } from './prove.ts';
 import { search, type Found } from './search.ts';
+import { strict } from './offer.ts';
 import { makeSlotSolver, type SlotSolver } from './slot.ts';
 import { makeTables, type SlotTable } from './table.ts';
 
@@ -145,7 +146,7 @@ function stateBefore(grid: Grid, tables: readonly SlotTable[], solver: SlotSolve
     const from = meals.map((m) =>
       parties.reduce((mask, party, i) => mask | (party.some((e) => isOther(e, m)) ? 1 << i : 0), 0),
     );
-    solver.fill(state, s, 0, { from, pouches: [] });
+    solver.fill(state, s, strict, { from, pouches: [] });
   });
   return { state, vector: measure(grid, state) };
 }

@@ -130,7 +130,7 @@ export interface PicksProblem {
 export const levelNames = [
   'unfed', // eater-slots
   'worst off', // unfed slots of the eater with most of them
-  'energy short', // kcal below nine tenths of the floors; a missing portion counts as what it would give
+  'energy short', // steps of `shortStepKcal` below nine tenths of the floors; see `shortKcal`
   'wishes', // granted, weighted by rank, with a minus
   'dislikes', // eater-slots
   'moved', // eater-slots that are not as they were kept
@@ -154,6 +154,14 @@ export const at = Object.fromEntries(levelNames.map((name, k) => [name, k])) as 
  * time and bettered no plan (measured).
  */
 export const lastBounded: LevelName = 'waste';
+
+/**
+ * What is short counts in whole steps of this: a spoonful less decides over nobody's wish. A fiftieth of all floors, and
+ * never less than a fifth of a serving. Chosen.
+ */
+export function shortStepKcal(floors: readonly number[]): number {
+  return Math.max(100, Math.floor(floors.reduce((sum, kcal) => sum + kcal, 0) / 50));
+}
 
 /** Servings that may be left over in a trip without a thought: one, or a twentieth of all portions. Chosen. */
 export function wasteAllowed(portionsTwentieths: number): number {

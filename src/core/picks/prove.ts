@@ -170,6 +170,14 @@ export function prove(
 const menusOf = (grid: Grid, found: Found): Menu[] =>
   grid.slotKeys.map((_, s) => menuOf(grid, found.state, s));
 
+/** Some levels count in steps of the whole trip. */
+const inSteps = (grid: Grid, level: number, whole: number): number =>
+  level === at.waste
+    ? servingsBeyond(grid, whole)
+    : level === at['energy short']
+      ? Math.floor(whole / grid.shortStep)
+      : whole;
+
 /** Adds the cheapest menus round by round until none is worth it, the bound meets the plan, or a count ends it. */
 function boundLevel(
   grid: Grid,
@@ -192,7 +200,7 @@ function boundLevel(
     });
     // All levels count in whole numbers, so a bound may be rounded up.
     const whole = Math.ceil(sum - 1e-6);
-    best = Math.max(best, level === at.waste ? servingsBeyond(grid, whole) : whole);
+    best = Math.max(best, inSteps(grid, level, whole));
     if (best >= value || fresh.length === 0) break;
     master.add(fresh);
   }

@@ -79,7 +79,7 @@ export function reachWhole(
     const menu = master.menuAt(i);
     if (!menu || master.isOut(i)) continue;
     // A menu whose reduced cost alone lifts the level above the target cannot be part of what is sought.
-    if (root.value + root.reduced(i) > target + 1e-6) shut.push(i);
+    if (root.value + root.reduced(i) > master.most(target) + 1e-6) shut.push(i);
     else perSlot[menu.slot]!.push(i);
   }
   let open = 0;

@@ -1,4 +1,4 @@
-import { seeded } from './chance.ts';
+import { type Chance, seeded } from './chance.ts';
 import type { Grid } from './grid.ts';
 import { compareVectors, copyState, measure, overwrite, roomForWaste, unfed, type State } from './measure.ts';
 import type { KeptBack } from './offer.ts';
@@ -35,7 +35,7 @@ export function search(
   const kept = copyState(start.state);
   let vector = start.vector;
   // A single slot is at its best once it is filled with this or that left over.
-  const count = slots > 1 ? rounds : 8;
+  const count = slots > 1 ? rounds : 24;
 
   const slotsOf = (m: number): number[] => {
     const found: number[] = [];
@@ -96,12 +96,14 @@ export function search(
       [order[i], order[j]] = [order[j]!, order[i]!];
     }
     for (const s of order) solver.clear(state, s);
-    const part = slots === 1 ? round : chance.below(4);
+    const part = slots === 1 ? round % 4 : chance.below(4);
+    const grain = (slots === 1 ? round < count / 2 : chance.below(3) > 0) ? 1 : grainFor(grid, chance);
     order.forEach((s, i) => {
       const { meals, parties } = tables[s]!;
       const room = roomForWaste(grid, state, vector[at.waste]!);
       const free = part === 0 ? 0 : part === 1 ? room : chance.below(room + 1);
-      solver.fill(state, s, free, i < order.length - 1 ? keepBack(parties.length, meals.length) : undefined);
+      const back = i < order.length - 1 ? keepBack(parties.length, meals.length) : undefined;
+      solver.fill(state, s, { free, grain }, back);
     });
     const next = measure(grid, state);
     if (compareVectors(next, vector) <= 0) {
@@ -114,6 +116,10 @@ export function search(
   overwrite(state, kept);
   return { state, vector };
 }
+
+/** How coarsely what is short is looked at: from a small part of a step up to twice a step. */
+const grainFor = (grid: Grid, chance: Chance): number =>
+  Math.max(2, Math.floor((grid.shortStep * (1 + chance.below(8))) / 4));
 
 function copySlot(target: State, source: State, s: number, eaters: number, classes: number): void {
   for (let i = s * eaters; i < (s + 1) * eaters; i += 1) target.eat[i] = source.eat[i]!;

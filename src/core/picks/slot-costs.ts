@@ -93,6 +93,7 @@ export function addSeat(
   s: number,
   e: number,
   m: number,
+  grain: number,
   other: Elsewhere,
   into: Cost,
 ): void {
@@ -110,7 +111,7 @@ export function addSeat(
   const before = grid.before[s]![e]!;
   const changed = before !== notBefore && before !== m ? 1 : 0;
   into.first +=
-    (m < 0 ? grid.nothing[s]![e]! : grid.thin[s]![e]![m]!) * sizes.short +
+    Math.floor((m < 0 ? grid.nothing[s]![e]! : grid.thin[s]![e]![m]!) / grain) * sizes.short +
     wish * sizes.wish +
     (m >= 0 && grid.dislike[e]![m] ? sizes.dislike : 0) +
     (grid.beforeKept ? changed : 0);

@@ -1,23 +1,23 @@
 import type { Grid } from './grid.ts';
+import { shortKcal } from './helpings.ts';
 import { unfed, type State } from './measure.ts';
-import { isLess, type KeptBack, makeOffer, type Offer, openWay } from './offer.ts';
+import { type Bent, isLess, type KeptBack, makeOffer, type Offer, openWay, strict } from './offer.ts';
 import { addSeat, type Cost, digits, type Elsewhere, elsewhere } from './slot-costs.ts';
 import type { SlotTable } from './table.ts';
 
 /**
  * Solves one slot, everything else held: the best of all ways to share its parties among the dishes and to open pouches
  * from what is left, by dynamic programming over sets of parties. Four whole-number keys stand for the levels. What is
- * left over counts in whole servings of the whole trip only, which does not add up: it is looked at before dates and
- * variety only beyond what is free, and the trip is measured whole. Who stays unfed is chosen last, because the worst-off
+ * short or left over counts in steps of the whole trip only, which do not add up: a slot is filled as bent, and the
+ * trip is measured whole. Who stays unfed is chosen last, because the worst-off
  * eater is a maximum and does not add up either.
  */
 export interface SlotSolver {
   /**
    * Fills slot s of the state, which must be cleared there.
-   * @param free twentieths that each dish may leave over without counting
    * @param back what to keep back this time, so that other slots may have it
    */
-  fill(state: State, s: number, free?: number, back?: KeptBack): void;
+  fill(state: State, s: number, bent?: Bent, back?: KeptBack): void;
   clear(state: State, s: number): void;
 }
 
@@ -41,11 +41,18 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
   };
 
   /** What each party's seats cost when it has meal m; one that may not has an endless first key. */
-  const seats = (state: State, s: number, m: number, mask: number, others: readonly Elsewhere[][]): Cost[] =>
+  const seats = (
+    state: State,
+    s: number,
+    m: number,
+    mask: number,
+    others: readonly Elsewhere[][],
+    { grain }: Bent,
+  ): Cost[] =>
     tables[s]!.parties.map((party, i) => {
       const cost: Cost = { first: mask & (1 << i) ? 0 : never, second: 0, third: 0 };
       if (cost.first === 0)
-        party.forEach((e, k) => addSeat(grid, sizes, state, s, e, m, others[i]![k]!, cost));
+        party.forEach((e, k) => addSeat(grid, sizes, state, s, e, m, grain, others[i]![k]!, cost));
       return cost;
     });
 
@@ -55,10 +62,10 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     place: number,
     offer: Offer,
     costs: readonly Cost[],
-    free: number,
+    { free, grain }: Bent,
   ): void => {
     const { pair, pairLow, pairHigh } = table.needs[place]!;
-    const perShort = sizes.short * grid.worth[table.meals[place]!]!;
+    const worth = grid.worth[table.meals[place]!]!;
     for (const key of g) key[0] = 0;
     for (let sub = 1; sub <= table.full; sub += 1) {
       const cost = costs[31 - Math.clz32(sub & -sub)]!;
@@ -76,7 +83,7 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
         continue;
       }
       const waste = Math.max(0, way.total - pairHigh[id]!);
-      g[0][sub]! += Math.max(0, pairLow[id]! - way.total) * perShort;
+      g[0][sub]! += Math.floor(shortKcal(pairLow[id]!, way.total, worth) / grain) * sizes.short;
       // One dish more at the table counts as a repeat does.
       g[1][sub]! += Math.max(0, waste - free) * sizes.waste + way.expiring * sizes.expiring + sizes.variety;
       g[2][sub]! += waste;
@@ -84,7 +91,7 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     }
   };
 
-  const fill = (state: State, s: number, free = 0, back?: KeptBack): void => {
+  const fill = (state: State, s: number, bent: Bent = strict, back?: KeptBack): void => {
     const table = tables[s]!;
     const { full } = table;
     const others = table.parties.map((party) => party.map((e) => elsewhere(grid, state, s, e)));
@@ -92,12 +99,12 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     for (const key of f) key[0] = 0;
     const dishes = table.meals.map((m, place) => {
       const mask = table.allowed[place]! & ~(back?.from[place] ?? 0);
-      const offer = mask === 0 ? undefined : makeOffer(grid, state, s, table, place, back, free, restOf);
+      const offer = mask === 0 ? undefined : makeOffer(grid, state, s, table, place, back, bent, restOf);
       if (!offer) return undefined;
-      priceDish(table, place, offer, seats(state, s, m, mask, others), free);
+      priceDish(table, place, offer, seats(state, s, m, mask, others, bent), bent);
       return { m, place, offer, choice: shareOut(f, g, full, mask) };
     });
-    let left = bestFed(state, s, table, others);
+    let left = bestFed(state, s, table, others, bent);
     for (const dish of dishes.toReversed()) {
       const sub = dish?.choice[left] ?? 0;
       if (!dish || sub === 0) continue;
@@ -110,7 +117,13 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
   };
 
   /** The set of parties to feed: compares every choice of unfed ones, level by level. */
-  const bestFed = (state: State, s: number, table: SlotTable, others: readonly Elsewhere[][]): number => {
+  const bestFed = (
+    state: State,
+    s: number,
+    table: SlotTable,
+    others: readonly Elsewhere[][],
+    bent: Bent,
+  ): number => {
     const { parties, full } = table;
     const there = new Set(grid.slotEaters[s]);
     let base = 0;
@@ -120,7 +133,7 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     for (const other of others.flat()) base = Math.max(base, other.missed);
     const without = parties.map((party, i) => {
       const cost: Cost = { first: 0, second: 0, third: 0 };
-      party.forEach((e, k) => addSeat(grid, sizes, state, s, e, -1, others[i]![k]!, cost));
+      party.forEach((e, k) => addSeat(grid, sizes, state, s, e, -1, bent.grain, others[i]![k]!, cost));
       return { ...cost, missed: Math.max(...others[i]!.map((o) => o.missed)) };
     });
     let best: number[] | undefined;

@@ -33,7 +33,7 @@ export function plateOf(problem: PicksProblem, slot: Slot, eater: string, meal: 
 
 export const leastOf = (plate: number): number => Math.floor((plate * 9 + 9) / 10);
 
-/** What an eater misses in kcal who has nothing, and who has all of a thin dish. */
+/** What an eater misses who has nothing, and who has all of a thin dish; kcal. */
 export function missesAll(problem: PicksProblem, slot: Slot, eater: string): number {
   const portion = problem.eaters.find((e) => e.key === eater)!.portionTwentieths;
   return Math.ceil(((floorOf(slot, eater) ?? portion * 25) * 9) / 10 - 1e-9);
@@ -42,8 +42,16 @@ export function missesWith(problem: PicksProblem, slot: Slot, eater: string, mea
   const [floor, kcal] = [floorOf(slot, eater), kcalOf(problem, meal)];
   if (floor === null || kcal === null) return 0;
   const eaten = (leastOf(plateOf(problem, slot, eater, meal)) * kcal) / 20;
-  return eaten >= floor * 0.9 - 1e-9 ? 0 : Math.ceil(floor * 0.9 - eaten - 1e-9);
+  const missing = floor * 0.9 - eaten;
+  return missing <= 1e-9 ? 0 : Math.ceil(missing - 1e-9);
 }
+/** What a dish counts that holds less than its eaters need, kcal; what lacks beyond a quarter of it counts twice. */
+export function lacks(problem: PicksProblem, meal: string, low: number, opened: number): number {
+  if (opened >= low) return 0;
+  const [short, quarter] = [low - opened, low / 4];
+  return (short + (short > quarter ? Math.floor(short - quarter) : 0)) * worthOf(problem, meal);
+}
+
 export function worthOf(problem: PicksProblem, meal: string): number {
   const kcal = kcalOf(problem, meal);
   return kcal === null ? 25 : Math.max(1, Math.min(25, Math.round(kcal / 20)));
@@ -122,7 +130,7 @@ export function countLevels(problem: PicksProblem, plan: PicksPlan): number[] {
         ate.set(`${pick.slot}/${eater}`, dish.meal);
         if (problem.dislikes.some((d) => d.eater === eater && d.meal === dish.meal)) dislikes += 1;
       }
-      short += Math.max(0, low - opened) * worthOf(problem, dish.meal);
+      short += lacks(problem, dish.meal, low, opened);
       waste += Math.max(0, opened - high);
     }
   }
@@ -132,6 +140,8 @@ export function countLevels(problem: PicksProblem, plan: PicksPlan): number[] {
     .reduce((sum, l) => sum + l.pouches.length * l.servingsTwentieths, 0);
   const portions = slots.flatMap((s) => s.eaters.map((e) => portion.get(e)!)).reduce((a, b) => a + b, 0);
   const beyond = Math.max(0, Math.ceil((waste - Math.max(20, Math.floor(portions / 20))) / 20));
+  const floors = slots.flatMap((s) => (s.floors ?? []).map((f) => f.kcal)).reduce((a, b) => a + b, 0);
+  const step = Math.max(100, Math.floor(floors / 50));
   const known = new Set(problem.lots.map((l) => l.meal));
   const changed = (problem.before?.seats ?? []).filter(({ slot, eater, meal }) => {
     if (!slots.some((s) => s.key === slot && s.eaters.includes(eater))) return false;
@@ -187,7 +197,7 @@ export function countLevels(problem: PicksProblem, plan: PicksPlan): number[] {
   }
   const kept = problem.before?.was === 'kept';
   const level: Record<LevelName, number> = {
-    'energy short': short,
+    'energy short': Math.floor(short / step),
     unfed,
     'worst off': Math.max(0, ...missed.values()),
     wishes,

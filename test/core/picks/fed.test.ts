@@ -1,45 +1,37 @@
 import { describe, expect, test } from 'vitest';
 import { fedByDay } from '#core/picks/fed.ts';
 import { layBeside } from '#core/picks/beside.ts';
-import { helpingOf, nothingKcal, worthKcal } from '#core/picks/helpings.ts';
+import { helpingOf, missesAll, shortKcal, worthKcal } from '#core/picks/helpings.ts';
 import { pickPouches } from '#core/picks/pick.ts';
 import type { Lot, PicksProblem } from '#core/picks/problem.ts';
 
 // Witness: by hand, figures small enough to count on fingers.
 describe('a helping', () => {
   test.each([
-    ['the portion where it gives enough', 20, 500, 600, { helping: 20, low: 18, high: 22, thinKcal: 0 }],
-    [
-      'more where it does not: 800 / 500 servings',
-      20,
-      800,
-      500,
-      { helping: 32, low: 29, high: 35, thinKcal: 0 },
-    ],
+    ['the portion where it gives enough', 20, 500, 600, { helping: 20, low: 18, high: 22, thin: 0 }],
+    ['more where it does not: 800 / 500 servings', 20, 800, 500, { helping: 32, low: 29, high: 35, thin: 0 }],
     // 720 wanted, 36 twentieths of 100 kcal a serving are 180.
-    ['twice the portion at most', 20, 800, 100, { helping: 40, low: 36, high: 44, thinKcal: 540 }],
-    [
-      'the portion where nobody knows the need',
-      20,
-      null,
-      100,
-      { helping: 20, low: 18, high: 22, thinKcal: 0 },
-    ],
-    [
-      'the portion where nobody knows the energy',
-      12,
-      400,
-      null,
-      { helping: 12, low: 11, high: 13, thinKcal: 0 },
-    ],
-    ['water gives nothing', 20, 500, 0, { helping: 40, low: 36, high: 44, thinKcal: 450 }],
+    ['twice the portion at most', 20, 800, 100, { helping: 40, low: 36, high: 44, thin: 540 }],
+    ['the portion where nobody knows the need', 20, null, 100, { helping: 20, low: 18, high: 22, thin: 0 }],
+    ['the portion where nobody knows the energy', 12, 400, null, { helping: 12, low: 11, high: 13, thin: 0 }],
+    ['water gives nothing', 20, 500, 0, { helping: 40, low: 36, high: 44, thin: 450 }],
   ] as const)('%s', (_, portion, floor, kcal, helping) =>
     expect(helpingOf(portion, floor, kcal)).toEqual(helping),
   );
   test('having nothing counts nine tenths of the floor, or of a usual portion', () => {
-    expect(nothingKcal(20, 800)).toBe(720);
-    expect(nothingKcal(20, null)).toBe(450);
+    expect(missesAll(20, 800)).toBe(720);
+    expect(missesAll(20, null)).toBe(450);
   });
+  test.each([
+    [40, 40, 0],
+    [40, 44, 0],
+    [40, 37, 75],
+    [40, 30, 250], // a quarter
+    [40, 29, 300], // and one beyond it, twice
+    [40, 20, 750],
+  ])('of %i twentieths %i are there: %i kcal', (low, opened, kcal) =>
+    expect(shortKcal(low, opened, 25)).toBe(kcal),
+  );
   test('a rich dish counts as a usual one', () =>
     expect([worthKcal(1000), worthKcal(500), worthKcal(200), worthKcal(0), worthKcal(null)]).toEqual([
       25, 25, 10, 1, 25,

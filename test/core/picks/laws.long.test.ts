@@ -10,14 +10,7 @@ import { handOut } from '#core/picks/handout.ts';
 import type { Linear } from '#core/picks/linear.ts';
 import { compareVectors } from '#core/picks/measure.ts';
 import { pickPouches } from '#core/picks/pick.ts';
-import {
-  at,
-  type LevelName,
-  levelNames,
-  type PicksPlan,
-  type PicksProblem,
-  type Wish,
-} from '#core/picks/problem.ts';
+import { at, type PicksPlan, type PicksProblem, type Wish } from '#core/picks/problem.ts';
 import { seeded } from '#core/picks/chance.ts';
 import { countLevels } from './count.ts';
 import { tinyProblem } from './tiny.ts';
@@ -113,14 +106,6 @@ function grantedByRank(plan: PicksPlan, wishes: readonly Wish[]): number[] {
 
 const half = (n: number | null): number | null => (n === null ? null : n / 2);
 
-/** A plan without its figures. */
-const bare = (plan: PicksPlan): unknown =>
-  plan.slots.map((s) => [
-    s.slot,
-    s.dishes.map((d) => [d.meal, d.pouches, d.eaters]),
-    s.unfed.map((u) => u.eater),
-  ]);
-
 describe('laws', { timeout: 30_000 }, () => {
   test('a plan is safe, in stock, in date, and its figures are what its pouches and portions say', () =>
     assert(
@@ -200,31 +185,27 @@ describe('laws', { timeout: 30_000 }, () => {
     expect(pickPouches(rename(problem, 8), linear).vector).toEqual(result.vector);
   });
 
-  test('twice the portions and twice the servings give the same plan', () =>
+  // What is short or left over counts in hundreds of kcal and whole servings, which do not double.
+  test('twice the portions and twice the servings leave as many without a meal', () =>
     assert(
       property(seeds, (seed) => {
-        // By portions alone: energies round, and so does what is left over in whole servings.
-        const drawn = tinyProblem(seed);
-        const problem: PicksProblem = {
-          ...drawn,
-          slots: drawn.slots.map((slot) => ({ ...slot, floors: [] })),
-          lots: drawn.lots.map((l) => ({ ...l, kcalPerServing: null })),
-        };
-        pre(pickPouches(problem, linear).vector[at['exact waste']]! <= 10);
-        // A serving is then half as much food, so that each holds half the sodium and energy.
-        const twice: PicksProblem = {
+        const { before: _before, ...problem } = tinyProblem(seed);
+        const once: PicksProblem = {
           ...problem,
-          eaters: problem.eaters.map((e) => ({ ...e, portionTwentieths: 2 * e.portionTwentieths })),
-          lots: problem.lots.map((l) => ({
+          slots: problem.slots.map((slot) => ({ ...slot, floors: [] })),
+        };
+        // A serving is then half as much food, so that each holds half the sodium.
+        const twice: PicksProblem = {
+          ...once,
+          eaters: once.eaters.map((e) => ({ ...e, portionTwentieths: 2 * e.portionTwentieths })),
+          lots: once.lots.map((l) => ({
             ...l,
             servingsTwentieths: 2 * l.servingsTwentieths,
             sodiumMgPerServing: half(l.sodiumMgPerServing),
           })),
         };
-        const [one, two] = [pickPouches(problem, linear), pickPouches(twice, linear)];
-        const doubled: LevelName[] = ['energy short', 'expiring', 'exact waste', 'oldest month first'];
-        expect(two.vector).toEqual(one.vector.map((v, k) => (doubled.includes(levelNames[k]!) ? 2 * v : v)));
-        expect(bare(two)).toEqual(bare(one));
+        const fed = (p: PicksProblem): number[] => pickPouches(p, linear).vector.slice(0, at['energy short']);
+        expect(fed(twice)).toEqual(fed(once));
       }),
       runs,
     ));

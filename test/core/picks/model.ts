@@ -21,6 +21,7 @@ export function makeBigModel(problem: PicksProblem): BigModel {
   const whole = new Set<string>();
   const levels: Term[][] = levelNames.map(() => []);
   const besides = levelNames.map(() => 0);
+  const missing: Term[] = [];
   const row = (terms: readonly Term[], relation: '<=' | '=' | '>=', right: number): void => {
     if (terms.length > 0) rows.push(` c${rows.length}: ${write(terms)} ${relation} ${right}`);
   };
@@ -44,11 +45,11 @@ export function makeBigModel(problem: PicksProblem): BigModel {
       const own = meals(s, e).map((m) => eatName(s, e, m));
       row([...own.map((name): Term => [1, name]), [1, `v${s}_${e}`]], '=', 1);
       for (const name of [...own, `v${s}_${e}`]) whole.add(name);
-      levels[at['energy short']]!.push([grid.nothing[s]![e]!, `v${s}_${e}`]);
+      missing.push([grid.nothing[s]![e]!, `v${s}_${e}`]);
       levels[at.unfed]!.push([1, `v${s}_${e}`]);
       for (const m of meals(s, e)) {
         if (grid.dislike[e]![m]) levels[at.dislikes]!.push([1, eatName(s, e, m)]);
-        levels[at['energy short']]!.push([grid.thin[s]![e]![m]!, eatName(s, e, m)]);
+        missing.push([grid.thin[s]![e]![m]!, eatName(s, e, m)]);
       }
       const before = grid.before[s]![e]!;
       if (before === notBefore) continue;
@@ -72,7 +73,11 @@ export function makeBigModel(problem: PicksProblem): BigModel {
       for (const e of at_) row([[1, eatName(s, e, m)], [-1, `d${s}_${m}`]], '<=', 0); // prettier-ignore
       whole.add(`d${s}_${m}`);
       dishes.push([1, `d${s}_${m}`]);
-      levels[at['energy short']]!.push([grid.worth[m]!, short]);
+      // What is missing beyond a quarter counts twice, in whole twentieths.
+      const twice = `q${s}_${m}`;
+      whole.add(twice);
+      row([[4, short], ...low.map(([n, y]): Term => [-n, y]), [-4, twice]], '<=', 3);
+      missing.push([grid.worth[m]!, short], [grid.worth[m]!, twice]);
       levels[at['exact waste']]!.push([1, waste]);
       for (const { name, size, c, g } of opened) {
         whole.add(name);
@@ -91,6 +96,9 @@ export function makeBigModel(problem: PicksProblem): BigModel {
   });
   stockRows(grid, openable, row);
   eaterRows(grid, meals, eatName, levels, row);
+  row([...missing, [-grid.shortStep, 'steps']], '<=', grid.shortStep - 1);
+  if (missing.length > 0) levels[at['energy short']]!.push([1, 'steps']);
+  whole.add('steps');
   row([...levels[at['exact waste']]!, [-20, 'servings']], '<=', grid.wasteAllowed);
   if (levels[at['exact waste']]!.length > 0) levels[at.waste]!.push([1, 'servings']);
   whole.add('servings');
@@ -113,9 +121,7 @@ export function makeBigModel(problem: PicksProblem): BigModel {
         ' cz: 1 zero <= 0',
         'Bounds',
         ...wishes,
-        ...[...whole]
-          .filter((name) => !name.startsWith('x') && name !== 'servings')
-          .map((name) => ` ${name} <= 1`),
+        ...[...whole].filter((name) => !/^[xq]|^servings$|^steps$/.test(name)).map((name) => ` ${name} <= 1`),
         'Generals',
         ...[...whole].map((name) => ` ${name}`),
         'End',

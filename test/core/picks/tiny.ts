@@ -1,6 +1,6 @@
 import { seeded } from '#core/picks/chance.ts';
 import type { DishPick, Lot, PicksPlan, PicksProblem, SlotPick } from '#core/picks/problem.ts';
-import { carries, countLevels, isLess, leastOf, missesAll, missesWith, plateOf, worthOf } from './count.ts';
+import { carries, countLevels, lacks, isLess, leastOf, missesAll, missesWith, plateOf } from './count.ts';
 import type { Occasion } from '#core/occasions.ts';
 
 /** A tiny trip drawn from a seed: at most 3 eaters, 3 slots and 4 lots, with every kind of trouble now and then. */
@@ -214,7 +214,7 @@ function slotOptions(problem: PicksProblem, key: string): Option[] {
           d + 1,
           [...dishes, dish],
           new Map([...used, ...own.map((l, j) => [l.code, counts[j]!] as const)]),
-          short + miss * worthOf(problem, meal),
+          short + lacks(problem, meal, low, opened),
         );
       };
       count(0, []);
