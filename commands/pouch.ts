@@ -19,9 +19,10 @@ import { percentDailyValue } from '#core/nutrition.ts';
 import { Refusal } from '#core/refusal.ts';
 import { batchNamed, optional, type PouchCode, pouchCodes } from '#words/parts.ts';
 import type { House } from '#house/house.ts';
-import { sayCode, sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
+import { sayCode, sayDay, sayG, sayMonth, sayNumber, sayPour } from '#words/say.ts';
 import { mixHolds } from '#words/mixed-words.ts';
 import { howBatchEaten } from '#house/eating.ts';
+import { soakOf, whereNow } from '#house/soaking.ts';
 
 export default command({
   name: 'pouch',
@@ -57,11 +58,15 @@ function cardOf(house: House, code: PouchCode) {
   const pouch = pouchCoded(house, code);
   const batch = batchNumbered(house, pouch.batch);
   const facts = driedFacts(house, batch);
+  const learnt = correctionFor(house, batch);
   return {
     pouch,
     batch,
     facts,
-    figures: pouchFacts(pouch.dryG, facts, correctionFor(house, batch).correction),
+    figures: pouchFacts(pouch.dryG, facts, learnt.correction),
+    isRated: learnt.ratings > 0 || batch.isRaw,
+    soak: soakOf(house, batch),
+    where: whereNow(house),
     eaten: howBatchEaten(house, batch),
     vouched: pouch.shownDry ? vouchedOf(house, batch, facts) : null,
     settings: house.settings,
@@ -74,6 +79,9 @@ function cardLines({
   batch,
   facts,
   figures,
+  isRated,
+  soak,
+  where,
   eaten,
   vouched,
   settings,
@@ -96,7 +104,7 @@ function cardLines({
     ...(pouch.checked ? [`Best by ${sayMonth(pouch.bestByOn!)} (a planning date).`] : []),
     eaten.isDry
       ? eatenDryPhrase(eaten)
-      : `Water: ${sayWater(figures.waterMl, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${batch.isRaw ? 'It need not boil: soak, then cook in a pot.' : boilingPhrase(settings.altitudeM)}`,
+      : `Water: ${sayPour(figures.waterMl, isRated, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${batch.isRaw ? 'It need not boil: soak, then cook in a pot.' : boilingPhrase(where.altitudeM, soak, where.place)}`,
     `${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
     ...containsLines(facts.recipe),
     state,

@@ -2,62 +2,18 @@ import { command } from '#chat/command.ts';
 import { correctionFor, learntWords } from '#house/corrections.ts';
 import { batchNumbered, driedFacts, nameKey, pouchCoded } from '#house/figures.ts';
 import { pouchFacts } from '#core/meal.ts';
+import { again, moreMl, portion, salt, soakMoreMin } from '#words/rate-parts.ts';
 import { Refusal } from '#core/refusal.ts';
-import { optional, part, pouchesEaten, quantities } from '#words/parts.ts';
+import { measure, optional, part, pouchesEaten } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
-import { sayCode, sayCount, sayNumber, sayWater } from '#words/say.ts';
+import { sayCode, sayCount, sayNumber, sayWater, startMl } from '#words/say.ts';
 import { ownEater } from '#house/self.ts';
 import { howBatchEaten } from '#house/eating.ts';
-
-/** '40 ml more', '1/4 cup less', 'water just right'. In ml; below zero for less. */
-const moreMl = optional(
-  part<number>('how much more or less water, such as 40 ml more', (reading) => {
-    const found = quantities(reading, 'volume')[0];
-    if (!found) {
-      const right = reading.keyword('right', 'perfect');
-      if (right === undefined) return undefined;
-      for (const word of ['just', 'water', 'exactly', 'was']) reading.keyword(word);
-      return 0;
-    }
-    reading.settleNumbers([found.index]);
-    const near = [found.index + 1, found.index - 1, found.index + 2, found.index - 2];
-    // '60 ml too much': the same as 60 ml less.
-    if (reading.at(found.index + 1)?.plain === 'too' && reading.at(found.index + 2)?.plain === 'much') {
-      reading.take(found.index, found.index + 1, found.index + 2);
-      reading.keyword('water');
-      return -Math.abs(found.value);
-    }
-    const word = near.find((i) =>
-      ['more', 'less', 'fewer', 'extra', 'drier', 'dry', 'wet', 'wetter'].includes(
-        reading.at(i)?.plain ?? '',
-      ),
-    );
-    const plain = word === undefined ? undefined : reading.all[word]!.plain;
-    if (plain === undefined && !(found.value < 0) && !found.typed.startsWith('+')) {
-      throw new Refusal('more-or-less', `I read ${found.typed}, but not whether more or less.`);
-    }
-    reading.take(found.index, ...(word === undefined ? [] : [word]));
-    reading.keyword('water');
-    return plain === 'less' || plain === 'fewer' ? -Math.abs(found.value) : found.value;
-  }),
-);
-
-/** A phrase of words in order, taken whole. */
-function phrase<T>(like: string, ...ways: readonly (readonly [T, ...string[]])[]) {
-  return optional(
-    part<T>(like, (reading) => {
-      for (const [value, ...words] of ways) {
-        const start = [...reading.left()].find((i) =>
-          words.every((word, k) => reading.at(i + k)?.plain === word),
-        );
-        if (start === undefined) continue;
-        reading.take(...words.map((_, k) => start + k));
-        return value;
-      }
-      return undefined;
-    }),
-  );
-}
+import type { House } from '#house/house.ts';
+import type { Rating } from '#store/ratings.ts';
+import { byEvening } from '#core/evenings.ts';
+import { soakMinutes } from '#core/soak.ts';
+import { minutesAt, soakOf } from '#house/soaking.ts';
 
 /** One rating moves a portion by a twentieth; chosen, so that ten say what one must not. */
 const portionStep = 0.05;
@@ -71,8 +27,10 @@ export default command({
     '/rate B4-2 40 ml more, too salty',
     '/rate B4-2 water just right, again',
     '/rate B4-2 too much for Noa',
+    '/rate B4-2 poured 300 ml, 40 ml more, still crunchy',
   ],
   help: [
+    'What several people say of one evening counts as one. "poured 300 ml" tells what was really poured; "still crunchy", "mushy" or "10 min longer" teach how long it stands.',
     'Later ratings weigh more. Water stays within 0.7 to 1.3 of what the weights say.',
     '"too much" and "hungry" change the portion of whoever says so, or of whom it is said for.',
   ],
@@ -81,73 +39,41 @@ export default command({
   doubtRepeats: true,
   takes: {
     codes: pouchesEaten,
+    pouredMl: optional(measure('volume', 'what was poured, such as poured 300 ml', 'poured', 'used', 'had')),
+    soakMoreMin,
     moreMl,
-    salt: phrase<'too salty' | 'not salty enough'>(
-      'too salty',
-      ['too salty', 'too', 'salty'],
-      ['not salty enough', 'not', 'salty', 'enough'],
-      ['not salty enough', 'bland'],
-      ['too salty', 'salty'],
-    ),
-    portion: phrase<'too much' | 'hungry'>(
-      'too much or hungry',
-      ['hungry', 'still', 'hungry'],
-      ['hungry', 'hungry'],
-      ['hungry', 'not', 'enough'],
-      ['hungry', 'too', 'little'],
-      ['hungry', 'portion', 'too', 'small'],
-      ['hungry', 'too', 'small'],
-      ['too much', 'portion', 'too', 'big'],
-      ['too much', 'too', 'much'],
-      ['too much', 'too', 'big'],
-    ),
-    again: phrase<boolean>(
-      'again',
-      [false, 'not', 'again'],
-      [false, 'never', 'again'],
-      [true, 'again'],
-      [true, 'good'],
-      [true, 'loved'],
-      ...(
-        [
-          'love',
-          'yummy',
-          'delicious',
-          'tasty',
-          'great',
-          'nice',
-          'excellent',
-          'favourite',
-          'favorite',
-        ] as const
-      ).map((word) => [true, word] as const),
-      ...(['gross', 'awful', 'disgusting', 'horrible', 'inedible', 'yuck'] as const).map(
-        (word) => [false, word] as const,
-      ),
-    ),
+    salt,
+    portion,
+    again,
     eater: optional(
       part<string>('for whom, such as for Noa', (reading, names) =>
         names.eaters.length === 0 ? undefined : takeName(reading, names.eaters, 'eater'),
       ),
     ),
   },
-  run: ({ codes, moreMl: more, salt, portion, again, eater: named }, house) => {
+  run: (
+    { codes, pouredMl: poured, soakMoreMin: longer, moreMl: more, salt, portion, again, eater: named },
+    house,
+  ) => {
     const [code, second] = codes;
     if (!code || second) throw new Refusal('one-pouch', 'One pouch at a time, please.');
     const pouch = pouchCoded(house, code);
-    if (more === undefined && !salt && !portion && again === undefined) {
+    if (more === undefined && longer === undefined && !salt && !portion && again === undefined) {
       throw new Refusal('nothing-said', `I read ${sayCode(code)}, but not how it was.`);
     }
     const batch = batchNumbered(house, code.batch);
     const facts = driedFacts(house, batch);
-    if (more !== undefined && howBatchEaten(house, batch).isDry)
+    if ((more ?? longer) !== undefined && howBatchEaten(house, batch).isDry)
       throw new Refusal(
         'eaten-dry',
         `${pouch.meal} is eaten dry here, so no water was poured by my figure. With water from now on: /recipe ${pouch.meal} soaked`,
       );
     const before = correctionFor(house, batch);
     const balanceMl = pouchFacts(pouch.dryG, facts).waterMl;
-    const pouredMl = balanceMl * before.correction;
+    const tonight = sameEvening(house, nameKey(pouch.meal));
+    // What was poured by the figure of this evening, not by what somebody's rating made of it since.
+    const pouredMl = poured ?? balanceMl * (tonight.pouredShare ?? before.correction);
+    const soakedMin = tonight.soakedMin ?? soakMinutes(100, soakOf(house, batch).extraMin);
     if (more !== undefined && !(pouredMl + more > 0))
       throw new Refusal(
         'too-little-water',
@@ -163,6 +89,8 @@ export default command({
       balanceMl: more === undefined ? null : balanceMl,
       pouredMl: more === undefined ? null : pouredMl,
       moreMl: more ?? null,
+      soakedMin: longer === undefined ? null : soakedMin,
+      soakMoreMin: longer ?? null,
       salt: salt ?? null,
       portion: portion ?? null,
       again: again ?? null,
@@ -183,6 +111,15 @@ export default command({
     return {
       pouch,
       more,
+      counted:
+        more !== undefined &&
+        more !== 0 &&
+        poured === undefined &&
+        before.ratings === 0 &&
+        tonight.pouredShare === null
+          ? Math.round(pouredMl)
+          : null,
+      standsMin: longer === undefined ? null : minutesAt(house.settings.altitudeM, soakOf(house, batch)),
       nextMl: balanceMl * correctionFor(house, batch).correction,
       learnt: learntWords(correctionFor(house, batch)),
       salty: ratings.filter((r) => r.salt === 'too salty').length,
@@ -198,12 +135,31 @@ export default command({
       settings: house.settings,
     };
   },
-  say: ({ pouch, more, nextMl, learnt, salty, rated, salt, again, portionNow, noEater, settings }) => {
+  say: ({
+    pouch,
+    more,
+    counted,
+    standsMin,
+    nextMl,
+    learnt,
+    salty,
+    rated,
+    salt,
+    again,
+    portionNow,
+    noEater,
+    settings,
+  }) => {
     const lines = [`Noted for ${pouch.meal}.`];
     if (more !== undefined)
       lines.push(
         `Next time a pouch of ${Math.round(pouch.dryG)} g gets ${sayWater(nextMl, settings)}. ${learnt.join(' ')}`,
       );
+    if (counted !== null)
+      lines.push(
+        `Counted from ${counted} ml poured. Was it another amount? /undo, then /rate ${sayCode(pouch)} poured ${startMl(counted)} ml, and how much more or less.`,
+      );
+    if (standsMin !== null) lines.push(`Next time it stands ${standsMin} min at home.`);
     if (salt !== undefined)
       lines.push(
         salt === 'too salty'
@@ -219,3 +175,18 @@ export default command({
     return { group: lines.join('\n'), did: `rated ${sayCode(pouch)}, ${pouch.meal}` };
   },
 });
+
+/** What was poured and how long it stood by the figures of this evening, from the first who spoke of it; null where nobody did. */
+function sameEvening(
+  house: House,
+  mealKey: string,
+): { pouredShare: number | null; soakedMin: number | null } {
+  const tonight = byEvening([...house.ratings.ofMeal(mealKey), { atMs: house.nowMs }])
+    .at(-1)!
+    .filter((one): one is Rating => 'mealKey' in one);
+  const water = tonight.find(({ pouredMl, balanceMl }) => pouredMl !== null && balanceMl !== null);
+  return {
+    pouredShare: water ? water.pouredMl! / water.balanceMl! : null,
+    soakedMin: tonight.find(({ soakedMin }) => soakedMin !== null)?.soakedMin ?? null,
+  };
+}

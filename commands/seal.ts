@@ -18,7 +18,7 @@ import { flag, measure, optional, servings } from '#words/parts.ts';
 import { kindNamed, material, pouchSaid } from '#words/pouch-parts.ts';
 import { containsLines, eatenDryPhrase, rawCaution, uncheckedCaution } from '#words/phrases.ts';
 import { type FillTold, fillTold, withoutAbsorber } from '#words/seal-parts.ts';
-import { sayCodes, sayCount, sayG, sayList, sayNumber, sayWater } from '#words/say.ts';
+import { sayCodes, sayCount, sayG, sayList, sayNumber, sayPour } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 import { howBatchEaten, soakedAlong } from '#house/eating.ts';
 import { cautionLines } from '#house/caution-lines.ts';
@@ -117,7 +117,7 @@ export default command({
       ...(isRaw ? ['RAW'] : []),
       ...(eaten.isDry ? ['eat dry'] : []),
     ];
-    const lines = filled.flatMap(({ codes, eachDryG, plan, figures }) => [
+    const lines = filled.flatMap(({ codes, eachDryG, plan, figures, isRated }) => [
       `Sealed ${sayCodes(codes)}: ${g(eachDryG)} ${meal}${codes.length > 1 ? ' each' : ''}, ${sayNumber(figures.servings)} servings. Write on ${codes.length > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
       ...(mix
         ? [
@@ -126,7 +126,7 @@ export default command({
         : []),
       eaten.isDry
         ? eatenDryPhrase(eaten)
-        : `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayWater(figures.waterMl, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).${mix ? noWaterFor(mix) : ''}`,
+        : `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayPour(figures.waterMl, isRated, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).${mix ? noWaterFor(mix) : ''}`,
       ...(isDry ? [absorberLine(plan, settings), bestByLine(plan, least)] : []),
       ...fitLines(plan),
     ]);

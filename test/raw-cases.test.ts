@@ -46,7 +46,7 @@ test('beside food that only takes boiling water each says its own', () => {
   const answer = house.say('/water B1-1 B2-1');
   expect(answer.split('\n')[0]).toContain(raw);
   expect(answer).toContain('B1-1 (100 g Mince): soak in 300 ml');
-  expect(answer).toContain('B2-1 (100 g Stew): pour 390 ml (1⅝ cups) of boiling water.');
+  expect(answer).toContain('B2-1 (100 g Stew): start with 330 ml of boiling water, up to 390 ml');
   expect(answer).toContain('Stir, close, let stand 15 min');
 });
 

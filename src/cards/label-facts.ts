@@ -1,8 +1,7 @@
-import { boilingPointC } from '#core/boiling.ts';
 import { pouchFacts } from '#core/meal.ts';
 import type { Pouch } from '#core/records.ts';
 import type { LabelFacts } from '#draw/facts.ts';
-import { sayCode, sayCount, sayDay, sayG, sayMonth, sayNumber, sayWater } from '#words/say.ts';
+import { sayCode, sayCount, sayDay, sayG, sayMonth, sayNumber, sayPourShort } from '#words/say.ts';
 import { scanPayload } from '#words/scan.ts';
 import type { House } from '#house/house.ts';
 import { vouchedOf } from '#house/dryness.ts';
@@ -11,10 +10,10 @@ import { correctionFor } from '#house/corrections.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
 import { unsound } from '#core/seal-check.ts';
 import { foundMark } from '#words/found-words.ts';
-import { soakMinutes } from '#core/soak.ts';
 import { containsLines, rawMark } from '#words/phrases.ts';
 import { becauseWords, mealOfBatch, type MealShown, verdictOn } from '#house/verdicts.ts';
 import { howBatchEaten } from '#house/eating.ts';
+import { minutesAt, soakOf } from '#house/soaking.ts';
 
 /** What the labels of these pouches say; each batch is worked out once. */
 export function labelFacts(house: House, pouches: readonly Pouch[]): LabelFacts[] {
@@ -34,7 +33,8 @@ function ofBatch(house: House, no: number) {
     eaten: howBatchEaten(house, batch),
     vouched: vouchedOf(house, batch, facts),
     facts,
-    correction: correctionFor(house, batch).correction,
+    learnt: correctionFor(house, batch),
+    soaking: soakOf(house, batch),
     contents: containsLines(facts.recipe),
     notFor: notForLine(house, mealOfBatch(house, no)),
   };
@@ -43,13 +43,13 @@ function ofBatch(house: House, no: number) {
 function labelOf(
   { settings, chatLink, household }: House,
   pouch: Pouch,
-  { isRaw, eaten, vouched, facts, correction, contents, notFor }: ReturnType<typeof ofBatch>,
+  { isRaw, eaten, vouched, facts, learnt, soaking, contents, notFor }: ReturnType<typeof ofBatch>,
 ): LabelFacts {
-  const figures = pouchFacts(pouch.dryG, facts, correction);
+  const figures = pouchFacts(pouch.dryG, facts, learnt.correction);
   const code = sayCode(pouch);
-  const water = sayWater(figures.waterMl, settings);
+  const water = sayPourShort(figures.waterMl, learnt.ratings > 0 || isRaw, settings);
   const found = unsound(pouch.found);
-  const soak = soakMinutes(boilingPointC(settings.altitudeM));
+  const soak = minutesAt(settings.altitudeM, soaking);
   return {
     code,
     meal: pouch.meal,

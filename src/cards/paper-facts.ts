@@ -2,7 +2,7 @@ import type { HeldPouch, Pouch, Trip } from '#core/records.ts';
 import type { Paper } from '#core/label-grid.ts';
 import { pouchFacts } from '#core/meal.ts';
 import type { PaperRow, TripPaper } from '#draw/facts.ts';
-import { sayCode, sayCount, sayG, sayList, sayMoment, sayWater } from '#words/say.ts';
+import { sayCode, sayCount, sayG, sayList, sayMoment, sayPourShort, sayWater } from '#words/say.ts';
 import { brokenPromises } from '#house/broken.ts';
 import type { House } from '#house/house.ts';
 import { correctionFor } from '#house/corrections.ts';
@@ -47,16 +47,13 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
   );
   const dried = new Map([...batches].map(([no, batch]) => [no, driedFacts(house, batch)]));
   const row = ({ held, pouch }: Kept): PaperRow => {
-    const { waterMl } = pouchFacts(
-      pouch.dryG,
-      dried.get(pouch.batch)!,
-      correctionFor(house, batches.get(pouch.batch)!).correction,
-    );
+    const learnt = correctionFor(house, batches.get(pouch.batch)!);
+    const { waterMl } = pouchFacts(pouch.dryG, dried.get(pouch.batch)!, learnt.correction);
     return {
       code: sayCode(pouch),
       meal: pouch.meal,
       figures: [
-        `${sayG(pouch.dryG, settings.units)} dry, ${waterMl === 0 ? 'eaten dry' : `water ${sayWater(waterMl, settings)}`}`,
+        `${sayG(pouch.dryG, settings.units)} dry, ${waterMl === 0 ? 'eaten dry' : `water ${sayPourShort(waterMl, learnt.ratings > 0, settings)}`}`,
         ...marksOf(house, pouch),
       ].join('; '),
       eaters: sayList(held.eaters.map(nameOf)),

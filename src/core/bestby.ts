@@ -170,7 +170,7 @@ export function q10(life: number, tC: number, otherLife: number, otherC: number)
 }
 
 /** Gas constant, J/(mol K), exact since 2019. */
-const gasConstant = 8.31446261815324;
+export const gasConstant = 8.31446261815324;
 
 /**
  * Q10 of a reaction with a known activation energy, between tC and tC + 10 °C.

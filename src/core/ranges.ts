@@ -26,6 +26,7 @@ export const ranges = {
   traySideMm: { what: "A tray's longer side", least: 30, most: 2000, unit: 'mm' },
   loadLimitG: { what: "The dryer's load", least: 100, most: 200_000, unit: 'g' },
   storageC: { what: 'The storage temperature', least: -40, most: 50, unit: '°C' },
+  coldWaterC: { what: 'Cold water', least: 0, most: 60, unit: '°C' },
   scaleG: { what: "The scale's step", least: 0.01, most: 100, unit: 'g' },
   steadyGapHours: { what: 'The gap between weighings', least: 0.25, most: 48, unit: 'h' },
   residualMoisture: { what: 'The moisture left in dry food', least: 0, most: 0.1, unit: '%', saidTimes: 100 },

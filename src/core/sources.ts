@@ -3,6 +3,8 @@ export const sources = {
   'aiche-air': 'AIChE CCPS process safety glossary, Air: composition of dry air',
   'biosystems-barrier':
     'Biosystems Engineering, Table 11.2: oxygen permeability of packaging films, as read in an excerpt',
+  'boletus-2005':
+    'J. Sci. Food Agric. 85 (2005) 1397: rehydration of air-dried Boletus edulis, activation energy 19.2 kJ/mol',
   'cfr-101-61':
     '21 CFR 101.61, sodium claims, after National Academies, Strategies to Reduce Sodium Intake, Table 7-1',
   'cfr-101-9': '21 CFR 101.9(b)(5)(viii), household measures on U.S. food labels',

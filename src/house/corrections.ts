@@ -3,15 +3,24 @@ import type { Batch } from '#core/records.ts';
 import type { House } from './house.ts';
 import { nameKey } from './figures.ts';
 import { howBatchEaten } from './eating.ts';
+import { byEvening, meanOf } from '#core/evenings.ts';
 
-/** What the household's ratings make of a meal's water, and from how many. */
+/** What the household's ratings make of a meal's water, and from how many evenings. */
 export function correctionOf(house: Pick<House, 'ratings'>, meal: string) {
   const ratings = house.ratings
     .ofMeal(nameKey(meal))
-    .flatMap(({ balanceMl, pouredMl, moreMl }) =>
-      balanceMl === null || pouredMl === null || moreMl === null ? [] : [{ balanceMl, pouredMl, moreMl }],
+    .flatMap(({ atMs, balanceMl, pouredMl, moreMl }) =>
+      balanceMl === null || pouredMl === null || moreMl === null
+        ? []
+        : [{ atMs, poured: pouredMl / balanceMl, more: moreMl / balanceMl }],
     );
-  return learntCorrection(ratings);
+  // One evening counts once, however many said something of it.
+  const evenings = byEvening(ratings).map((said) => ({
+    balanceMl: 1,
+    pouredMl: meanOf(said.map(({ poured }) => poured)),
+    moreMl: meanOf(said.map(({ more }) => more)),
+  }));
+  return learntCorrection(evenings);
 }
 
 /** The same for what is poured on a batch: a mixture that nobody rated takes the mean of its parts, by their

@@ -26,6 +26,8 @@ export interface Filled {
   readonly eachDryG: number;
   readonly plan: SealingPlan;
   readonly figures: PouchFacts;
+  /** One figure is said: somebody rated the meal, or it is raw and only soaks. */
+  readonly isRated: boolean;
 }
 
 /** How it is sealed: what was said of the pouch, else what the household has told. */
@@ -77,7 +79,8 @@ export function fill(
   { isDry, isMeasuredDry, fatFraction }: ShownDry,
 ): Filled {
   const { settings } = house;
-  const figures = pouchFacts(eachDryG, facts, correctionFor(house, batch).correction);
+  const learnt = correctionFor(house, batch);
+  const figures = pouchFacts(eachDryG, facts, learnt.correction);
   const plan = sealingPlan(eachDryG, facts, {
     ...settings,
     ...how,
@@ -103,5 +106,11 @@ export function fill(
     })),
   );
   const isMixed = batch.mix !== null;
-  return { codes: numbers.map((no) => ({ batch: batch.no, no, isMixed })), eachDryG, plan, figures };
+  return {
+    codes: numbers.map((no) => ({ batch: batch.no, no, isMixed })),
+    eachDryG,
+    plan,
+    figures,
+    isRated: learnt.ratings > 0 || batch.isRaw,
+  };
 }

@@ -11,6 +11,7 @@ import { batchNumbered, driedFacts, factsOfBatch, factsOfRecipe, freeStock, reci
 import { type MealShown, mealOfBatch, mealOfRecipe } from './verdicts.ts';
 import { mixWater } from '#words/mixed-words.ts';
 import { howBatchEaten, howEaten, type HowEaten } from './eating.ts';
+import { soakOf, type Soak } from './soaking.ts';
 
 /** Water for one pouch or weight. */
 export interface Poured {
@@ -20,6 +21,11 @@ export interface Poured {
   /** Dried raw: soaked, then cooked. */
   readonly isRaw: boolean;
   readonly eaten: HowEaten;
+  /** Somebody rated the meal: its figure is no longer by weight alone. */
+  readonly isRated: boolean;
+  readonly soak: Soak;
+  /** In the pouch, g. */
+  readonly dryG: number;
 }
 
 /** Water figures with where they come from, what to heed and whom the meals concern. */
@@ -71,6 +77,9 @@ export function forPouches(house: House, pouches: readonly Pouch[]) {
       ).waterMl,
       isRaw: batchOf(pouch).isRaw,
       eaten: howBatchEaten(house, batchOf(pouch)),
+      isRated: correctionFor(house, batchOf(pouch)).ratings > 0,
+      soak: soakOf(house, batchOf(pouch)),
+      dryG: pouch.dryG,
     })),
     why: batches
       .filter((batch) => !howBatchEaten(house, batch).isDry)
@@ -123,6 +132,9 @@ function ofDried(
         waterMl: pouchFacts(dryG, facts, correction).waterMl,
         isRaw: batch.isRaw,
         eaten: howBatchEaten(house, batch),
+        isRated: correctionFor(house, batch).ratings > 0,
+        soak: soakOf(house, batch),
+        dryG,
       },
     ],
     why: [becauseOf(house, batch, facts)],
@@ -155,7 +167,17 @@ export function forWeight(house: House, name: string, dryG: number) {
       `${name} was never dried here, and its recipe gives no figure: no line of it is understood.`,
     );
   return {
-    poured: [{ what, waterMl: eaten.isDry ? 0 : dryG * perG, isRaw: false, eaten }],
+    poured: [
+      {
+        what,
+        waterMl: eaten.isDry ? 0 : dryG * perG,
+        isRaw: false,
+        eaten,
+        isRated: false,
+        soak: soakOf(house, { recipe }),
+        dryG,
+      },
+    ],
     why: [
       `Expected, not measured: no batch of it is dry yet; its recipe predicts ${perG.toFixed(2)} ml for each g.`,
     ],

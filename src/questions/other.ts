@@ -10,19 +10,24 @@ import type { Choice } from '#core/talk.ts';
 import { aboutParts, pouchesAbout } from './about.ts';
 import { question } from './question.ts';
 import { isSealedFrom } from '#house/dryness.ts';
+import { soakOf, whereNow } from '#house/soaking.ts';
 
 export const soak = question({
   name: 'soak',
   asked: ['how long do I let the curry stand at 3000 m?'],
   takes: { altitude: optional(altitudeM), ...aboutParts },
-  answer: ({ altitude, codes, batch }, house) => {
-    const metres = altitude ?? house.settings.altitudeM;
-    const no = codes?.[0]?.batch ?? batch;
+  answer: ({ altitude, codes, batch, meal }, house) => {
+    const where = altitude === undefined ? whereNow(house) : { altitudeM: altitude, place: null };
+    const metres = where.altitudeM;
+    const no =
+      codes?.[0]?.batch ?? batch ?? house.batches.latest(100).find((one) => one.recipe.name === meal)?.no;
+    const soak =
+      no === undefined ? { extraMin: 0, because: 'usual' as const } : soakOf(house, batchNumbered(house, no));
     const isRaw = no !== undefined && batchNumbered(house, no).isRaw;
     const boilC = boilingPointC(metres);
     return [
       ...(isRaw ? [rawCaution] : []),
-      `${soakMinutes(boilC)} min, stirred and closed, at ${Math.round(metres)} m, where water boils at ${boilC.toFixed(1)} °C (common practice; thick pieces take longer).`,
+      `${soakMinutes(boilC, soak.extraMin)} min, stirred and closed, at ${Math.round(metres)} m${where.place === null ? '' : ` (${where.place})`}, where water boils at ${boilC.toFixed(1)} °C (${soak.because === 'rated' ? 'as you rated it' : 'common practice; thick pieces take longer'}).`,
     ].join('\n');
   },
 });

@@ -10,6 +10,9 @@ export interface Rating {
   readonly balanceMl: number | null;
   readonly pouredMl: number | null;
   readonly moreMl: number | null;
+  /** How long it stood by the figure of that day, and how much longer it should have, min. */
+  readonly soakedMin: number | null;
+  readonly soakMoreMin: number | null;
   readonly salt: 'too salty' | 'not salty enough' | null;
   readonly portion: 'too much' | 'hungry' | null;
   readonly again: boolean | null;
@@ -28,12 +31,12 @@ export interface StoveWeighed {
 export function ratingStore(db: Db) {
   const ofMeal = db.prepare(
     `SELECT meal_key AS mealKey, batch, eater, by_member AS byMember, at_ms AS atMs, balance_ml AS balanceMl,
-       poured_ml AS pouredMl, more_ml AS moreMl, salt, portion, again FROM rating
+       poured_ml AS pouredMl, more_ml AS moreMl, soaked_min AS soakedMin, soak_more_min AS soakMoreMin, salt, portion, again FROM rating
      WHERE household = ? AND meal_key = ? ORDER BY at_ms, id`,
   );
   const insert = db.prepare(
-    `INSERT INTO rating (household, meal_key, batch, eater, by_member, at_ms, balance_ml, poured_ml, more_ml, salt, portion, again)
-     VALUES (:household, :mealKey, :batch, :eater, :byMember, :atMs, :balanceMl, :pouredMl, :moreMl, :salt, :portion, :again)`,
+    `INSERT INTO rating (household, meal_key, batch, eater, by_member, at_ms, balance_ml, poured_ml, more_ml, soaked_min, soak_more_min, salt, portion, again)
+     VALUES (:household, :mealKey, :batch, :eater, :byMember, :atMs, :balanceMl, :pouredMl, :moreMl, :soakedMin, :soakMoreMin, :salt, :portion, :again)`,
   );
   const portions = db
     .prepare('SELECT count(*) FROM rating WHERE household = ? AND eater = ? AND portion IS NOT NULL')

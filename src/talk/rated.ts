@@ -10,7 +10,15 @@ function judged(look: Look): { words: string[]; at: number[] } {
   const { all } = look.said;
   const words: string[] = [];
   const at: number[] = [];
-  const volume = all.findIndex((token) => token.is === 'quantity' && token.unit.kind === 'volume');
+  const isVolume = (i: number) => {
+    const token = all[i];
+    return token?.is === 'quantity' && token.unit.kind === 'volume';
+  };
+  // 'Poured 300 ml': what it had, not what it lacked.
+  const poured = all.findIndex(
+    (_, i) => isVolume(i) && ['pour', 'use'].includes(look.said.lemmas[i - 1] ?? ''),
+  );
+  const volume = all.findIndex((_, i) => isVolume(i) && i !== poured);
   if (volume >= 0) {
     const near = all.slice(volume + 1, volume + 5).map((token) => token.plain);
     const tooMuch =
@@ -45,13 +53,24 @@ function judged(look: Look): { words: string[]; at: number[] } {
       / (?:again|delicious|great|loved|love|yummy|tasty|amazing|excellent|fantastic|favou?rite|best(?! (?:by|before))|good|lovely|perfect|super|5 stars?|five stars?) /,
       'again',
     );
+  add(
+    / (?:crunchy|chewy|underdone|gritty) | (?:still|too|a bit) hard | not soft(?: enough)? /,
+    'still crunchy',
+  );
+  add(/ (?:mushy|soggy) | too soft /, 'mushy');
+  const longer = / (\d{1,2} ?min(?:utes?)?) (longer|shorter)(?: soak(?:ing)?)? /.exec(look.folded);
+  if (longer) words.push(`${longer[1]!} ${longer[2]!}`);
+  if (poured >= 0 && words.length > 0) {
+    words.unshift(`poured ${all[poured]!.typed}`);
+    at.push(poured);
+  }
   if (look.says(/ (?:water|amount) (?:was |is )?(?:just |exactly |about )?right | just right /))
     words.push('water just right');
   return { words, at };
 }
 
 const tasteWords =
-  '1 2 3 4 5 need more less extra water salty salt bit too much big small hungry again great good delicious love yummy tasty amazing awful nice lovely star perfect bland enough right just little way taste rate rating give think find make runny dry wet thick thin fine super excellent fantastic favourite favorite best disgusting horrible never finish want'.split(
+  '1 2 3 4 5 need more less extra water salty salt bit too much big small hungry again great good delicious love yummy tasty amazing awful nice lovely star perfect bland enough right just little way taste rate rating give think find make runny dry wet thick thin fine super excellent fantastic favourite favorite best disgusting horrible never finish want crunchy chewy underdone gritty hard soft mushy soggy minute min longer shorter soak still bit pour use'.split(
     ' ',
   );
 

@@ -1,4 +1,5 @@
 import { type Reader, holdOf, idea } from './hold.ts';
+import type { Look } from './look.ts';
 import { peopleText, shown, thing, volumeOrMass } from './shown.ts';
 
 /** 'How much water for the oats', 'water B2-1 but we are at 2400 m', 'how long do I let the curry stand'. */
@@ -24,13 +25,22 @@ export const water: Reader = (look) => {
       look.said.text,
     )?.[1];
   const many = pouches === undefined || look.codes() !== '' ? '' : ` ${pouches} pouches`;
+  const isHow = look.says(/ how (?:much|many) /);
   const isCold = look.says(/ (?:cold|lukewarm|stream|tap|unboiled|not boiling|without boiling) /) && isWater;
   return shown(
-    isCold ? 'coldwater' : isSoak && !isWater ? 'soak' : 'water',
-    `${dry === undefined ? '' : `${dry} `}${what}${many}${many === '' ? peopleText(look) : ''}${altitude === undefined ? '' : ` at ${altitude}`}`,
+    isCold && !isHow ? 'coldwater' : isSoak && !isWater ? 'soak' : 'water',
+    `${dry === undefined ? '' : `${dry} `}${what}${many}${many === '' ? peopleText(look) : ''}${altitude === undefined ? '' : ` at ${altitude}`}${isCold && isHow ? ' cold' : ''}${sharersText(look)}`,
     2 + (what === '' ? 0 : 2) + (isMuch ? 1 : 0) + (isCold ? 1 : 0),
   );
 };
+
+/** 'for Ana and Noa', 'in mugs': who shares what is poured. */
+function sharersText(look: Look): string {
+  const named = [...new Set(look.said.people.map(({ names: [name] }) => name))];
+  const isMugs = look.has('mug');
+  if (named.length > 1 && look.says(/ (?:for|between|among) /)) return ` for ${named.join(' and ')}`;
+  return isMugs && look.says(/ (?:in|into) (?:our |the |\d+ |two |three |four )?mugs? /) ? ' mugs' : '';
+}
 
 /** 'Double the curry', 'chili for 10 people', 'how many servings does 1 kg of mince make'. */
 export const scaling: Reader = (look) => {

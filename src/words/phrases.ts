@@ -31,10 +31,30 @@ export function containsLines(facts: RecipeFacts): string[] {
   ];
 }
 
-/** 'Water boils at 92.0 °C at 2400 m; let it stand 23 min (common practice).' */
-export function boilingPhrase(altitudeM: number): string {
+/** How long it stands and why: 'usual', longer for pieces, or as rated. */
+export interface SoakSaid {
+  readonly extraMin: number;
+  readonly because: 'usual' | 'pieces' | 'rated';
+}
+
+const usualSoak: SoakSaid = { extraMin: 0, because: 'usual' };
+const soakBecause: Readonly<Record<SoakSaid['because'], string>> = {
+  usual: 'common practice',
+  pieces: 'longer for pieces, common practice',
+  rated: 'as you rated it',
+};
+
+/**
+ * 'Water boils at 92.0 °C at 2400 m. Stir, close, let stand 23 min (common practice).'
+ * @param place the trip that is under way; null at home
+ */
+export function boilingPhrase(
+  altitudeM: number,
+  soak: SoakSaid = usualSoak,
+  place: string | null = null,
+): string {
   const boilC = boilingPointC(altitudeM);
-  return `Water boils at ${boilC.toFixed(1)} °C at ${Math.round(altitudeM)} m. Stir, close, let stand ${soakMinutes(boilC)} min (common practice).`;
+  return `Water boils at ${boilC.toFixed(1)} °C at ${Math.round(altitudeM)} m${place === null ? '' : ` (${place})`}. Stir, close, let stand ${soakMinutes(boilC, soak.extraMin)} min (${soakBecause[soak.because]}).`;
 }
 
 /** For what is eaten as it is. @param because 'all fruit': nobody said so, it was guessed, and is said back */

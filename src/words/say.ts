@@ -45,6 +45,22 @@ export function sayWater(ml: number, settings: Settings): string {
   return `${sayMl(ml)} (${sayCups(ml, settings.cupMl)})`;
 }
 
+/** Until a meal is rated one starts with less than it gave up: pieces and sauces take less back. Chosen. */
+const startShare = 0.85;
+
+/** What to start with where nobody rated the meal yet, ml. */
+export const startMl = (ml: number): number => roundedMl(ml * startShare);
+
+/** Water to pour: a figure once the meal was rated, until then where to start and how far to go. */
+export function sayPour(ml: number, isRated: boolean, settings: Settings): string {
+  return isRated ? sayWater(ml, settings) : `start with ${startMl(ml)} ml, up to ${sayWater(ml, settings)}`;
+}
+
+/** The same where there is little room: '240 to 280 ml (1⅛ cups)'. */
+export function sayPourShort(ml: number, isRated: boolean, settings: Settings): string {
+  return isRated ? sayWater(ml, settings) : `${startMl(ml)} to ${sayWater(ml, settings)}`;
+}
+
 /** 'a, b and c'. */
 export function sayList(items: readonly string[]): string {
   if (items.length <= 1) return items.join('');

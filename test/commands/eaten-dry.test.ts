@@ -76,7 +76,7 @@ test('beside food that is soaked only that has water, and in one pouch with it f
   house.say('/weigh B4 190 g');
   house.say('/seal 1 x 40 g B5');
   const both = house.say('/water B5-1 B4-1');
-  expect(both).toContain('B4-1 (95 g Lentil pot): pour 280 ml');
+  expect(both).toContain('B4-1 (95 g Lentil pot): start with 240 ml of boiling water, up to 280 ml');
   expect(both).not.toMatch(/Together|B5 gave up/);
   const mixed = house.say('/seal 1 x 20 g B5 + 10 g B4');
   // 20 x 852 / 148 + 10 x 2240 / 760 = 115.1 + 29.5 ml.
@@ -89,9 +89,9 @@ test('said otherwise, it holds for what is in stock at once; taken back, too; a 
   house.say('/seal 3 x 40 g B5');
   house.say('/recipe apple rings soaked');
   // 40 x 852 / 148 ml.
-  expect(house.say('/water B5-1')).toContain('pour 230 ml');
+  expect(house.say('/water B5-1')).toContain('up to 230 ml');
   house.say('/recipe Apple rings, 6 servings: 2 kg apples; 2 tsp cinnamon');
-  expect(house.say('/water B5-1')).toContain('pour 230 ml');
+  expect(house.say('/water B5-1')).toContain('up to 230 ml');
   house.say('/undo');
   house.say('/undo');
   expect(house.say('/water B5-1')).toContain('eaten dry');

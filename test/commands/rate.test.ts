@@ -7,7 +7,7 @@ test('the next figure learns, says so, and weighs later ratings more', () => {
   expect(house.say('/rate B4-1 28 ml more')).toContain(
     '310 ml (1¼ cups). Learnt from 1 rated meal: 10 % more than by weight.',
   );
-  house.at(1);
+  house.at(24);
   // Poured 308, right: 252 = 0.9 of 280. Each counts twice the one before: (1.1 + 2 x 0.9) / 3 = 0.967 (chosen weights).
   expect(house.say('/rate B4-2 56 ml less')).toContain('Learnt from 2 rated meals: 3 % less than by weight.');
   expect(house.say('/water B4-3')).toContain('Exactly 270.7 ml.');

@@ -14,7 +14,7 @@ test('pouches get codes, water, an absorber and a planning date', () => {
   const answer = house.say('/seal 1 x 90 g B1 pouch 15 x 20 cm');
   expect(answer).toContain('Sealed B1-3: 90 g Barley soup');
   // Water by the balance: 90 x (1000 − 300) / 300 = 210 ml (published rows c-water-per-pouch: same sum).
-  expect(answer).toContain('Water: 210 ml (⅞ cup) (exactly 210.0 ml).');
+  expect(answer).toContain('Water: start with 180 ml, up to 210 ml (⅞ cup) (exactly 210.0 ml).');
   // 90 g were 300 g wet: 300 / 1.03 / 0.6 = 485 ml of loose pieces, 63 ml of them food; 20.95 % of the rest is oxygen.
   expect(answer).toContain(
     'Absorber: 300 ml (89 ml of oxygen in about 485 ml of pouch with the air pressed out, times 1.5 for safety).',

@@ -5,7 +5,9 @@ import { openSeason, refuses } from '../season.ts';
 // B4: 3000 g wet, 760 g dry, so 95 g take (3000 − 760) x 95 / 760 = 280 ml.
 test('a pouch', () => {
   const answer = openSeason().say('/water B4-2');
-  expect(answer).toContain('B4-2 (95 g Lentil pot): pour 280 ml (1⅛ cups) of boiling water.');
+  expect(answer).toContain(
+    'B4-2 (95 g Lentil pot): start with 240 ml of boiling water, up to 280 ml (1⅛ cups).',
+  );
   expect(answer).toContain('Exactly 280.0 ml. B4 gave up 2240 g of water for 760 g dry: 2.95 ml for each g.');
   expect(answer).toContain('(common practice)');
   expect(answer).toContain('eat within 2 hours');
@@ -28,7 +30,7 @@ test('for people: the oldest pouches until all are fed', () => {
   const house = openSeason();
   const servings = Number(/, ([\d.]+) servings/.exec(house.say('/pouch B4-1'))![1]);
   const pouches = Math.ceil(3 / servings - 0.05);
-  expect(house.say('/water lentil pot for 3').match(/pour /g)).toHaveLength(pouches);
+  expect(house.say('/water lentil pot for 3').match(/start with /g)).toHaveLength(pouches);
 });
 
 test('a weight of a meal', () => {
@@ -43,9 +45,9 @@ test('plain sentences', () => {
   expect(
     openSeason()
       .say('How much water do I need for two lentil pouches, please?')
-      .match(/pour 280 ml/g),
+      .match(/start with 240 ml/g),
   ).toHaveLength(2);
-  expect(openSeason().say("what's the water for B4-2?")).toContain('pour 280 ml');
+  expect(openSeason().say("what's the water for B4-2?")).toContain('start with 240 ml');
 });
 
 test('a metric cup', () => {

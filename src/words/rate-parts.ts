@@ -1,0 +1,128 @@
+import { Refusal } from '#core/refusal.ts';
+import { optional, part, quantities } from './part.ts';
+
+/** '40 ml more', '1/4 cup less', 'water just right'. In ml; below zero for less. */
+export const moreMl = optional(
+  part<number>('how much more or less water, such as 40 ml more', (reading) => {
+    const found = quantities(reading, 'volume')[0];
+    if (!found) {
+      const right = reading.keyword('right', 'perfect');
+      if (right === undefined) return undefined;
+      for (const word of ['just', 'water', 'exactly', 'was']) reading.keyword(word);
+      return 0;
+    }
+    reading.settleNumbers([found.index]);
+    const near = [found.index + 1, found.index - 1, found.index + 2, found.index - 2];
+    // '60 ml too much': the same as 60 ml less.
+    if (reading.at(found.index + 1)?.plain === 'too' && reading.at(found.index + 2)?.plain === 'much') {
+      reading.take(found.index, found.index + 1, found.index + 2);
+      reading.keyword('water');
+      return -Math.abs(found.value);
+    }
+    const word = near.find((i) =>
+      ['more', 'less', 'fewer', 'extra', 'drier', 'dry', 'wet', 'wetter'].includes(
+        reading.at(i)?.plain ?? '',
+      ),
+    );
+    const plain = word === undefined ? undefined : reading.all[word]!.plain;
+    if (plain === undefined && !(found.value < 0) && !found.typed.startsWith('+')) {
+      throw new Refusal('more-or-less', `I read ${found.typed}, but not whether more or less.`);
+    }
+    reading.take(found.index, ...(word === undefined ? [] : [word]));
+    reading.keyword('water');
+    return plain === 'less' || plain === 'fewer' ? -Math.abs(found.value) : found.value;
+  }),
+);
+
+/** A phrase of words in order, taken whole. */
+function phrase<T>(like: string, ...ways: readonly (readonly [T, ...string[]])[]) {
+  return optional(
+    part<T>(like, (reading) => {
+      for (const [value, ...words] of ways) {
+        const start = [...reading.left()].find((i) =>
+          words.every((word, k) => reading.at(i + k)?.plain === word),
+        );
+        if (start === undefined) continue;
+        reading.take(...words.map((_, k) => start + k));
+        return value;
+      }
+      return undefined;
+    }),
+  );
+}
+
+/** What one word about the soaking moves it by, min. Chosen. */
+const soakStepMin = 5;
+const hardWords = ['crunchy', 'chewy', 'hard', 'underdone', 'gritty'];
+const softWords = ['mushy', 'soggy'];
+
+/** '10 min longer', 'still crunchy', 'mushy': how much longer it should have stood, min. */
+export const soakMoreMin = optional(
+  part<number>('how much longer it should stand, such as 10 min longer', (reading) => {
+    for (const { value, index } of quantities(reading, 'time')) {
+      const word = [index + 1, index + 2, index - 1].find((i) =>
+        ['longer', 'more', 'shorter', 'less'].includes(reading.at(i)?.plain ?? ''),
+      );
+      if (word === undefined) continue;
+      const isLess = ['shorter', 'less'].includes(reading.all[word]!.plain);
+      reading.take(index, word);
+      reading.takeWords('soak', 'soaking', 'stand', 'standing');
+      return (isLess ? -value : value) / 60;
+    }
+    if (reading.keyword(...hardWords) !== undefined) {
+      reading.takeWords('still', 'bit', 'too', 'little');
+      return soakStepMin;
+    }
+    const soft = [...reading.left()].find(
+      (i) => reading.all[i]!.plain === 'soft' && ['too', 'not'].includes(reading.at(i - 1)?.plain ?? ''),
+    );
+    if (soft !== undefined) {
+      const isTooSoft = reading.all[soft - 1]!.plain === 'too';
+      reading.take(soft, soft - 1);
+      reading.takeWords('still', 'enough');
+      return isTooSoft ? -soakStepMin : soakStepMin;
+    }
+    if (reading.keyword(...softWords) === undefined) return undefined;
+    reading.takeWords('too', 'bit');
+    return -soakStepMin;
+  }),
+);
+
+/** What was said of the salt. */
+export const salt = phrase<'too salty' | 'not salty enough'>(
+  'too salty',
+  ['too salty', 'too', 'salty'],
+  ['not salty enough', 'not', 'salty', 'enough'],
+  ['not salty enough', 'bland'],
+  ['too salty', 'salty'],
+);
+
+/** Whether it was too much or too little. */
+export const portion = phrase<'too much' | 'hungry'>(
+  'too much or hungry',
+  ['hungry', 'still', 'hungry'],
+  ['hungry', 'hungry'],
+  ['hungry', 'not', 'enough'],
+  ['hungry', 'too', 'little'],
+  ['hungry', 'portion', 'too', 'small'],
+  ['hungry', 'too', 'small'],
+  ['too much', 'portion', 'too', 'big'],
+  ['too much', 'too', 'much'],
+  ['too much', 'too', 'big'],
+);
+
+/** Whether they want it again. */
+export const again = phrase<boolean>(
+  'again',
+  [false, 'not', 'again'],
+  [false, 'never', 'again'],
+  [true, 'again'],
+  [true, 'good'],
+  [true, 'loved'],
+  ...(
+    ['love', 'yummy', 'delicious', 'tasty', 'great', 'nice', 'excellent', 'favourite', 'favorite'] as const
+  ).map((word) => [true, word] as const),
+  ...(['gross', 'awful', 'disgusting', 'horrible', 'inedible', 'yuck'] as const).map(
+    (word) => [false, word] as const,
+  ),
+);
