@@ -1,6 +1,6 @@
 import { whereItBroke } from '#core/fault.ts';
 import { Doubt, Refusal } from '#core/refusal.ts';
-import type { Message, Reply } from '#core/talk.ts';
+import type { Choice, Message, Reply } from '#core/talk.ts';
 import type { Author } from '#store/journal.ts';
 import { Ambiguous } from '#words/reading.ts';
 import { type Answerer, seenBy } from './answerer.ts';
@@ -108,11 +108,18 @@ export function record(
       ...reply,
       group: [reply.group, ...remarks].join('\n'),
       ...(notes.length === 0 ? {} : { notes }),
+      ...(entry === null ? {} : { buttons: [...(reply.buttons ?? []), takingBack(command, entry)] }),
     },
     outcome: entry === null ? 'answered' : 'recorded',
     entry,
   };
 }
+
+/** The way back from what was just recorded, and from having taken something back. */
+const takingBack = ({ name }: Command, entry: number): Choice =>
+  name === 'undo'
+    ? { label: 'Put back', request: '/undo redo' }
+    : { label: 'Undo', request: `/undo entry ${entry}` };
 
 /** A refusal says as well which words were not understood: they may be the reason. */
 function quotingBack(opened: Opened, work: () => Said): Said {

@@ -21,6 +21,8 @@ export interface Target {
 
 /** More than this at once is not taken back; chosen. */
 const mostAtOnce = 12;
+/** A button under an older record asks before it takes it back; chosen. */
+const inMindMs = 24 * 3_600_000;
 
 const seen = (house: House, id: number): Entry | undefined =>
   house.journal.latest(2000).find((entry) => entry.id === id);
@@ -55,8 +57,8 @@ function targetsOf(house: House, { entries, count, codes, batch, deed }: Target)
 }
 
 /**
- * Takes changes back with all that stands on them, the newest first. Anything but one's own last change is named and
- * asked about first.
+ * Takes changes back with all that stands on them, the newest first. Anything but one's own last change, and what the
+ * button under it names, is named and asked about first.
  * @param again the request's own words for the button, where it takes no numbers of entries
  * @returns what was taken back, newest first
  * @throws Ambiguous with the button that does it; Refusal
@@ -84,7 +86,10 @@ export function takeBack(house: House, target: Target, isSure: boolean, again?: 
   for (const { name, lost } of barsLost(before, house.eaters.all()))
     liftedByTap(house, name, lost, isSure, again ?? (isPlain ? '' : ids));
   const isOwn = known.every((entry) => entry.member === house.member.id);
-  if (!isSure && !(isPlain && isOwn && all.length === 1))
+  // The button under a record of one's own names it, for as long as somebody still has it in mind.
+  const isNamedByTap =
+    house.tapped && target.entries.length === 1 && known.every(({ atMs }) => house.nowMs - atMs < inMindMs);
+  if (!isSure && !((isPlain || isNamedByTap) && isOwn && all.length === 1))
     throw new Ambiguous(
       [
         `Take back ${all.length === 1 ? 'this' : `these ${all.length}, the newest first`}? Nothing is changed yet.`,

@@ -102,8 +102,8 @@ test('a line that is not understood asks, with the card behind the last button',
   expect(answer).toContain('Line 4 of Barley soup, new: "100 g zorblax", not understood.');
   expect(answer).toContain('Allergens unknown because of: zorblax');
   const buttons = house.last[0]!.reply.buttons!;
-  expect(buttons.at(-1)!.label).toBe('Show the recipe');
-  expect(house.press(buttons.length)).toMatch(
+  expect(buttons.slice(-2).map(({ label }) => label)).toEqual(['Show the recipe', 'Undo']);
+  expect(house.press(buttons.length - 1)).toMatch(
     /^Barley soup, 4 servings\.\n4\. 100 g zorblax[^]*\n1\. 300 g pearl barley/,
   );
 });

@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { tries } from '../ring.ts';
 import { openSeason, refuses } from '../season.ts';
 
@@ -148,4 +148,42 @@ test('undoing what is kept from somebody takes a tap of a grown-up', () => {
   expect(house.dump()).toBe(before);
   expect(house.press(1)).toBe('Taken back: changed the eater Noa.');
   expect(house.say('/eater Noa')).not.toContain('fish');
+});
+
+describe('the button under what was recorded', () => {
+  test('takes back that record alone, whatever came after, and can be put back', () => {
+    const house = openSeason();
+    house.say('/use B4-1');
+    const [first] = house.last;
+    const undo = first!.buttons.find(({ label }) => label === 'Undo')!;
+    house.say('/use B4-2');
+    expect(house.say('', 'Ana', { button: undo.id })).toContain('Taken back: used B4-1');
+    expect(house.say('/pouch B4-1')).toContain('In stock.');
+    expect(house.say('/pouch B4-2')).toContain('Used');
+    expect(house.say('', 'Ana', { button: undo.id })).toContain('Already done.');
+    house.say('/use B4-3');
+    expect(house.say('', 'Tomas', { button: house.last[0]!.buttons[0]!.id })).toContain(
+      'for the person who asked',
+    );
+    house.press(1);
+    expect(house.last[0]!.buttons.map(({ label }) => label)).toEqual(['Put back']);
+    expect(house.press(1)).toContain('Put back: used B4-3');
+    expect(house.say('/pouch B4-3')).toContain('Used');
+  });
+
+  test('asks once a day has passed', () => {
+    const house = openSeason();
+    house.say('/use B4-1');
+    house.at(24);
+    expect(house.press(1)).toContain('Take back this? Nothing is changed yet.');
+    expect(house.press(1)).toContain('Taken back: used B4-1');
+  });
+
+  test('is not there where nothing was recorded', () => {
+    const house = openSeason();
+    for (const typed of ['/stock', '/water B4-1', '/use B4-1?', '/use B99-1']) {
+      house.say(typed);
+      expect(house.last.flatMap(({ buttons }) => buttons).map(({ label }) => label)).not.toContain('Undo');
+    }
+  });
 });
