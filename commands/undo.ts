@@ -80,5 +80,6 @@ export default command({
   }),
   say: ({ redone, undone }) => ({
     group: redone === undefined ? `Taken back: ${sayList(undone)}.` : `Put back: ${redone}.`,
+    ...(redone === undefined ? { buttons: [{ label: 'Put back', request: '/undo redo' }] } : {}),
   }),
 });

@@ -108,18 +108,15 @@ export function record(
       ...reply,
       group: [reply.group, ...remarks].join('\n'),
       ...(notes.length === 0 ? {} : { notes }),
-      ...(entry === null ? {} : { buttons: [...(reply.buttons ?? []), takingBack(command, entry)] }),
+      ...(entry === null ? {} : { buttons: [...(reply.buttons ?? []), takingBack(entry)] }),
     },
     outcome: entry === null ? 'answered' : 'recorded',
     entry,
   };
 }
 
-/** The way back from what was just recorded, and from having taken something back. */
-const takingBack = ({ name }: Command, entry: number): Choice =>
-  name === 'undo'
-    ? { label: 'Put back', request: '/undo redo' }
-    : { label: 'Undo', request: `/undo entry ${entry}` };
+/** The way back from what was just recorded, and from nothing else. */
+const takingBack = (entry: number): Choice => ({ label: 'Undo', request: `/undo entry ${entry}` });
 
 /** A refusal says as well which words were not understood: they may be the reason. */
 function quotingBack(opened: Opened, work: () => Said): Said {
