@@ -3,6 +3,7 @@ import { isQuestion, withoutOpening } from '#talk/mood.ts';
 import { continued } from '#talk/continued.ts';
 import { asMeant } from '#talk/instead.ts';
 import type { Meaning } from '#talk/look.ts';
+import { nearThings } from '#talk/near-things.ts';
 import type { Names } from '#words/parts.ts';
 import { readScanPayload } from '#words/scan.ts';
 import { called, nearest, slipOf } from './called.ts';
@@ -46,7 +47,7 @@ export function address(text: string, addressed: boolean, requests: Requests, na
       return asked(command, words, requests, names());
     if (command) return plainly(command, typed === 'start' ? '' : words);
     return addressed
-      ? { is: 'unknown', typed: `/${slash[1]!}`, near: nearest(typed, commands), of: [] }
+      ? { is: 'unknown', typed: `/${slash[1]!}`, near: nearest(typed, commands), of: [], things: [] }
       : { is: 'talk' };
   }
   if (!addressed || trimmed === '') return { is: 'talk' };
@@ -127,7 +128,8 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
   if (!best || best.score < leastScore) {
     const typed = /^[^\s,;:!?]{1,40}/u.exec(text)?.[0] ?? text.slice(0, 40);
     const near = nearest(typed.toLowerCase(), requests.commands);
-    return { is: 'unknown', typed, near, of: distinct(readings.map(chosen)).slice(0, 2) };
+    const things = nearThings(text, names);
+    return { is: 'unknown', typed, near, of: distinct(readings.map(chosen)).slice(0, 2), things };
   }
   const rival = readings.find((one) => one.command !== best.command);
   const isClose = rival !== undefined && rival.score >= leastScore && best.score - rival.score < clearlyBest;

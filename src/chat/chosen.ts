@@ -1,3 +1,4 @@
+import type { Choice } from '#core/talk.ts';
 import type { Command } from './command.ts';
 
 /** A request with its words, and what stands against carrying it out as it stands. */
@@ -34,6 +35,8 @@ export type Addressed =
       readonly near: Command | undefined;
       /** What comes nearest, none of it near enough. */
       readonly of: readonly Chosen[];
+      /** Looks at what the household has and the message names. */
+      readonly things: readonly Choice[];
     }
   | { readonly is: 'talk' }
   | { readonly is: 'courtesy' };

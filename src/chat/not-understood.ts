@@ -13,7 +13,7 @@ export const asButton = ({ command, words }: Chosen): Choice => {
 /** What came nearest, and where to begin. */
 export function notUnderstood(
   { commands }: Answerer,
-  { typed, near, of }: Extract<Addressed, { is: 'unknown' }>,
+  { typed, near, of, things }: Extract<Addressed, { is: 'unknown' }>,
 ): Reply {
   if (typed.startsWith('/')) {
     const meant = near ? ` Did you mean /${near.name}?` : '';
@@ -24,6 +24,7 @@ export function notUnderstood(
   const help: Choice = { label: 'What I can do', request: '/firstwords' };
   return {
     group: `I did not understand that, and nothing is recorded.${of.length > 0 ? ' Is it one of these?' : ''}${near ? ` Did you mean /${near.name}?` : ''}`,
-    buttons: [...of.map(asButton), help],
+    // At most three: what it may mean, what it names, and where to begin.
+    buttons: [...of.map(asButton), ...things].slice(0, 2).concat(help),
   };
 }

@@ -1,4 +1,4 @@
-import { understoodLines } from '#cards/eater-card.ts';
+import { dayLines, understoodLines } from '#cards/eater-card.ts';
 import type { Avoidance } from '#core/avoidance.ts';
 import type { Eater } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -159,7 +159,13 @@ export const eaterOfName = question({
   name: 'eaterof',
   asked: ['what is Noa allergic to?', 'how old is Noa?'],
   takes: { who: eatersNamed },
-  answer: ({ who }, house) => who.map((name) => understoodLines(eaterOf(house, name))[0]!).join('\n'),
+  answer: ({ who }, house) =>
+    who
+      .flatMap((name) => {
+        const eater = eaterOf(house, name);
+        return [understoodLines(eater)[0]!, ...dayLines(eater)];
+      })
+      .join('\n'),
 });
 
 /** Whether what is asked for and what somebody avoids are about the same thing, if only in part. */

@@ -114,10 +114,12 @@ export function weightsOf(look: Look): { words: string[]; at: number[]; trays: n
       i += 1 + joins;
       continue;
     }
-    const shared = sharedBy(all, i);
-    if (token.is === 'quantity' && token.unit.kind === 'mass' && shared) {
-      words.push(`${shared.count} x ${token.typed}`);
+    const shared = sharedBy(all, i) ?? sharedBehind(all, i);
+    const isBare = token.is === 'number' && token.value >= 20;
+    if (((token.is === 'quantity' && token.unit.kind === 'mass') || isBare) && shared) {
+      words.push(`${shared.count} x ${token.typed}${isBare ? ' g' : ''}`);
       at.push(...shared.at, i);
+      i = Math.max(i, ...shared.at);
       continue;
     }
     if (token.is === 'quantity' && token.unit.kind === 'mass')
@@ -131,6 +133,17 @@ export function weightsOf(look: Look): { words: string[]; at: number[]; trays: n
     at.push(i);
   }
   return { words, at, trays };
+}
+
+/** '520 g each, 4 of them': the same, told behind. */
+function sharedBehind(all: Look['said']['all'], i: number): { count: number; at: number[] } | undefined {
+  if (all[i + 1]?.plain !== 'each') return undefined;
+  const k = all[i + 2]?.plain === ',' ? i + 3 : i + 2;
+  const token = all[k];
+  const isCount =
+    token?.is === 'number' && Number.isInteger(token.value) && token.value >= 1 && token.value < 20;
+  if (!isCount || all[k + 1]?.plain !== 'of' || all[k + 2]?.plain !== 'them') return undefined;
+  return { count: token.value, at: [i + 1, k, k + 1, k + 2] };
 }
 
 /** '4 trays of 520 g': how many trays share a weight, and the words that say so. */

@@ -29,6 +29,8 @@ const asking = new Set(
   name called call type kind worth suitable quickly fast slow slowly well better best worse worst sure certain certainly home camp
   set intolerant touch low no calories lactose which
   leave into rest sun heat lose fill empty busy full backup today morning
+  limit run set
+  vacuum air bag share
   mountain lake hut summit trail shop kitchen mine yours ours weather rain snow cold warm`
     .trim()
     .split(/\s+/),

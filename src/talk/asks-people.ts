@@ -47,6 +47,7 @@ export const mayEat: Reader = (typedLook) => {
     !look.says(/ have to /) &&
     !/ (?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|tonight|tomorrow) /.test(look.folded) &&
     !look.says(/ (?:did|last|ate|had) /) &&
+    look.said.all.every(({ is }) => is !== 'quantity') &&
     look.says(/ (?:what|which|anything|something|everything|meals?|pouches|food) /) &&
     look.says(/ (?:may|can|could|eat|have|safe|ok|clear|allowed) /)
   )
@@ -131,7 +132,7 @@ export const eaters: Reader = (look) => {
     look.said.people.length > 0 &&
     !hasThing &&
     look.says(
-      / (?:allerg\w*|avoid\w*|not eat|can t|cannot|never|how old|age|portion|sodium limit|calories|diet|dislikes?|hate|hates|intoleran\w*) /,
+      / (?:allerg\w*|avoid\w*|not eat|can t|cannot|never|how old|age|portion|(?:sodium|salt) limit|limit|calories|diet|dislikes?|hate|hates|intoleran\w*) /,
     )
   )
     return ask('eaterof', quoted(look.person()!), 4.5);

@@ -111,7 +111,7 @@ export const sealable: Reader = (look) => {
 /** 'How long does the chili keep', 'is B2-1 still good', 'what goes off first'. */
 export const keeping: Reader = (look) => {
   const isKeep = look.says(
-    / (?:how long .*(?:keep|last|good)|best by|best before|expir\w*|use by|go(?:es|ing)? off|go(?:es|ing)? bad|still (?:good|ok|okay|edible|fine|safe)|too old|out of date|spoil\w*|shelf life|how old|oldest|(?:eat|eaten|used?) first|first to (?:eat|go|use)|keeps?|run(?:s|ning)? out)/,
+    / (?:how long .*(?:keep|last|good)|best by|best before|expir\w*|use by|go(?:es|ing)? off|go(?:es|ing)? bad|still (?:good|ok|okay|edible|fine|safe)|too old|out of date|spoil\w*|shelf life|how old|oldest|(?:eat|eaten|used?) first|first to (?:eat|go|use)|keeps?|running out|runs? out(?! of))/,
   );
   const isNamed = look.says(/^ (?:best by|best before|expiry|expiration|use by|shelf life) /);
   if (!isKeep || (!isAsking(look) && !isNamed && !look.says(/ (?:first|oldest) /))) return undefined;

@@ -75,6 +75,13 @@ export const comingBack: Reader = (look) => {
     /^ (?:we )?(?:ate|finished) (?:everything|all of it|it all) $/.test(look.folded)
   )
     return { means: 'back', words: 'all eaten', score: 4, left: [], holds: holdOf(look) };
+  const isHome = verbs.length > 0 || look.says(/ home /);
+  if (isHome && look.says(/ (?:nothing|no food|no pouches?) (?:is |was )?(?:left|over|remaining) /))
+    return { means: 'back', words: 'all eaten', score: 5, left: [], holds: holdOf(look, { negated: true }) };
+  const isSorted = codes && everything && look.says(/ (?:not|un) ?(?:been )?(?:eaten|opened|used) /);
+  const sorted = isSorted ? outcomesIn(look) : undefined;
+  if (sorted !== undefined)
+    return { means: 'back', words: sorted, score: 7, left: [], holds: holdOf(look, { negated: true }) };
   if (verbs.length === 0 || !(everything || codes)) return undefined;
   if (look.says(/ (?:out of|take that|taking|take it|took that) (?:the |my |our )?(?:back|rucksack)/))
     return undefined;
@@ -103,13 +110,13 @@ function outcomesIn(look: Look): string | undefined {
     const codes = [...clause.matchAll(/\bB\d+-\d+(?:\s*(?:to|-|–|and|&|,)\s*(?:B\d+-)?\d+)*/giu)]
       .map((m) => m[0])
       .join(' ');
-    const rest = /\b(?:everything|all|the rest|the others?|others|the lot)\b/iu.test(clause);
+    const rest = /\b(?:everything(?: else)?|all|the rest|the others?|others|the lot)\b/iu.test(clause);
     if (codes === '' && !rest) continue;
     const came = /\bnot (?:eaten|used|opened|needed)\b|\bunopened\b|\bleft over\b/iu.test(clause)
       ? 'returned'
       : /\b(?:lost|stolen|missing|gone)\b/iu.test(clause)
         ? 'lost'
-        : /\b(?:ate|eaten|eat|used|finished)\b/iu.test(clause)
+        : /\b(?:ate|eaten|eat|used|finished)\b|\beverything else was\b/iu.test(clause)
           ? 'eaten'
           : /\b(?:back|returned|brought|left over|home)\b/iu.test(clause)
             ? 'returned'

@@ -2,7 +2,7 @@ import { type Reader, idea } from './hold.ts';
 import type { Look, Meaning } from './look.ts';
 
 const backWords =
-  / (?:(?:take|took|taking|go) (?:that|it|this|the last(?: \w+)?|them|those|these)? ?back|undo|undone|scrap that|revert|never mind that|(?:that|this|it|weighing|sealing|loading|rating|load|weight|b\d+(?: \d+)?)(?: \w+){0,3} was (?:all |just )?(?:wrong|a mistake|my mistake|an error)|(?:delete|cancel|forget|remove) (?:that|it|the last(?: \w+)?)|my mistake|didn t mean (?:that|it|to)|wrong button|(?:it was|that was|i was) (?:just |only )?(?:a question|asking)|i (?:just |only )(?:asked|wanted to ask)) /;
+  / (?:(?:take|took|taking|go) (?:that|it|this|the last(?: \w+)?|them|those|these)? ?back|undo|undone|scrap that|revert|never mind that|(?:that|this|it|weighing|sealing|loading|rating|load|weight|b\d+(?: \d+)?)(?: \w+){0,3} was (?:all |just )?(?:wrong|a mistake|my mistake|an error)|(?:delete|cancel|forget|remove|drop) (?:that|it|(?:the|my|our) last(?: \w+)?)|my mistake|didn t mean (?:that|it|to)|wrong button|(?:it was|that was|i was) (?:just |only )?(?:a question|asking)|i (?:just |only )(?:asked|wanted to ask)) /;
 
 const deeds: readonly (readonly [RegExp, string])[] = [
   [/ (?:seal|sealed|sealing|pouches|bagging) /, 'sealed'],
@@ -54,11 +54,11 @@ export const stillThere: Reader = (look) => {
   const codes = look.codes();
   if (codes === '' || look.said.mood.asks || look.said.mood.either) return undefined;
   const isHere = look.says(
-    / (?:(?:is|are|s) (?:still|actually|not) (?:here|there|in (?:the )?(?:stock|cupboard|cellar|pantry|shelf)|gone|left|unopened)|still have|still there|still here|not gone|turned up|found (?:it|them) again|by mistake|by accident|mistakenly|in error|unopened) /,
+    / (?:(?:is|are|s) (?:still|actually|not) (?:here|there|in (?:the )?(?:stock|cupboard|cellar|pantry|shelf)|gone|left|unopened)|still have|still there|still here|not gone|turned up|restore|undiscard|(?:put|take) .* back (?:in|into|on) (?:the )?(?:stock|shelf|cupboard)|found (?:it|them) again|by mistake|by accident|mistakenly|in error|unopened) /,
   );
   const gone = look.has(...idea('eat'), ...idea('throw'));
   const denied = gone && look.said.mood.negated !== null && !look.says(/ (?:do not|don t|dont) /);
-  if (!isHere && !denied) return undefined;
+  if ((!isHere && !denied) || look.says(/ (?:everything else|the rest|the others?) /)) return undefined;
   if (look.says(/ (?:hold|tight|loose|vacuum|seal\w*|pack\w*|finish\w*|opened) /)) return undefined;
   return told('fix', `${codes} not eaten`, 6.5, 'it would be in stock again');
 };

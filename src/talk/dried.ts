@@ -190,12 +190,24 @@ export const correcting: Reader = (look) => {
   return {
     means: 'fix',
     words: `${batch ? `B${batch.batch} ` : ''}tray ${tray} ${rightG} g${wrongG === undefined ? '' : ` not ${wrongG} g`}`,
-    score: 6,
+    score: 7.5,
     left: look.leftBy([
       ...all.flatMap((token, i) => (token.from >= from && token.to <= to ? [i] : [])),
       ...look.said.batches.map(({ at }) => at),
       ...people(look),
-      ...look.at('sorry', 'oops', 'no', 'mistake', 'wrong', 'correction', 'actually', 'sure'),
+      ...look.at(
+        'sorry',
+        'oops',
+        'no',
+        'mistake',
+        'wrong',
+        'correction',
+        'actually',
+        'sure',
+        'weight',
+        'weigh',
+        'load',
+      ),
     ]),
     holds: null,
   };

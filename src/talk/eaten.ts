@@ -32,9 +32,14 @@ export const eating: Reader = (look) => {
   )
     return undefined;
   // 'Had' eats where a meal of the day or nothing else follows; 'have' possesses.
+  const willHave = look.says(/ (?:will|ll|gonna|going to|let s|wanna) (?:\w+ )?have /);
   const isHaving = look.says(/ (?:are|re|is|am|m) having /);
   const had = look.said.all.flatMap((token, i) =>
-    token.plain === 'had' || (isHaving && token.plain === 'having') ? [i] : [],
+    /^(?:had|tried|tasted|shared)$/.test(token.plain) ||
+    (isHaving && token.plain === 'having') ||
+    (willHave && token.plain === 'have')
+      ? [i]
+      : [],
   );
   if (verbs.length === 0 && (had.length === 0 || look.said.mood.asks)) return undefined;
   const meal = look.slotMeal();
@@ -53,7 +58,7 @@ export const eating: Reader = (look) => {
       ...orderWords(look),
       ...(meal ? [meal.at] : []),
     ]),
-    holds: holdOf(look) ?? (isHaving && verbs.length === 0 ? '"having" is not over yet' : null),
+    holds: holdOf(look) ?? ((isHaving || willHave) && verbs.length === 0 ? '"have" is not over yet' : null),
   };
 };
 
@@ -110,6 +115,16 @@ export const takenAway: Reader = (look) => {
   };
 };
 
+/** 'Don't want B2-3 any more, bin it': what is turned round stands in another clause than the deed. */
+function isOtherClause(look: Look, verbs: readonly number[]): boolean {
+  const { all, mood } = look.said;
+  const at = all.findIndex((token) => token.plain === mood.negated);
+  const [verb] = verbs;
+  if (at < 0 || verb === undefined) return false;
+  const between = all.slice(Math.min(at, verb) + 1, Math.max(at, verb));
+  return between.some(({ plain }) => /^(?:,|;|\.|so|but|then)$/.test(plain));
+}
+
 /** 'Threw away B1-3', 'bin B2-2 – mice'. What stands behind the code is the reason. */
 export const throwing: Reader = (look) => {
   const verbs = look.at(...idea('throw'));
@@ -127,13 +142,14 @@ export const throwing: Reader = (look) => {
       '',
     )
     .replace(/[\s,.]*\b(?:so|and)?\s*out (?:it|they) (?:went|go|goes)[\s.!]*$/iu, '')
+    .replace(/[\s?？!.]+$/u, '')
     .trim();
   return {
     means: 'discard',
     words: `${thing.words}${reason === '' ? '' : ` ${reason}`}`,
     score: scoreOf(4, thing.byCode ? 2 : 1),
     left: [],
-    holds: holdOf(look),
+    holds: holdOf(look, { negated: isOtherClause(look, verbs) }),
   };
 };
 

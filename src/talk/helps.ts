@@ -1,7 +1,7 @@
 import { type Reader, holdOf } from './hold.ts';
 import { lemma } from './lemma.ts';
 import type { Look } from './look.ts';
-import { shown } from './shown.ts';
+import { peopleText, shown } from './shown.ts';
 
 /** 'What can you do', 'how do I record a pouch', 'help'. */
 export const helping: Reader = (look) => {
@@ -32,7 +32,11 @@ export const helping: Reader = (look) => {
     );
   if (!how) return look.says(/ help (?:with|on|for|me) /) ? shown('help', helpTopic(look), 5) : undefined;
   if (look.codes() !== '' && !/^(?:undo|correct|fix|take back)$/.test(how[1] ?? '')) return undefined;
-  return shown('help', helpTopic(look), 4);
+  return shown(
+    'help',
+    helpTopic(look),
+    look.says(/ how (?:do|can|would|should) (?:i|we) (?:tell|record|enter|note) /) ? 5.5 : 4,
+  );
 };
 
 function helpTopic(look: Look): string {
@@ -42,6 +46,7 @@ function helpTopic(look: Look): string {
       'fix',
     ],
     [/ (?:undo|take back|correct|fix|mistake|wrong)/, 'undo'],
+    [/ (?:what|who) .*(?:can t|cannot|may not|must not|not) (?:eat|have) /, 'eater'],
     [/ (?:seal|pouch|bag)/, 'seal'],
     [/ (?:weigh)/, 'weigh'],
     [/ (?:recipe|ingredient|dish)/, 'recipe'],
@@ -92,6 +97,8 @@ export const fuel: Reader = (look) => {
 /** 'What do we have to cook for Heron Lake'. */
 export const cooking: Reader = (look) => {
   if (!look.has('cook', 'prepare', 'make', 'dry')) return undefined;
+  // 'I want to cook 14 servings of curry' scales it.
+  if (look.mealTyped() !== undefined && peopleText(look) !== '') return undefined;
   if (look.said.codes.length + look.said.batches.length > 0) return undefined;
   if (
     look.says(

@@ -5,7 +5,7 @@ export type Reader = (look: Look) => Meaning | undefined;
 
 /** The verbs and nouns by which people speak of each deed, as they are looked up. */
 const ideas = {
-  eat: 'eat share use consume finish devour scoff demolish open munch',
+  eat: 'eat use consume finish devour scoff demolish open munch',
   throw: 'throw toss bin chuck dump discard trash ditch',
   seal: 'seal bag vacuum',
   weigh: 'weigh weight scale',

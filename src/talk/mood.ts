@@ -58,7 +58,7 @@ export function moodOf(text: string, all: readonly Token[], isSomebody: (index: 
       /\bwhat (?:do|should|can|shall|now|to do)\b/iu.test(rest),
     doubt: doubtPhrases.exec(text)?.[0] ?? words.find((word) => doubts.has(word)) ?? null,
     future: words.some(isPast) ? null : future,
-    negated: words.find(isNegation) ?? null,
+    negated: /\b(?:no one|no-one|none of)\b/iu.exec(text)?.[0] ?? words.find(isNegation) ?? null,
     part: parts.exec(text)?.[0] ?? null,
     except: exceptions.exec(text)?.[0] ?? null,
     either: isEither(all, isSomebody),

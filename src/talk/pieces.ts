@@ -44,6 +44,10 @@ const asFigures = (word: string) => small[word.toLowerCase()] ?? word;
 function withCodes(text: string): string {
   return (
     text
+      .replace(
+        new RegExp(`\\bb (${count}) (?:dash|minus|hyphen) (${count})\\b`, 'giu'),
+        (_, b: string, n: string) => `B${asFigures(b)}-${asFigures(n)}`,
+      )
       .replace(/\btray(?=\d)/giu, 'tray ')
       .replace(
         new RegExp(`\\b(?:batch|load) (?:no\\.? ?|number |#)?(${count})\\b(?! ?(?:g|kg|trays?|x)\\b)`, 'giu'),

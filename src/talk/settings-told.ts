@@ -102,7 +102,7 @@ function dryerText(look: Look): string | undefined {
 
 /** Words by which settings are spoken of; they account for themselves. */
 const settingWords =
-  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved stay wrong should different'.split(
+  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved stay wrong should different temperature'.split(
     ' ',
   );
 
@@ -129,7 +129,7 @@ const oneSetting: Reader = (look) => {
   if (look.said.trips.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
   if (look.said.codes.length + look.said.batches.length > 0 || mood.asks) return undefined;
   const opens =
-    /^ (?:an? |each |one |please )?(?:empty )?(?:dryer|drier|bags?|pouch(?:es)?|trays?|absorbers?|storage|scale|cup|altitude|units?|zone|metric|imperial|grams|ounces) /;
+    /^ (?:an? |each |one |please )?(?:empty )?(?:dryer|drier|bags?|pouch(?:es)?|trays?|absorbers?|storage|cellar|pantry|scale|cup|altitude|units?|zone|metric|imperial|grams|ounces) /;
   if (
     !opens.test(look.folded) &&
     !look.says(/ (?:we|our|i|my|the|new|set|switch|change|use|house|is|are|to|have|has|live) /)
@@ -155,7 +155,7 @@ const oneSetting: Reader = (look) => {
   const explicit = look.has('set', 'house', 'setting', 'switch', 'change') || look.says(/ we live | our /);
   const meaning = {
     means: 'house',
-    score: explicit ? 4 : 2.5,
+    score: explicit || opens.test(look.folded) ? 4.3 : 2.5,
     left: look.leftBy([...valueTokens, ...look.at(...settingWords)]),
     holds: holdOf(look, { future: look.says(/ should be /) }),
   };

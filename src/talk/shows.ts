@@ -10,6 +10,7 @@ export const water: Reader = (look) => {
     look.has('soak', 'steep') ||
     look.says(/ (?:boiling|soaking|waiting|standing) time /) ||
     (look.said.mood.asks && look.says(/ (?:stand|sit|wait|(?<!the )rest(?! of)) /));
+  const isLong = look.says(/ how long /) && !look.says(/ how much /);
   if (!isWater && !isSoak) return undefined;
   if (!look.said.mood.asks && look.says(/ (?:ml|l|cups?) (?:more|less|extra|fewer) /)) return undefined;
   // 'Exactly the right amount of water' judges.
@@ -26,10 +27,12 @@ export const water: Reader = (look) => {
     )?.[1];
   const many = pouches === undefined || look.codes() !== '' ? '' : ` ${pouches} pouches`;
   const isHow = look.says(/ how (?:much|many) /);
+  const isAll =
+    look.codes() === '' && what.startsWith('"') && look.says(/ all (?:of )?(?:the|our|those|these) /);
   const isCold = look.says(/ (?:cold|lukewarm|stream|tap|unboiled|not boiling|without boiling) /) && isWater;
   return shown(
-    isCold && !isHow ? 'coldwater' : isSoak && !isWater ? 'soak' : 'water',
-    `${dry === undefined ? '' : `${dry} `}${what}${many}${many === '' ? peopleText(look) : ''}${altitude === undefined ? '' : ` at ${altitude}`}${isCold && isHow ? ' cold' : ''}${sharersText(look)}`,
+    isCold && !isHow ? 'coldwater' : (isSoak && !isWater) || (isLong && what !== '') ? 'soak' : 'water',
+    `${dry === undefined ? '' : `${dry} `}${isAll ? 'all ' : ''}${what}${many}${many === '' ? peopleText(look) : ''}${altitude === undefined ? '' : ` at ${altitude}`}${isCold && isHow ? ' cold' : ''}${sharersText(look)}`,
     2 + (what === '' ? 0 : 2) + (isMuch ? 1 : 0) + (isCold ? 1 : 0),
   );
 };
@@ -80,6 +83,7 @@ export const scaling: Reader = (look) => {
     'enlarge',
     'keep',
     'need',
+    'portion',
     'serving',
   );
   if (times !== undefined && !look.has('eat', 'use')) return shown('scale', `${meal} ${times}`, 5);

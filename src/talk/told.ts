@@ -6,7 +6,7 @@ import type { Look, Meaning } from './look.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is \d{1,2}(?= $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already)?(?= $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -23,9 +23,10 @@ function newcomer(look: Look): Meaning | undefined {
     left: [],
     holds: null,
   });
-  const added = /^\s*(?:please\s+)?(?:add|new(?: eater| person)?)\s+(\p{Lu}[\p{L}'’-]*)[\s,:]+(.+)$/su.exec(
-    text,
-  );
+  const added =
+    /^\s*(?:please\s+)?(?:add|new(?: eater| person)?)\s+(?:(?:our|my)\s+)?(?:(?:grandpa|grandma|granny|aunt|uncle|cousin|friend|guest)\s+)?(\p{Lu}[\p{L}'’-]*)[\s,:]+(.+)$/su.exec(
+      text,
+    );
   if (added && people.every(({ names: [name] }) => name !== added[1]))
     return told(`${added[1]} ${added[2]}`, 4);
   const guest =
@@ -76,8 +77,14 @@ export const eater: Reader = (look) => {
       (_, n: string) => `portion ${Number(n) / 100}`,
     )
     .replace(/\bturn(?:ed|s)\s+(\d+)\b/iu, 'age $1')
-    .replace(/^(\d{1,2})$/u, 'age $1')
-    .replace(/\b(?:hates?|can['’]?t stand|doesn['’]?t like|does not like|don['’]?t like)\b/giu, 'dislikes')
+    .replace(
+      /^(?:is\s+)?(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$/iu,
+      'age $1',
+    )
+    .replace(
+      /\b(?:hates?|can['’]?t stand|cannot stand|doesn['’]?t like|does not like|don['’]?t like)\b/giu,
+      'dislikes',
+    )
     .replace(
       /\b(?:no longer|doesn['’]?t|does not|don['’]?t|do not)\s+(?:(?:needs?|ha(?:s|ve)) to avoid|avoids?)(?=\s+\p{L})/iu,
       'may eat',
@@ -114,7 +121,8 @@ export const eater: Reader = (look) => {
 /** 'Remove Rosa': nobody is taken out without a tap. */
 export const leaving: Reader = (look) => {
   const [who] = look.said.people;
-  if (!who || look.said.mood.asks || look.said.trips.length > 0 || look.said.people.length > 1)
+  const isSelf = who?.at.every((i) => /^(?:my|mine|me|i|myself)$/.test(look.said.all[i]!.plain));
+  if (!who || isSelf || look.said.mood.asks || look.said.trips.length > 0 || look.said.people.length > 1)
     return undefined;
   if (!look.has('remove', 'delete') || look.said.codes.length + look.said.meals.length > 0) return undefined;
   return {
@@ -151,7 +159,7 @@ export const pot: Reader = (look) => {
 
 /** 'New recipe', 'add a recipe for'. */
 const newRecipe =
-  /^\s*(?:please\s+)?(?:new|add(?: a| the)?(?: new)?|record(?: a)?|save(?: this)?(?: a)?)\s+recipe\b[\s:,]*(?:for\s+)?/iu;
+  /^\s*(?:please\s+)?(?:new|(?:add|record|save|keep|store|note)(?: (?:a|the|this|my|our))?(?: new)?)\s+recipe\b[\s:,]*(?:for\s+)?/iu;
 
 /** A recipe's text without the words that announce it. */
 export const withoutLead = (text: string): string =>
@@ -165,7 +173,7 @@ function inLines(text: string): string {
       text,
     );
   if (!head) return text;
-  const lines = head[2]!.split(/(?:,\s*|\s+)(?=[\d½¼¾⅓⅔]+(?:[.,/]\d+)?\s*\p{L})/u);
+  const lines = head[2]!.split(/(?:,\s+|\s+)(?=[\d½¼¾⅓⅔]+(?:[.,/]\d+)?\s*\p{L})/u);
   return [
     head[1]!
       .replace(/\s+(?=\d+\s*(?:people|persons?|servings?|portions?)\b)/iu, ', ')

@@ -19,6 +19,58 @@ export const kitchenTopics: readonly Topic[] = [
     score: 4,
   },
   {
+    means: 'recipe',
+    cue: / how (?:many|much) \p{L}+ (?:go|goes|are|is|do we put|belongs?) (?:there )?(?:in|into) /u,
+    not: / (?:pouch|pouches|servings?|bags|salt|sodium|water|stock|dryer|calories|protein|fat) /,
+    words: someMeal,
+    score: 5.3,
+  },
+  {
+    means: 'recipe',
+    cue: / (?:list|show|see|which|what|all) (?:me |us |all |of |our |the |my |your )*recipes? /,
+    words: (look) => (look.said.meals.length === 0 && look.said.all.length < 9 ? '' : undefined),
+    score: 4.5,
+    evenUnasked: true,
+  },
+  {
+    means: 'recipe',
+    cue: / (?:have|got|is there|know|any) .*recipe (?:for|of) \p{L}/u,
+    words: (look) =>
+      look.said.meals.length > 0
+        ? undefined
+        : / recipe (?:for|of) (?:a |the )?(.+?) $/u.exec(look.folded)?.[1],
+    score: 5.5,
+  },
+  {
+    means: 'unsealed',
+    cue: / (?:which|what) (?:batches|loads|ones) .*(?:seal\w*) | (?:anything|something|what) (?:is |s )?(?:left |still )*(?:to seal|unsealed) /,
+    words: (look) => (about(look) === '' ? '' : undefined),
+    score: 5,
+  },
+  {
+    means: 'water',
+    cue: / (?:ml|l|cups?) (?:\w+ )?(?:enough|ok|okay|too much|too little|right) | (?:enough|ok|too much|right) .*\d+ ?ml /,
+    words: (look) =>
+      look.said.mood.asks && look.said.codes.length + look.said.meals.length > 0 ? about(look) : undefined,
+    score: 4.5,
+  },
+  {
+    means: 'isdry',
+    cue: / how far (?:is|are|along|has|s) /,
+    words: (look) => (look.said.trips.length === 0 ? someThing(look) : undefined),
+    score: 4.5,
+  },
+  {
+    means: 'howmany',
+    cue: / (?:run out of|out of) |^ (?:please )?count (?:the |our |all )?(?:pouches|bags|stock) /,
+    words: (look) =>
+      look.said.codes.length === 0
+        ? (look.mealTyped() ?? (look.says(/ count /) ? '' : undefined))
+        : undefined,
+    score: 5.2,
+    evenUnasked: true,
+  },
+  {
     means: 'without',
     cue: / (?:without|leave out|omit|skip|no) (?!me |us |you |him |her )\p{L}/u,
     not: / (?:trip|eat|anything|any|everything|stock|left|what|which|who|water|absorber) /,
@@ -85,7 +137,7 @@ export const kitchenTopics: readonly Topic[] = [
   {
     means: 'isdry',
     cue: / (?:open|stop|empty|unload) the (?:dryer|drier) | (?:what|anything|what s|whats|something|how (?:full|empty)) .*(?:dryer|drier|machine) | what .*(?:is|are) drying | (?:dryer|drier) .*(?:empty|free|busy|full) /,
-    not: / (?:trays? (?:does|do)|hold|holds|size|big|limit|max\w*|settings?|weigh) /,
+    not: / (?:(?:dryer|drier) do we have|our (?:dryer|drier)|trays? (?:does|do)|hold|holds|size|big|limit|max\w*|settings?|weigh) /,
     words: (look) => about(look),
     score: 5,
   },

@@ -23,6 +23,14 @@ export const otherTopics: readonly Topic[] = [
     score: 5.5,
   },
   {
+    means: 'cook',
+    cue: / what (?:do|else do|all do|should|must) (?:we|i) (?:all |still |else )*(?:need|take|bring|want|get) /,
+    not: / (?:water|absorber|salt|buy) /,
+    words: (look) =>
+      about(look) === '' ? (look.trip() ?? (look.says(/ trip /) ? '' : undefined)) : undefined,
+    score: 4.5,
+  },
+  {
     means: 'ranking',
     cue: / (?:most|least|highest|lowest|low|high|saltiest|lightest|fattiest|fewest|rich|little) /,
     not: / \d+ ?(?:mg|g) | at (?:most|least) /,
@@ -44,7 +52,7 @@ export const otherTopics: readonly Topic[] = [
   },
   {
     means: 'tripof',
-    cue: / (?:how many (?:days|weeks|nights|people|persons|meals|of us|kids)|how long|how soon|who (?:else )?(?:is|s|isn t|comes|goes|won t|all)|are we (?:all )?(?:going|taking)|is \p{L}+ (?:coming|going)|does \p{L}+ come|when (?:do|are|is|does)|where) /u,
+    cue: / (?:is .* (?:high|far|cold)|how many (?:days|weeks|nights|people|persons|meals|of us|kids)|how long|how soon|who (?:else )?(?:is|s|isn t|comes|goes|won t|all)|are we (?:all )?(?:going|taking)|is \p{L}+ (?:coming|going)|does \p{L}+ come|when (?:do|are|is|does)|where) /u,
     not: / (?:eats?|eating|dinner|breakfast|lunch|cook\w*|dry\w*|packed|pack|water|food|keep|stand|soak\w*) /,
     words: someTrip,
     score: 4,

@@ -39,8 +39,17 @@ function placeIn(text: string): string | undefined {
 export const trip: Reader = (look) => {
   const { mood, trips, text } = look.said;
   if (mood.asks || look.said.codes.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
-  const [known] = trips;
   const { names } = look;
+  const spoken = look.said.all.findIndex(
+    ({ plain }, i) =>
+      /^(?:trip|tour|hike)$/.test(plain) && /^(?:the|our|this)$/.test(look.said.all[i - 1]?.plain ?? ''),
+  );
+  // Where just one is planned, 'the trip' is that one.
+  const known =
+    trips[0] ??
+    (spoken >= 0 && names.trips.length === 1
+      ? { names: [names.trips[0]!] as const, at: [spoken - 1, spoken], whole: true }
+      : undefined);
   const isOff = look.says(
     /^ (?:please )?(?:cancel|delete|call off|scrap|forget|drop) (?:the|our|that|this|next) (?:trip|tour|hike) $/,
   );

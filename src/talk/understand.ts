@@ -106,7 +106,7 @@ function withRating(deed: Meaning, found: readonly Meaning[]): Meaning {
 
 /** Where one saying may end and the next begin. */
 const borders =
-  /[;\n]+|\.(?=\s|$)|,\s*(?:and\s+|then\s+)?|\s+(?:and|then|but)\s+|\s+(?=(?:threw|ate|binned|tossed|sealed|weighed|chucked|used|discarded|opened)\b)/iu;
+  /[;\n]+|\.(?=\s|$)|,\s*(?:and\s+|then\s+)?|\s+(?:and|then|but)\s+(?!B\d)|\s+(?=(?:threw|ate|binned|tossed|sealed|weighed|chucked|used|discarded|opened)\b)/iu;
 
 /** Two sayings in one message, each with a deed and a thing of its own: 'ate B1-2, threw away B1-3'. */
 function inClauses(text: string, names: Names): Meaning | undefined {

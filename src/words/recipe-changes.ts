@@ -133,7 +133,7 @@ function read(text: string): RecipeChange[] {
   }
   found = moreTo.exec(text);
   if (found)
-    return cuts(found[1]!, /\s+(?:in)?to\s+/giu)
+    return cuts(found[1]!, /^put\b/iu.test(text) ? /\s+(?:into|in|to)\s+/giu : /\s+(?:in)?to\s+/giu)
       .reverse()
       .map(([typed, name]) => ({ is: 'more', name, typed }));
   found = rename.exec(text);

@@ -46,7 +46,7 @@ export const codeIn = ({ batch, no, isMixed }: Token & { readonly is: 'pouch' })
 const pouchCode = /^(?:b ?|m)(\d{1,6})(?:-| - )(\d{1,5})(?:(?![\p{L}\d])|(?=[bm]\d))/iu;
 const batchCode = /^(?:b ?|m)(\d{1,6})(?![\p{L}\d])/iu;
 const isoDate = /^(\d{4})(?:-(\d{1,2})(?:-(\d{1,2}))?|([/.])(\d{1,2})\4(\d{1,2}))(?![\d/-])/;
-const clockTime = /^(\d{1,2})[:.](\d{2})(?: ?(am|pm))?(?![\d\p{L}.,:])/iu;
+const clockTime = /^(\d{1,2})[:.](\d{2})(?: ?(am|pm))?(?![\d\p{L}]|[.,:]\d)/iu;
 const hourOnly = /^(\d{1,2}) ?(am|pm)(?!\p{L})/iu;
 const times = /^[x×](?=\s*[\d.½¼¾⅓⅔⅛])|^[x×](?![\p{L}\p{N}])/iu;
 const word = /^[\p{L}\p{M}\p{N}_]+(?:['-][\p{L}\p{M}\p{N}_]+)*'?/u;
