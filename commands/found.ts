@@ -7,7 +7,7 @@ import type { House } from '#house/house.ts';
 import { foundAs, foundMark } from '#words/found-words.ts';
 import { localDays } from '#words/local-days.ts';
 import { altitudeM, flag, massG, optional, pouchCodes } from '#words/parts.ts';
-import { sayCode, sayCodes, sayG, sayNumber } from '#words/say.ts';
+import { sayCode, sayCodes, sayG, sayNumber, sayPacks } from '#words/say.ts';
 
 export default command({
   name: 'found',
@@ -90,7 +90,7 @@ function told(pouches: readonly Pouch[], what: Exclude<Finding, 'resealed' | 'sw
   const all = sayCodes(pouches);
   const first = pouches[0]!;
   const [one] = [sayCode(first)];
-  const absorber = first.absorberMl === null ? 'a' : `a fresh ${sayNumber(first.absorberMl)} ml`;
+  const absorber = first.absorbers.length === 0 ? 'a' : `a fresh ${sayPacks(first.absorbers)}`;
   const grams = sayG(first.dryG, house.settings.units);
   const anew = `dried on and weighed, /found ${one} resealed ${grams}, with ${absorber} absorber`;
   const lines: Record<typeof what, string> = {
@@ -153,8 +153,8 @@ function reseal(house: House, pouches: readonly Pouch[], netG: number | undefine
     );
   house.pouches.note(pouch.id, 'resealed', house.nowMs, netG);
   const fresh =
-    pouch.shownDry && pouch.absorberMl !== null
-      ? ` A fresh absorber: ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml; the old one is spent.`
+    pouch.shownDry && pouch.absorbers.length > 0
+      ? ` A fresh absorber: ${sayPacks(pouch.absorbers)}; the old one is spent.`
       : '';
   return {
     group: `${code}, ${pouch.meal}: sealed anew at ${g(netG)}, as dry as it was.${fresh} Its best-by stays; check the seal again in two days.${pouch.shownDry ? '' : ' It stays UNCHECKED: keep it frozen.'}`,

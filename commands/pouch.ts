@@ -19,7 +19,7 @@ import { percentDailyValue } from '#core/nutrition.ts';
 import { Refusal } from '#core/refusal.ts';
 import { batchNamed, optional, type PouchCode, pouchCodes } from '#words/parts.ts';
 import type { House } from '#house/house.ts';
-import { sayCode, sayDay, sayG, sayMonth, sayNumber, sayPour } from '#words/say.ts';
+import { sayCode, sayDay, sayG, sayMonth, sayNumber, sayPacks, sayPour } from '#words/say.ts';
 import { mixHolds } from '#words/mixed-words.ts';
 import { howBatchEaten } from '#house/eating.ts';
 import { soakOf, whereNow } from '#house/soaking.ts';
@@ -87,10 +87,7 @@ function cardLines({
   settings,
 }: ReturnType<typeof cardOf>): string {
   const { zone } = settings;
-  const absorber =
-    pouch.absorberMl === null
-      ? ''
-      : `, absorber ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml`;
+  const absorber = pouch.absorbers.length === 0 ? '' : `, absorber ${sayPacks(pouch.absorbers)}`;
   const unsure = facts.recipe.unresolved.length > 0 ? 'at least ' : '';
   const state =
     pouch.state === 'stock'

@@ -22,6 +22,7 @@ import { sayCodes, sayCount, sayG, sayList, sayNumber, sayPour } from '#words/sa
 import { pastMoment } from '#words/when.ts';
 import { howBatchEaten, soakedAlong } from '#house/eating.ts';
 import { cautionLines } from '#house/caution-lines.ts';
+import { packLines } from '#house/packs.ts';
 
 /** What was sealed, to be told. */
 interface Sealed {
@@ -75,7 +76,7 @@ export default command({
   },
   run: (asked, house) => {
     const how = howSealed(asked, house);
-    const first = house.pouches.inStock().every(({ absorberMl }) => absorberMl === null);
+    const first = house.pouches.inStock().every(({ absorbers }) => absorbers.length === 0);
     const sealed =
       asked.fill.is === 'mixed'
         ? sealMixed(house, how, asked.fill.mixture, asked.unchecked === true, asked.feeds)
@@ -84,6 +85,10 @@ export default command({
       ...sealed,
       eaten: howBatchEaten(house, sealed.batch),
       alongside: soakedAlong(house, sealed.batch),
+      packs: packLines(
+        house,
+        sealed.filled.flatMap(({ plan }) => plan.absorber?.packs.map(({ sizeMl }) => sizeMl) ?? []),
+      ),
       early: notForLongCaution(cautionLines(sealed.batch.recipe, house.foods)),
       shown: mealOfBatch(house, sealed.batch.no),
       sealedOn: localDays(house.settings.zone).dayOf(how.sealedAtMs),
@@ -103,6 +108,7 @@ export default command({
     eaten,
     alongside,
     early,
+    packs,
     shown,
     sealedOn,
     isFirstAbsorber,
@@ -117,7 +123,7 @@ export default command({
       ...(isRaw ? ['RAW'] : []),
       ...(eaten.isDry ? ['eat dry'] : []),
     ];
-    const lines = filled.flatMap(({ codes, eachDryG, plan, figures, isRated }) => [
+    const lines = filled.flatMap(({ codes, eachDryG, plan, figures, isRated, measuredOn }) => [
       `Sealed ${sayCodes(codes)}: ${g(eachDryG)} ${meal}${codes.length > 1 ? ' each' : ''}, ${sayNumber(figures.servings)} servings. Write on ${codes.length > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
       ...(mix
         ? [
@@ -127,7 +133,7 @@ export default command({
       eaten.isDry
         ? eatenDryPhrase(eaten)
         : `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayPour(figures.waterMl, isRated, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).${mix ? noWaterFor(mix) : ''}`,
-      ...(isDry ? [absorberLine(plan, settings), bestByLine(plan, least)] : []),
+      ...(isDry ? [absorberLine(plan, settings, measuredOn), bestByLine(plan, least)] : []),
       ...fitLines(plan),
     ]);
     lines.push(...left);
@@ -136,6 +142,7 @@ export default command({
     if (mix) lines.push(...containsLines(facts.recipe));
     if (isDry) lines.push(...early);
     if (vouched) lines.push(vouchedPhrase(vouched, settings));
+    lines.push(...packs);
     if (isFirstAbsorber) lines.push(firstAbsorberCaution);
     if (!isDry) lines.push(uncheckedCaution);
     if (isRaw) lines.push(rawCaution);

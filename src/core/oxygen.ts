@@ -1,3 +1,4 @@
+import type { Pack } from './absorber-packs.ts';
 import { Refusal } from './refusal.ts';
 import { inRange } from './ranges.ts';
 import { above, between, figure } from './within.ts';
@@ -169,9 +170,8 @@ export function oxygenMl(airMl: number, pressureRatio = 1): number {
 }
 
 export interface AbsorberChoice {
-  /** Rated ml of oxygen of each. */
-  readonly sizeMl: number;
-  readonly count: number;
+  /** The largest first; of one size or two. */
+  readonly packs: readonly Pack[];
   /** All of them together, ml of oxygen. */
   readonly capacityMl: number;
   /** What they have to take up: oxygen times the safety factor, ml. */
@@ -182,8 +182,8 @@ export interface AbsorberChoice {
 export const usualSafetyFactor = 1.5;
 
 /**
- * The absorber for a pouch: the smallest one that suffices, else the fewest of the largest. Never none: the least
- * pouch of air still holds oxygen. Ratings are ml of oxygen, not of air.
+ * The absorbers for a pouch, as people combine them: the fewest that suffice, and of those the least capacity, of one size
+ * or of two ('300 + 500'). Never none: the least pouch of air still holds oxygen. Ratings are ml of oxygen, not of air.
  * @param oxygen ml of oxygen, 0 or more
  * @param ownedSizesMl ratings the household owns, ml of oxygen, each above 0
  * @param safetyFactor 1 or more, no unit
@@ -198,15 +198,38 @@ export function chooseAbsorber(
   between('impossible-oxygen', 'The oxygen', oxygen, 0, Infinity, 'ml');
   inRange('impossible-safety', 'absorberSafety', safetyFactor);
   for (const size of ownedSizesMl) above('impossible-absorber', 'An absorber', size, 0, 'ml');
-  const sizes = ownedSizesMl.toSorted((a, b) => a - b);
-  const largest = sizes.at(-1);
+  const sizes = ownedSizesMl.toSorted((a, b) => b - a);
+  const [largest] = sizes;
   if (largest === undefined) {
     throw new Refusal('no-absorbers', 'No absorber size is set for this house, so none can be chosen.');
   }
   const neededMl = oxygen * safetyFactor;
   // 0.1 × 3 is a hair above 0.3 in binary; such a hair must not ask for a second absorber.
   const hair = neededMl * 1e-12;
-  const sizeMl = sizes.find((size) => size >= neededMl - hair) ?? largest;
-  const count = Math.max(1, Math.ceil((neededMl - hair) / sizeMl));
-  return { sizeMl, count, capacityMl: sizeMl * count, neededMl };
+  const fewest = Math.max(1, Math.ceil((neededMl - hair) / largest));
+  let best: readonly Pack[] = [{ sizeMl: largest, count: fewest }];
+  for (const big of sizes)
+    for (const small of sizes.filter((size) => size <= big)) {
+      const bigs = mixOf(big, small, fewest, neededMl - hair);
+      if (bigs === undefined) continue;
+      const packs = packsOf(big, bigs, small, fewest - bigs);
+      if (capacityOf(packs) < capacityOf(best)) best = packs;
+    }
+  return { packs: best, capacityMl: capacityOf(best), neededMl };
 }
+
+/** How few of the larger size do, the rest being of the smaller; undefined where so many packs cannot. */
+function mixOf(big: number, small: number, count: number, neededMl: number): number | undefined {
+  if (big * count < neededMl) return undefined;
+  if (big === small) return count;
+  return Math.max(0, Math.ceil((neededMl - small * count) / (big - small)));
+}
+
+const packsOf = (big: number, bigs: number, small: number, smalls: number): Pack[] =>
+  [
+    { sizeMl: big, count: bigs },
+    { sizeMl: small, count: smalls },
+  ].filter(({ count }) => count > 0);
+
+const capacityOf = (packs: readonly Pack[]): number =>
+  packs.reduce((sum, { sizeMl, count }) => sum + sizeMl * count, 0);

@@ -1,3 +1,4 @@
+import type { Pack } from './absorber-packs.ts';
 import type { Contents } from './allergens.ts';
 import type { Witness } from './dry-verdict.ts';
 import type { DryerEvent } from './running.ts';
@@ -119,8 +120,8 @@ export interface Pouch extends Code {
   readonly found: Finding | null;
   readonly foundAtMs: number | null;
   readonly volumeMl: number | null;
-  readonly absorberMl: number | null;
-  readonly absorberCount: number | null;
+  /** Sealed in; empty: none. */
+  readonly absorbers: readonly Pack[];
   /** ISO day; null for an unchecked pouch, which gets none. */
   readonly bestByOn: string | null;
   readonly state: 'stock' | 'used' | 'discarded';

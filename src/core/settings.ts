@@ -1,4 +1,5 @@
 import { commonGrids, type LabelGrid } from './label-grid.ts';
+import type { PackCounted } from './absorber-packs.ts';
 import type { NamedPouchKind, PouchKind } from './pouch-kind.ts';
 import { usualSafetyFactor } from './oxygen.ts';
 import { usCupMl } from './units.ts';
@@ -26,6 +27,8 @@ export interface Settings {
   readonly storageC: number;
   /** Absorber sizes at hand, ml of oxygen. */
   readonly absorbersMl: readonly number[];
+  /** What was counted of them, and when their bags were opened. */
+  readonly absorberPacks: readonly PackCounted[];
   readonly absorberSafety: number;
   /** The usual pouch. */
   readonly pouch: PouchKind | null;
@@ -60,6 +63,7 @@ export const defaultSettings: Settings = {
   trayTaresG: [],
   storageC: 20,
   absorbersMl: [],
+  absorberPacks: [],
   absorberSafety: usualSafetyFactor,
   pouch: null,
   pouchKinds: [],

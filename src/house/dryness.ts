@@ -88,8 +88,7 @@ export function pouchesShownDry(house: House, changes: () => number): PouchStore
         checked: false,
         shownDry: false,
         foundWet: true,
-        absorberMl: null,
-        absorberCount: null,
+        absorbers: [],
         bestByOn: null,
       };
     return pouch.checked ? pouch : { ...pouch, bestByOn: null };

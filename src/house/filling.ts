@@ -7,6 +7,7 @@ import { localDays } from '#words/local-days.ts';
 import type { PouchGroup } from '#words/parts.ts';
 import { correctionFor } from './corrections.ts';
 import type { House } from './house.ts';
+import { sayCode } from '#words/say.ts';
 
 /** How the pouches are sealed, whatever goes in. */
 export interface How {
@@ -28,6 +29,8 @@ export interface Filled {
   readonly figures: PouchFacts;
   /** One figure is said: somebody rated the meal, or it is raw and only soaks. */
   readonly isRated: boolean;
+  /** The pouch of this meal whose measured room was taken; null: its own, or reckoned. */
+  readonly measuredOn: string | null;
 }
 
 /** How it is sealed: what was said of the pouch, else what the household has told. */
@@ -81,9 +84,13 @@ export function fill(
   const { settings } = house;
   const learnt = correctionFor(house, batch);
   const figures = pouchFacts(eachDryG, facts, learnt.correction);
+  // A jar has its own room, whatever a pouch of the meal took.
+  const mayKnow = how.measuredMl === null && !isRigid(how.material);
+  const before = mayKnow ? house.pouches.measured(batch.recipe.name) : undefined;
   const plan = sealingPlan(eachDryG, facts, {
     ...settings,
     ...how,
+    measuredMl: how.measuredMl ?? (before ? before.mlPerG * eachDryG : null),
     pouchMl: how.kind?.volumeMl ?? null,
     areaCm2: how.kind?.areaCm2 ?? null,
     isMeasuredDry,
@@ -99,10 +106,16 @@ export function fill(
       sealedAtMs: how.sealedAtMs,
       checked: isDry,
       volumeMl: plan.volumeMl,
-      absorberMl: plan.absorber?.sizeMl ?? null,
-      absorberCount: plan.absorber?.count ?? null,
+      absorbers: plan.absorber?.packs ?? [],
       bestByOn: plan.bestByOn,
-      kept: plan.bestByOn === null ? null : { ...plan.kept, isUsual: how.isUsual },
+      kept:
+        plan.bestByOn === null
+          ? null
+          : {
+              ...plan.kept,
+              isUsual: how.isUsual,
+              measuredMlPerG: how.measuredMl === null ? null : how.measuredMl / eachDryG,
+            },
     })),
   );
   const isMixed = batch.mix !== null;
@@ -112,5 +125,6 @@ export function fill(
     plan,
     figures,
     isRated: learnt.ratings > 0 || batch.isRaw,
+    measuredOn: before ? sayCode({ ...before, isMixed }) : null,
   };
 }

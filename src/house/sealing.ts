@@ -3,7 +3,7 @@ import { type Kept, type Lengthens, whatLengthens } from '#core/bestby.ts';
 import type { SealingPlan } from '#core/sealing-plan.ts';
 import type { Settings } from '#core/settings.ts';
 import { materialSaid } from '#words/pouch-parts.ts';
-import { sayList, sayMonth, sayNumber } from '#words/say.ts';
+import { sayList, sayMonth, sayNumber, sayPacks } from '#words/say.ts';
 
 const roomWords: Readonly<Record<SealingPlan['room'], string>> = {
   pressed: 'of pouch with the air pressed out',
@@ -11,17 +11,19 @@ const roomWords: Readonly<Record<SealingPlan['room'], string>> = {
   rigid: 'of jar',
 };
 
-/** Which absorber, and why; or what is missing to say so. */
-export function absorberLine(plan: SealingPlan, settings: Settings): string {
+/**
+ * Which absorber, and why; or what is missing to say so.
+ * @param measuredOn the pouch of this meal whose measured room was taken
+ */
+export function absorberLine(plan: SealingPlan, settings: Settings, measuredOn: string | null): string {
   if (plan.noAbsorber) return 'Sealed without an absorber, so the planning date is short.';
-  const air = `${Math.round(plan.oxygenMl)} ml of oxygen in about ${Math.round(plan.volumeMl)} ml ${roomWords[plan.room]}`;
+  const air = `${Math.round(plan.oxygenMl)} ml of oxygen in about ${Math.round(plan.volumeMl)} ml ${measuredOn === null ? roomWords[plan.room] : `as measured on ${measuredOn}`}`;
   const safety = `times ${sayNumber(settings.absorberSafety)} for safety`;
   if (plan.absorber === null) {
     const needed = Math.ceil(plan.oxygenMl * settings.absorberSafety);
     return `Absorber: ${needed} ml or more (${air}, ${safety}). Your sizes: /house absorbers 100 300 500 ml.`;
   }
-  const { count, sizeMl } = plan.absorber;
-  return `Absorber: ${count > 1 ? `${count} x ` : ''}${sayNumber(sizeMl)} ml (${air}, ${safety}). Not food.`;
+  return `Absorber: ${sayPacks(plan.absorber.packs)} (${air}, ${safety}). Not food.`;
 }
 
 /** Food and water that the pouch will not hold. */

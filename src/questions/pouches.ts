@@ -13,12 +13,14 @@ import {
   sayList,
   sayMoment,
   sayNumber,
+  sayPacks,
 } from '#words/say.ts';
 import { entryOf } from '#house/entries.ts';
 import { aboutParts, batchAbout, pouchesAbout } from './about.ts';
 import { question } from './question.ts';
 import type { House } from '#house/house.ts';
 import type { Pouch } from '#core/records.ts';
+import { packLines } from '#house/packs.ts';
 
 const deeds = {
   sealed: 'sealed',
@@ -192,14 +194,16 @@ export const absorber = question({
   answer: ({ g, ...asked }, house) => {
     const [pouch] = asked.codes ? pouchesAbout(house, asked) : [];
     if (pouch)
-      return pouch.absorberMl === null
+      return pouch.absorbers.length === 0
         ? `${sayCode(pouch)} has no absorber on record.`
-        : `${sayCode(pouch)}: ${(pouch.absorberCount ?? 1) > 1 ? `${pouch.absorberCount} x ` : ''}${sayNumber(pouch.absorberMl)} ml.`;
+        : `${sayCode(pouch)}: ${sayPacks(pouch.absorbers)}.`;
     const { absorbersMl, pouch: size } = house.settings;
     const own =
       absorbersMl.length === 0
         ? 'You have not told me your absorbers: /house absorbers 100 300 500 ml'
-        : `You have absorbers of ${sayList(absorbersMl.map(sayNumber))} ml.`;
+        : `You have absorbers of ${sayList(absorbersMl.map(sayNumber))} ml.${packLines(house)
+            .map((line) => ` ${line}`)
+            .join('')}`;
     return `${own} ${size === null ? 'The pouch is not told yet: /house pouch 20 x 30 cm.' : `For ${g === undefined ? 'a pouch' : sayG(g)} the size is reckoned when you seal, from the food's bulk and the pouch: /seal says it.`}`;
   },
 });

@@ -7,6 +7,7 @@ import { defaultSettings, type Settings } from '#core/settings.ts';
 import { labelsTold } from '#words/label-parts.ts';
 import { altitudeM, countOf, flatSizeMm, type Names, quantities } from '#words/parts.ts';
 import type { Reading } from '#words/reading.ts';
+import { absorbersTold, packsAfter, sizesAfter } from './absorbers-told.ts';
 import { pouchTold, sayPouch, withPouch } from './pouch-told.ts';
 import { reminderSettings } from './reminder-settings.ts';
 import { sayG, sayList, sayNumber } from '#words/say.ts';
@@ -72,24 +73,6 @@ function temperatureC(reading: Reading): number | undefined {
 function metres(reading: Reading): number | undefined {
   const value = amount(reading, null);
   return value === undefined ? undefined : within('altitudeM', value);
-}
-
-/** A list of ml: '100 300 500 ml'. Bare numbers take the unit of the last. */
-function listMl(reading: Reading): number[] | undefined {
-  const indexes = [...reading.left()].filter((i) => {
-    const token = reading.all[i]!;
-    return token.is === 'number' || (token.is === 'quantity' && ['ml', 'l'].includes(token.unit.symbol));
-  });
-  if (indexes.length === 0) return undefined;
-  reading.settleNumbers(indexes);
-  let factor = 1;
-  const values = indexes.toReversed().map((i) => {
-    const token = reading.all[i]!;
-    if (token.is === 'quantity') factor = token.unit.factor;
-    return 'value' in token ? within('absorberMl', token.value * factor) : 0;
-  });
-  reading.take(...indexes);
-  return [...new Set(values)].sort((a, b) => a - b);
 }
 
 function dryerTold(reading: Reading, names: Names): readonly Change[] {
@@ -183,11 +166,25 @@ export const houseSettings: readonly HouseSetting[] = [
   {
     words: ['absorbers', 'absorber', 'absorber sizes'],
     example: '/house absorbers 100 300 500 ml',
-    read: (reading) => one('absorbersMl', listMl(reading)),
-    say: ({ absorbersMl }) =>
+    read: (reading, names) => {
+      const told = absorbersTold(reading, names);
+      return told === undefined
+        ? []
+        : [
+            ...one('absorbersMl', ({ absorbersMl }) => sizesAfter(told, absorbersMl)),
+            ...one('absorberPacks', ({ absorberPacks }) => packsAfter(told, absorberPacks, names.nowMs)),
+          ];
+    },
+    say: ({ absorbersMl, absorberPacks }) =>
       absorbersMl.length === 0
         ? 'absorbers not told'
-        : `absorbers ${sayList(absorbersMl.map(sayNumber))} ml of oxygen`,
+        : [
+            `absorbers ${sayList(absorbersMl.map(sayNumber))} ml of oxygen`,
+            ...absorberPacks.map(
+              ({ sizeMl, count, openedOn }) =>
+                `${sayNumber(sizeMl)} ml${count === null ? '' : `: ${count} counted`}${openedOn === null ? '' : `, bag opened ${openedOn}`}`,
+            ),
+          ].join('; '),
   },
   {
     words: ['pouch', 'pouches', 'pouch size', 'bag', 'bags', 'jar', 'jars', 'tin', 'tins'],

@@ -1,22 +1,29 @@
 import { z } from 'zod';
+import type { PackUsed } from '#core/absorber-packs.ts';
 import { materials } from '#core/barrier.ts';
 import type { Kept } from '#core/bestby.ts';
 import type { Code, Pouch } from '#core/records.ts';
 import { type Finding, unsound } from '#core/seal-check.ts';
+import { type AbsorberColumns, packColumns, packsIn } from './absorber-columns.ts';
 import type { Db } from './db.ts';
 
-type PouchRow = Omit<Pouch, 'checked' | 'shownDry' | 'foundWet' | 'isMixed'> & {
-  checked: 0 | 1;
-  isMixed: 0 | 1;
-};
+type PouchRow = Omit<Pouch, 'absorbers' | 'checked' | 'shownDry' | 'foundWet' | 'isMixed'> &
+  AbsorberColumns & {
+    checked: 0 | 1;
+    isMixed: 0 | 1;
+  };
 
 export type NewPouch = Pick<
   Pouch,
-  'dryG' | 'sealedAtMs' | 'checked' | 'volumeMl' | 'absorberMl' | 'absorberCount' | 'bestByOn'
+  'dryG' | 'sealedAtMs' | 'checked' | 'volumeMl' | 'absorbers' | 'bestByOn'
 > & { readonly kept: KeptPouch | null };
 
 /** What a planning date rests on, and whether the pouch was the household's usual one, whatever that is made of. */
-export type KeptPouch = Kept & { readonly isUsual: boolean };
+export type KeptPouch = Kept & {
+  readonly isUsual: boolean;
+  /** Room of the sealed pouch as measured in water, ml for each g of dry food; null: reckoned. */
+  readonly measuredMlPerG: number | null;
+};
 
 const KeptShape: z.ZodType<KeptPouch> = z.object({
   material: z.enum(materials).nullable(),
@@ -26,6 +33,7 @@ const KeptShape: z.ZodType<KeptPouch> = z.object({
   absorber: z.boolean(),
   spareMl: z.number().nullable(),
   isUsual: z.boolean(),
+  measuredMlPerG: z.number().nullable().default(null),
 });
 
 /** A pouch in stock that has a planning date. */
@@ -60,7 +68,7 @@ export function pouchStore(db: Db) {
   const lastUnsound = `nullif(nullif(${last('what')}, 'tight'), 'resealed')`;
   const select = `SELECT pouch.id, batch.no AS batch, is_mixed AS isMixed, pouch.no, recipe.name AS meal, dry_g - ${eatenG} AS dryG, dry_g AS sealedG,
       ${last('what')} AS found, ${last('at_ms')} AS foundAtMs, sealed_at_ms AS sealedAtMs,
-      checked, volume_ml AS volumeMl, absorber_ml AS absorberMl, absorber_count AS absorberCount,
+      checked, volume_ml AS volumeMl, absorber_ml AS absorberMl, absorber_count AS absorberCount, absorbers_json AS absorbersJson,
       best_by_on AS bestByOn, state, gone_at_ms AS goneAtMs, gone_why AS goneWhy
     FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe`;
   const byCode = db.prepare(`${select} WHERE batch.household = ? AND batch.no = ? AND pouch.no = ?`);
@@ -96,8 +104,8 @@ export function pouchStore(db: Db) {
     .pluck();
   const nextNo = db.prepare('SELECT coalesce(max(no), 0) + 1 FROM pouch WHERE batch = ?').pluck();
   const insert = db.prepare(
-    `INSERT INTO pouch (household, batch, no, dry_g, sealed_at_ms, checked, volume_ml, absorber_ml, absorber_count, best_by_on, kept_json, weighing)
-     VALUES (:household, :batch, :no, :dryG, :sealedAtMs, :checked, :volumeMl, :absorberMl, :absorberCount, :bestByOn, :keptJson,
+    `INSERT INTO pouch (household, batch, no, dry_g, sealed_at_ms, checked, volume_ml, absorber_ml, absorber_count, absorbers_json, best_by_on, kept_json, weighing)
+     VALUES (:household, :batch, :no, :dryG, :sealedAtMs, :checked, :volumeMl, :absorberMl, :absorberCount, :absorbersJson, :bestByOn, :keptJson,
        (SELECT max(id) FROM weighing
         WHERE batch = :batch OR batch IN (SELECT mix_part.batch FROM mix_part WHERE mix = :batch)))`,
   );
@@ -110,6 +118,18 @@ export function pouchStore(db: Db) {
   const redate = db.prepare(
     'UPDATE pouch SET best_by_on = :bestByOn, kept_json = :keptJson WHERE household = :household AND id = :id',
   );
+  const measured = db.prepare(
+    `SELECT batch.no AS batch, pouch.no, json_extract(kept_json, '$.measuredMlPerG') AS mlPerG
+     FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe
+     WHERE pouch.household = ? AND recipe.name = ?
+       AND json_extract(kept_json, '$.measuredMlPerG') IS NOT NULL ORDER BY pouch.id DESC LIMIT 1`,
+  );
+  const packed = `SELECT absorber_ml AS absorberMl, absorber_count AS absorberCount, absorbers_json AS absorbersJson`;
+  const packsUsed = db.prepare(
+    `${packed}, sealed_at_ms AS atMs FROM pouch WHERE household = :household AND absorber_ml IS NOT NULL AND sealed_at_ms >= :sinceMs
+     UNION ALL ${packed}, at_ms FROM finding JOIN pouch ON pouch.id = finding.pouch
+       WHERE finding.household = :household AND what = 'resealed' AND absorber_ml IS NOT NULL AND at_ms >= :sinceMs`,
+  );
   const note = db.prepare(
     `INSERT INTO finding (household, pouch, at_ms, what, net_g) VALUES (:household, :id, :atMs, :what, :netG)`,
   );
@@ -119,8 +139,9 @@ export function pouchStore(db: Db) {
   const restock = db.prepare(
     `UPDATE pouch SET state = 'stock', gone_at_ms = NULL, gone_why = NULL WHERE household = ? AND id = ?`,
   );
-  const asPouch = (row: PouchRow): Pouch => ({
+  const asPouch = ({ absorberMl, absorberCount, absorbersJson, ...row }: PouchRow): Pouch => ({
     ...row,
+    absorbers: packsIn({ absorberMl, absorberCount, absorbersJson }),
     isMixed: row.isMixed === 1,
     checked: row.checked === 1 && unsound(row.found) === null,
     shownDry: row.checked === 1,
@@ -163,13 +184,14 @@ export function pouchStore(db: Db) {
     seal: (batchId: number, sealed: readonly NewPouch[]): number[] => {
       const first = nextNo.get(batchId) as number;
       return sealed.map((pouch, i) => {
-        const { kept, ...row } = pouch;
+        const { kept, absorbers, ...row } = pouch;
         const keptJson = kept === null ? null : JSON.stringify(kept);
         insert.run({
           household,
           batch: batchId,
           no: first + i,
           ...row,
+          ...packColumns(absorbers),
           keptJson,
           checked: row.checked ? 1 : 0,
         });
@@ -188,6 +210,14 @@ export function pouchStore(db: Db) {
         isMixed: isMixed === 1,
         kept: keptJson === null ? null : KeptShape.parse(JSON.parse(keptJson)),
       })),
+    /** Room for each g of a meal, as its last measured pouch showed, and that pouch's code; undefined where none was measured. */
+    measured: (meal: string): (Code & { readonly mlPerG: number }) | undefined =>
+      measured.get(household, meal) as (Code & { mlPerG: number }) | undefined,
+    /** The absorbers that went into pouches since a moment, sealed and sealed anew. */
+    packsUsed: (sinceMs: number): PackUsed[] =>
+      (packsUsed.all({ household, sinceMs }) as (AbsorberColumns & { atMs: number })[]).flatMap((row) =>
+        packsIn(row).map((pack) => ({ ...pack, atMs: row.atMs })),
+      ),
     /** Gives a pouch another planning date. */
     redate: (id: number, bestByOn: string, kept: KeptPouch | null): void =>
       void redate.run({ household, id, bestByOn, keptJson: kept === null ? null : JSON.stringify(kept) }),

@@ -24,6 +24,14 @@ const Shape: z.ZodType<Settings> = z.object({
   trayTaresG: z.array(ranged('trayTareG')),
   storageC: ranged('storageC'),
   absorbersMl: z.array(ranged('absorberMl')),
+  absorberPacks: z.array(
+    z.object({
+      sizeMl: ranged('absorberMl'),
+      count: notBelow.int().nullable(),
+      countedAtMs: z.number(),
+      openedOn: z.string().nullable(),
+    }),
+  ),
   absorberSafety: ranged('absorberSafety'),
   pouch: z.object(pouchKind).nullable(),
   pouchKinds: z.array(z.object({ name: z.string().min(1), ...pouchKind })),

@@ -1,4 +1,5 @@
 import { DateTime } from 'luxon';
+import type { Pack } from '#core/absorber-packs.ts';
 import type { Batch, Code } from '#core/records.ts';
 import type { Settings } from '#core/settings.ts';
 
@@ -123,6 +124,12 @@ export function sayCodes(codes: readonly Code[]): string {
       return [`${sayCode(first)} to ${sayCode({ ...first, no: to })}`];
     }),
   );
+}
+
+/** '300 ml', '2 x 300 ml', '500 + 300 ml'. */
+export function sayPacks(packs: readonly Pack[]): string {
+  const said = packs.map(({ sizeMl, count }) => `${count > 1 ? `${count} x ` : ''}${sayNumber(sizeMl)}`);
+  return `${said.join(' + ')} ml`;
 }
 
 /** '1 pouch', '3 pouches'. */

@@ -17,26 +17,34 @@ describe('the absorber', () => {
   const owned = [500, 100, 300];
   // Worked by hand: oxygen times safety against what is in the drawer.
   test.each([
-    { oxygen: 0, safety: 1, sizeMl: 100, count: 1 },
-    { oxygen: 99.9, safety: 1, sizeMl: 100, count: 1 },
-    { oxygen: 100, safety: 1, sizeMl: 100, count: 1 },
-    { oxygen: 100.1, safety: 1, sizeMl: 300, count: 1 },
-    { oxygen: 300, safety: 1, sizeMl: 300, count: 1 },
-    { oxygen: 192.2, safety: 1.5, sizeMl: 300, count: 1 },
-    { oxygen: 200, safety: 1.5, sizeMl: 300, count: 1 },
-    { oxygen: 201, safety: 1.5, sizeMl: 500, count: 1 },
-    { oxygen: 501, safety: 1, sizeMl: 500, count: 2 },
-    { oxygen: 787, safety: 1.5, sizeMl: 500, count: 3 },
-  ])('$oxygen ml × $safety: $count of $sizeMl', ({ oxygen, safety, sizeMl, count }) => {
-    expect(chooseAbsorber(oxygen, owned, safety)).toMatchObject({ sizeMl, count });
+    { oxygen: 0, safety: 1, packs: '100' },
+    { oxygen: 99.9, safety: 1, packs: '100' },
+    { oxygen: 100, safety: 1, packs: '100' },
+    { oxygen: 100.1, safety: 1, packs: '300' },
+    { oxygen: 300, safety: 1, packs: '300' },
+    { oxygen: 192.2, safety: 1.5, packs: '300' },
+    { oxygen: 200, safety: 1.5, packs: '300' },
+    { oxygen: 201, safety: 1.5, packs: '500' },
+    // One is too few; of two the least that does.
+    { oxygen: 501, safety: 1, packs: '300 + 300' },
+    { oxygen: 700, safety: 1, packs: '500 + 300' },
+    { oxygen: 801, safety: 1, packs: '500 + 500' },
+    { oxygen: 787, safety: 1.5, packs: '500 + 500 + 300' },
+  ])('$oxygen ml × $safety: $packs', ({ oxygen, safety, packs }) => {
+    const chosen = chooseAbsorber(oxygen, owned, safety);
+    const each = chosen.packs.flatMap(({ sizeMl, count }) => Array<number>(count).fill(sizeMl));
+    expect(each.join(' + ')).toBe(packs);
   });
   test('a hair of binary rounding asks for no second one', () => {
     expect(0.1 * 3 > 0.3).toBe(true);
-    expect(chooseAbsorber(0.1, [0.3], 3)).toMatchObject({ count: 1 });
+    expect(chooseAbsorber(0.1, [0.3], 3).packs).toEqual([{ sizeMl: 0.3, count: 1 }]);
   });
   // Chosen: half as much again.
   test('unless told otherwise half as much again is taken up', () => {
-    expect(chooseAbsorber(200, owned)).toMatchObject({ sizeMl: 300, count: 1, neededMl: 300 });
+    expect(chooseAbsorber(200, owned)).toMatchObject({
+      packs: [{ sizeMl: 300, count: 1 }],
+      neededMl: 300,
+    });
   });
   test('refusals', () => {
     expect(() => chooseAbsorber(100, [], 1)).toThrow(expect.objectContaining({ code: 'no-absorbers' }));
@@ -50,24 +58,29 @@ describe('the absorber', () => {
       expect.objectContaining({ code: 'impossible-safety' }),
     );
   });
-  test('law: capacity always covers oxygen times safety, and no smaller owned one would', () => {
-    const sizes = fc.array(fc.integer({ min: 20, max: 2000 }), { minLength: 1, maxLength: 6 });
+  test('law: it covers oxygen times safety, in as few packs as can be, and no other so many of two sizes do with less', () => {
+    const sizes = fc.array(fc.integer({ min: 20, max: 2000 }), { minLength: 1, maxLength: 5 });
     fc.assert(
       fc.property(
         fc.double({ min: 0, max: 5000, noNaN: true }),
         sizes,
         fc.double({ min: 1, max: 3, noNaN: true }),
         (oxygen, list, safety) => {
-          const chosen = chooseAbsorber(oxygen, list, safety);
-          expect(chosen.sizeMl * chosen.count).toBeGreaterThanOrEqual(oxygen * safety * (1 - 1e-11));
-          expect(chosen.capacityMl).toBe(chosen.sizeMl * chosen.count);
-          expect(list).toContain(chosen.sizeMl);
-          if (chosen.count === 1) {
-            for (const size of list) if (size < chosen.sizeMl) expect(size).toBeLessThan(oxygen * safety);
-          } else {
-            expect(chosen.sizeMl).toBe(Math.max(...list));
-            expect(chosen.sizeMl * (chosen.count - 1)).toBeLessThan(oxygen * safety);
-          }
+          const needed = oxygen * safety * (1 - 1e-11);
+          const { packs, capacityMl } = chooseAbsorber(oxygen, list, safety);
+          const count = packs.reduce((sum, one) => sum + one.count, 0);
+          expect(capacityMl).toBe(packs.reduce((sum, one) => sum + one.count * one.sizeMl, 0));
+          expect(capacityMl).toBeGreaterThanOrEqual(needed);
+          for (const { sizeMl } of packs) expect(list).toContain(sizeMl);
+          expect(packs.length).toBeLessThanOrEqual(2);
+          if (count > 1) expect((count - 1) * Math.max(...list)).toBeLessThan(oxygen * safety);
+          // Every way to take so many of two sizes, tried one by one.
+          for (const a of list)
+            for (const b of list)
+              for (let of = 0; of <= count; of++) {
+                const other = of * a + (count - of) * b;
+                if (other >= oxygen * safety) expect(other).toBeGreaterThanOrEqual(capacityMl);
+              }
         },
       ),
     );

@@ -46,7 +46,7 @@ describe('a pouch of 100 g', () => {
     const plan = sealingPlan(100, batch, told);
     expect(plan.oxygenMl).toBeCloseTo(0.2095 * (roomMl - foodMl), 2);
     // 88 ml of oxygen, times 1.5: 132 ml.
-    expect(plan.absorber).toMatchObject({ sizeMl: 300, count: 1 });
+    expect(plan.absorber).toMatchObject({ packs: [{ sizeMl: 300, count: 1 }] });
     expect(plan).toMatchObject({
       room: 'pressed',
       kept: { fatFraction: 0.05, absorber: true, material: 'foil' },
@@ -70,13 +70,13 @@ describe('a pouch of 100 g', () => {
     const plan = sealingPlan(100, batch, { ...told, measuredMl: 265 });
     expect(plan).toMatchObject({ volumeMl: 265, room: 'measured' });
     expect(plan.oxygenMl).toBeCloseTo(0.2095 * (265 - foodMl), 2);
-    expect(plan.absorber).toMatchObject({ sizeMl: 100, count: 1 });
+    expect(plan.absorber).toMatchObject({ packs: [{ sizeMl: 100, count: 1 }] });
   });
   test('a pouch of unknown size is reckoned all the same', () => {
     expect(sealingPlan(100, batch, { ...told, pouchMl: null })).toMatchObject({
       room: 'pressed',
       isTooFull: false,
-      absorber: { sizeMl: 300 },
+      absorber: { packs: [{ sizeMl: 300 }] },
     });
   });
   test('food and water that pass 85 % of the pouch are too much for it', () => {
@@ -88,7 +88,7 @@ describe('a pouch of 100 g', () => {
   test('thinner air holds less oxygen: 75 % of it at 2400 m', () => {
     const high = sealingPlan(100, batch, { ...told, altitudeM: 2400 });
     expect(high.oxygenMl / sealingPlan(100, batch, told).oxygenMl).toBeCloseTo(0.7465, 3);
-    expect(high.absorber).toMatchObject({ sizeMl: 100 });
+    expect(high.absorber).toMatchObject({ packs: [{ sizeMl: 100 }] });
   });
   test('food that is not shown to be dry gets neither absorber nor date', () => {
     expect(sealingPlan(100, batch, { ...told, isDry: false })).toMatchObject({

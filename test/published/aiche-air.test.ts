@@ -106,7 +106,7 @@ test.each([
   { row: 'e-count-301-300', neededMl: 301, sizeMl: 300, published: 2, within: 0, witness: 'read, worked' },
   { row: 'e-count-787-300', neededMl: 787, sizeMl: 300, published: 3, within: 0, witness: 'read, worked' },
 ])('$row: $neededMl ml of oxygen take $published of $sizeMl ml', ({ neededMl, sizeMl, ...row }) => {
-  near(chooseAbsorber(neededMl, [sizeMl], 1).count, row);
+  near(chooseAbsorber(neededMl, [sizeMl], 1).packs[0]!.count, row);
 });
 
 // Utah State University Extension: one absorber of 300 ml for a container of up to a U.S. gallon of dense dry food.
@@ -121,7 +121,7 @@ test('e-usu: what the one-per-gallon rule implies', () => {
     within: 0.002,
     witness: 'read, worked',
   });
-  expect(chooseAbsorber(oxygenMl(3785.41 * 0.37), [rule.published], 1).count).toBe(1);
+  expect(chooseAbsorber(oxygenMl(3785.41 * 0.37), [rule.published], 1).packs[0]!.count).toBe(1);
 });
 
 // Worked: a gallon of freeze-dried pepper, 0.981 air, holds 2.6 times what that rule clears.
@@ -132,7 +132,7 @@ test('e-gallon-fd-peppers', () => {
     within: 6,
     witness: 'from memory, worked',
   });
-  expect(chooseAbsorber(oxygenMl(3785.41 * 0.981), [300], 1).count).toBe(3);
+  expect(chooseAbsorber(oxygenMl(3785.41 * 0.981), [300], 1).packs[0]!.count).toBe(3);
 });
 
 // U.S. Standard Atmosphere 1976 (read): ml of oxygen at sea-level pressure, same temperature.
