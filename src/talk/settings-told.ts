@@ -26,15 +26,7 @@ const settings: readonly SettingCue[] = [
   {
     name: 'absorbers',
     cue: / absorbers? | oxygen packets? /,
-    value: (look) =>
-      look.said.all.some((t) => t.is === 'number' || (t.is === 'quantity' && t.unit.kind === 'volume'))
-        ? behindWords(
-            look,
-            /\d[\d\s,and&/+]*(?:\s*(?:ml|cc))?(?:[\s,]*(?:and|&|or|\/)?\s*\d+\s*(?:ml|cc)?)*/iu,
-          )
-            ?.replace(/cc/gi, 'ml')
-            .replace(/[/&]|\band\b|\bor\b/gi, ' ')
-        : undefined,
+    value: (look) => packsText(look) ?? sizesText(look),
   },
   {
     name: 'tray weight',
@@ -51,7 +43,7 @@ const settings: readonly SettingCue[] = [
   {
     name: 'pouch',
     cue: / (?:bags?|pouch|pouches|pouch size) /,
-    value: (look) => (size.test(look.said.text) ? withUnit(size.exec(look.said.text)![0], look) : undefined),
+    value: (look) => pouchText(look),
   },
   {
     name: 'storage',
@@ -83,6 +75,47 @@ const settings: readonly SettingCue[] = [
   },
 ];
 
+/** '50 absorbers of 300 ml', 'opened the 300 ml absorbers': packs as they are counted. */
+function packsText(look: Look): string | undefined {
+  const { text } = look.said;
+  const counted =
+    /(\d+)\s*(?:x|×|absorbers?|packs?|packets?|of)\s*(?:of\s*)?(?:the\s*)?(\d+)\s*(?:ml|cc)\b/iu.exec(text);
+  const left = /(\d+)\s*(?:ml|cc)\b[^\d]*?(\d+)\s*(?:left|packs?|packets?)\b/iu.exec(text);
+  const one = /(\d+)\s*(?:ml|cc)\b/iu.exec(text);
+  const isOpened = look.says(/ opened /);
+  const day = look.says(/ yesterday /) ? ' yesterday' : '';
+  const opened = isOpened ? ` opened${day}` : '';
+  if (counted) return `${counted[1]} x ${counted[2]} ml${opened}`;
+  if (left) return `${left[2]} x ${left[1]} ml${opened}`;
+  return one && isOpened ? `${one[1]} ml${opened}` : undefined;
+}
+
+function sizesText(look: Look): string | undefined {
+  return look.said.all.some((t) => t.is === 'number' || (t.is === 'quantity' && t.unit.kind === 'volume'))
+    ? behindWords(look, /\d[\d\s,and&/+]*(?:\s*(?:ml|cc))?(?:[\s,]*(?:and|&|or|\/)?\s*\d+\s*(?:ml|cc)?)*/iu)
+        ?.replace(/cc/gi, 'ml')
+        .replace(/[/&]|\band\b|\bor\b/gi, ' ')
+    : undefined;
+}
+
+const pouchMaterial = /\b(?:foil|mylar|alu(?:minium|minum)?|clear|transparent|plastic)\b/iu;
+const pouchName = /\b(small|large|big|little|tall|family|mini|single|double)\s+(?:bags?|pouch(?:es)?)\b/iu;
+
+/** 'Our small bags are 15 x 20 cm mylar': name, size, gusset and material, whichever were said. */
+function pouchText(look: Look): string | undefined {
+  const { text } = look.said;
+  const sides = size.exec(text)?.[0];
+  const material = pouchMaterial.exec(text)?.[0];
+  const gusset = /\bgusset\s+(?:of\s+)?(\d+(?:[.,]\d+)?\s*cm)|(\d+(?:[.,]\d+)?\s*cm)\s+gusset/iu.exec(text);
+  const found = [
+    sides === undefined ? undefined : pouchName.exec(text)?.[1],
+    sides === undefined ? undefined : withUnit(sides, look),
+    gusset ? `gusset ${gusset[1] ?? gusset[2]}` : undefined,
+    material,
+  ].filter((one) => one !== undefined);
+  return found.length === 0 ? undefined : found.join(' ');
+}
+
 function withUnit(text: string, look: Look): string {
   return /cm|mm|in|"/i.test(text) ? text : `${text} ${look.says(/ inch(?:es)? /) ? 'inch' : 'cm'}`;
 }
@@ -102,7 +135,7 @@ function dryerText(look: Look): string | undefined {
 
 /** Words by which settings are spoken of; they account for themselves. */
 const settingWords =
-  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved stay wrong should different temperature'.split(
+  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved stay wrong should different gusset pack opened open today yesterday left ml cc temperature'.split(
     ' ',
   );
 

@@ -34,6 +34,9 @@ describe('packs counted, and counted down', () => {
     ['/house absorbers 20 x 300 ml and 10 x 500 ml', '300 ml: 20 counted; 500 ml: 10 counted'],
     ['/house absorbers 20 x 200 ml', 'absorbers 100, 200, 300 and 500 ml of oxygen; 200 ml: 20 counted'],
     ['/house absorbers 100 300 ml', 'absorbers 100 and 300 ml of oxygen.'],
+    ['we have 50 absorbers of 300 ml', '300 ml: 50 counted'],
+    ['we opened the 300 ml absorbers today', '300 ml, bag opened 2027-04-03'],
+    ['our absorbers are 100 and 300 ml', 'absorbers 100 and 300 ml of oxygen.'],
   ])('%s', (typed, says) => {
     expect(openSeason().say(typed)).toContain(says);
   });

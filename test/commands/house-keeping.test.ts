@@ -54,6 +54,9 @@ describe('kinds of pouch', () => {
     ['/house jar 1 l', 'jar: 1000 ml, glass jar'],
     ['/house tin 2 l', 'tin: 2000 ml, tin'],
     ['/house pouch 1.5 l', 'pouch 1500 ml'],
+    ['our small bags are 15 x 20 cm mylar', 'small: 15 x 20 cm flat, foil'],
+    ['our bags are 15 x 20 cm clear', 'pouch 15 x 20 cm flat, clear plastic'],
+    ['the bags are 20 x 30 cm with a 8 cm gusset', 'pouch 20 x 30 cm, gusset 8 cm'],
   ])('%s', (typed, says) => {
     expect(openSeason().say(typed)).toContain(says);
   });
