@@ -1,19 +1,19 @@
 import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { fedHead, shortLines } from '#cards/fed-words.ts';
+import { ungranted } from '#cards/wish-words.ts';
 import { pickLines, reasonLines, whyWords } from '#cards/pick-words.ts';
-import { nameKey } from '#house/figures.ts';
 import { type TripProblem, tripProblem } from '#house/trip-problem.ts';
 import { markedWith } from '#house/marks.ts';
 import { mendLines } from '#house/mending.ts';
 import { servedBy } from '#house/served.ts';
-import { dayNotes, sumLines, tripSums } from '#house/trip-sums.ts';
+import { dayNotes, sumInShort, sumLines, tripSums } from '#house/trip-sums.ts';
 import { sayDayOf, tripMeant } from '#house/trips.ts';
 import { fedByDay } from '#core/picks/fed.ts';
 import type { LevelName, PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import { type PouchReason, shortages } from '#core/picks/why.ts';
 import { Refusal } from '#core/refusal.ts';
-import { sayCode, sayCodes, sayList } from '#words/say.ts';
+import { sayCode, sayCodes } from '#words/say.ts';
 import { flag, optional, part, pouchCodes } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 
@@ -87,6 +87,7 @@ export default planned({
         lines: [whyWords(sayCode(asked.codes[0]), why, question, plan)],
         did: undefined,
         notes: [],
+        reasons: [],
         place: trip.place,
         canKeep: false,
       };
@@ -110,8 +111,9 @@ export default planned({
       canKeep: kept === undefined && !isEmpty,
     };
   },
-  say: ({ lines, did, notes, place, canKeep }) => ({
+  say: ({ lines, reasons, did, notes, place, canKeep }) => ({
     group: lines.join('\n'),
+    ...(reasons.length > 0 ? { why: reasons } : {}),
     notes,
     ...(did === undefined ? {} : { did }),
     ...(canKeep && lines.length > 1
@@ -170,42 +172,13 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
     ...reasonLines(short, question, eaters, fed, result),
     ...mendLines(house, fed),
     ...ungranted(house, question, result),
-    ...sumLines(house, trip, sums),
-    ...(served.length > 0 ? [provenWords(result)] : []),
+    ...sumInShort(house, trip, sums),
   ];
   return {
     lines,
+    reasons: served.length > 0 ? [...sumLines(house, trip, sums), provenWords(result)] : [],
     notes: dayNotes(eaters, sums),
   };
-}
-
-/** Wishes that the plan does not grant, and why where it is plain. */
-function ungranted(house: House, { trip, problem, dishes }: TripProblem, result: PicksResult): string[] {
-  const eaters = house.eaters.all();
-  const names = new Map(house.recipes.names().map((name) => [nameKey(name), name]));
-  const keyOf = (dish: string) => nameKey(dishes.get(dish)?.name ?? dish);
-  const missed = house.trips
-    .wishes(trip.id)
-    .filter(
-      (wish) =>
-        !result.slots.some(
-          (slot) =>
-            (wish.slot === null || String(wish.slot) === slot.slot) &&
-            [...slot.dishes, ...(slot.beside ?? [])].some(
-              (dish) => keyOf(dish.meal) === wish.mealKey && dish.eaters.includes(String(wish.eater)),
-            ),
-        ),
-    );
-  if (missed.length === 0) return [];
-  const said = missed.map((wish) => {
-    const stocked = [...dishes.keys()].filter((dish) => keyOf(dish) === wish.mealKey);
-    const isSafe = problem.safe.some(
-      (pair) => pair.eater === String(wish.eater) && stocked.includes(pair.meal),
-    );
-    const why = stocked.length === 0 ? ' (none in stock)' : isSafe ? '' : ' (not clear for them)';
-    return `${names.get(wish.mealKey) ?? wish.mealKey} for ${eaters.find((e) => e.id === wish.eater)?.name ?? '?'}${why}`;
-  });
-  return [`Wishes not granted: ${sayList(said)}.`];
 }
 
 const levelWords: Partial<Record<LevelName, string>> = {

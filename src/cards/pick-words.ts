@@ -145,6 +145,8 @@ function whyShort(shortage: Shortage, question: TripProblem, eaters: readonly Ea
       const meal = mealAt(question, shortage.slot);
       return `nothing that is clear is for ${meal}; "${dishes.get(reason.meals[0]!)?.name ?? reason.meals[0]!} is for ${meal} too" would change that`;
     }
+    case 'not wanted':
+      return `${sayList(reason.meals.map((m) => dishes.get(m)?.name ?? m))} is not to be there, as was said`;
     case 'kept apart':
       return `${sayList(reason.meals.map((m) => dishes.get(m)?.name ?? m))} must not be near ${sayList(reason.near)}`;
     case 'too much sodium':

@@ -10,7 +10,8 @@ import { besides, carriers, type Occasion } from '#core/occasions.ts';
 import type { House } from './house.ts';
 import { usesOf } from './occasions.ts';
 import { planBefore } from './plan-before.ts';
-import { batchSeen, nameKey, seeStock } from './figures.ts';
+import { saidOf } from './trip-said.ts';
+import { batchSeen, seeStock } from './figures.ts';
 import { isDisliked, mayBeNear, type MealShown, verdictOn } from './verdicts.ts';
 import { sayCode } from '#words/say.ts';
 
@@ -124,7 +125,7 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
           .filter((eater) => isDisliked(eater, shown))
           .map((eater) => ({ eater: String(eater.id), meal })),
       ),
-      wishes: wishesOf(house, trip, eaters, dishes),
+      ...saidOf(house, trip, eaters, dishes, stocked),
     },
     pouches: new Map(stocked.map(({ pouch }) => [sayCode(pouch), pouch])),
     dishes: new Map([...dishes].map(([key, { shown }]) => [key, shown])),
@@ -221,28 +222,5 @@ function barredAt(slot: Slot, eaters: readonly Eater[], dishes: ReadonlyMap<stri
   return [...dishes].flatMap(([meal, { shown }]) => {
     const near = there.filter((eater) => !mayBeNear(eater, shown)).map(({ name }) => name);
     return near.length > 0 ? [{ slot: String(slot.id), meal, near }] : [];
-  });
-}
-
-/** Wishes in the order in which each eater made them. */
-function wishesOf(
-  house: House,
-  trip: Trip,
-  eaters: readonly Eater[],
-  dishes: ReadonlyMap<string, Dish>,
-): PicksProblem['wishes'] {
-  const rank = new Map<number, number>();
-  return house.trips.wishes(trip.id).flatMap((wish) => {
-    if (!eaters.some((eater) => eater.id === wish.eater)) return [];
-    const next = (rank.get(wish.eater) ?? 0) + 1;
-    rank.set(wish.eater, next);
-    return [...dishes]
-      .filter(([, { shown }]) => nameKey(shown.name) === wish.mealKey)
-      .map(([meal]) => ({
-        eater: String(wish.eater),
-        meal,
-        slot: wish.slot === null ? null : String(wish.slot),
-        rank: next,
-      }));
   });
 }

@@ -88,15 +88,11 @@ const fuelMargin = 1.2;
 
 const litres = (ml: number) => `${(ml / 1000).toFixed(1)} l`;
 
-/** The sums in words: what is carried, what is boiled, what burns. */
-export function sumLines(house: House, trip: Trip, sums: TripSums): string[] {
-  const waterMl = [...sums.waterOfDay.values()].reduce((sum, ml) => sum + ml, 0);
-  if (sums.dryG === 0) return [];
-  if (waterMl === 0)
-    return [`Dry ${sayG(sums.dryG, house.settings.units)}; all of it is eaten dry, nothing to boil.`];
-  const days = [...sums.waterOfDay]
-    .filter(([, ml]) => ml > 0)
-    .map(([onDay, ml]) => `${sayDayOf(onDay)} ${litres(ml)}`);
+const waterOf = (sums: TripSums): number => [...sums.waterOfDay.values()].reduce((sum, ml) => sum + ml, 0);
+
+/** What a trip burns, with what it rests on. */
+function fuelOf(house: House, trip: Trip, sums: TripSums) {
+  const waterMl = waterOf(sums);
   const boilC = boilingPointC(altitudeOf(trip, house));
   const startC = trip.fromSnow ? 0 : trip.startWaterC;
   const pots = [...sums.rawOfSlot.values()];
@@ -114,8 +110,33 @@ export function sumLines(house: House, trip: Trip, sums: TripSums): string[] {
     })),
   );
   const lhv = LHV['canister gas'];
-  const fuel = fuelG(heatKJ, stove.fraction, lhv, fuelMargin);
+  const grams = Math.round(fuelG(heatKJ, stove.fraction, lhv, fuelMargin));
   const range = `${Math.round(fuelG(heatKJ, stove.highFraction, lhv, fuelMargin))} to ${Math.round(fuelG(heatKJ, stove.lowFraction, lhv, fuelMargin))} g`;
+  return { grams, range, stove, pots, boilC };
+}
+
+/** Dry weight, water and gas in one line. */
+export function sumInShort(house: House, trip: Trip, sums: TripSums): string[] {
+  if (sums.dryG === 0) return [];
+  const dry = `Dry ${sayG(sums.dryG, house.settings.units)}`;
+  const waterMl = waterOf(sums);
+  if (waterMl === 0) return [`${dry}; all of it is eaten dry, nothing to boil.`];
+  const { grams } = fuelOf(house, trip, sums);
+  return [
+    `${dry}; water to boil ${litres(waterMl)}; gas about ${grams} g. Never run a stove in a tent or vehicle.`,
+  ];
+}
+
+/** The sums in words: what is carried, what is boiled, what burns. */
+export function sumLines(house: House, trip: Trip, sums: TripSums): string[] {
+  const waterMl = waterOf(sums);
+  if (sums.dryG === 0) return [];
+  if (waterMl === 0)
+    return [`Dry ${sayG(sums.dryG, house.settings.units)}; all of it is eaten dry, nothing to boil.`];
+  const days = [...sums.waterOfDay]
+    .filter(([, ml]) => ml > 0)
+    .map(([onDay, ml]) => `${sayDayOf(onDay)} ${litres(ml)}`);
+  const { grams, range, stove, pots, boilC } = fuelOf(house, trip, sums);
   const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
   const from =
     stove.weighings === 0
@@ -127,7 +148,7 @@ export function sumLines(house: House, trip: Trip, sums: TripSums): string[] {
       : ` RAW food is soaked, then cooked: ${sayCount(pots.length, 'pot')} of it, ${simmerMinutes} min at a simmer, in the gas (chosen).`;
   return [
     `Dry ${sayG(sums.dryG, house.settings.units)}; water to boil ${litres(waterMl)}: ${sayList(days)}.`,
-    `Gas: about ${Math.round(fuel)} g ${trip.fromSnow ? 'from snow' : `from ${sayNumber(trip.startWaterC)} °C`} to ${boilC.toFixed(1)} °C, a fifth to spare; ${from}.${cooked} Never run a stove in a tent or vehicle.`,
+    `Gas: about ${grams} g ${trip.fromSnow ? 'from snow' : `from ${sayNumber(trip.startWaterC)} °C`} to ${boilC.toFixed(1)} °C, a fifth to spare; ${from}.${cooked} Never run a stove in a tent or vehicle.`,
   ];
 }
 

@@ -184,3 +184,8 @@ export function mealOfBatch(house: House, no: number): MealShown {
   const { recipe } = batchNumbered(house, no);
   return mealOfRecipe(recipe, factsOfRecipe(house, recipe));
 }
+
+/** A meal as it is in stock, else as its recipe has it. */
+export const shownOf = (house: House, recipe: Recipe): MealShown =>
+  mealsInStock(house).find((m) => m.name === recipe.name) ??
+  mealOfRecipe(recipe, factsOfRecipe(house, recipe));

@@ -17,6 +17,7 @@ import { recipeStore } from './recipes.ts';
 import { reminderStore } from './reminders.ts';
 import { settingStore } from './settings.ts';
 import { oldLineStore } from './old-lines.ts';
+import { slotRuleStore } from './slot-rules.ts';
 import { tripStore } from './trips.ts';
 
 /** Every store of one database; records are reached through `of`, one household at a time. */
@@ -32,6 +33,7 @@ export function openStores(file: Db, defaults: Settings) {
   const ownFoods = ownFoodStore(db);
   const eaters = eaterStore(db);
   const trips = tripStore(db);
+  const slotRules = slotRuleStore(db);
   const ratings = ratingStore(db);
   const exports = exportStore(db);
   const waiting = db.prepare("SELECT count(*) FROM outbox WHERE state = 'waiting'").pluck();
@@ -75,6 +77,7 @@ export function openStores(file: Db, defaults: Settings) {
         ownFoods: once(ownFoods(household)),
         eaters: once(eaters(household)),
         trips: once(trips(household)),
+        slotRules: once(slotRules(household)),
         ratings: once(ratings(household)),
         exports: exports(household),
       };

@@ -100,6 +100,7 @@ export function recipeStore(db: Db) {
     ...['rating', 'meal_alias', 'meal_use'].map(
       (table) => `UPDATE ${table} SET meal_key = :to WHERE household = :household`,
     ),
+    'UPDATE slot_ban SET meal_key = :to WHERE slot IN (SELECT id FROM slot WHERE household = :household)',
     // By its trips: wishes are found by the trip they are for.
     'UPDATE wish SET meal_key = :to WHERE trip IN (SELECT id FROM trip WHERE household = :household)',
   ].map((update) => db.prepare(`${update} AND meal_key = :from`));

@@ -25,6 +25,8 @@ export const recordTables = [
   'trip_day',
   'slot',
   'slot_eater',
+  'slot_ban',
+  'slot_pin',
   'wish',
   'promise',
   'rating',

@@ -48,6 +48,9 @@ export function tripStore(db: Db) {
   const addSlot = db.prepare('INSERT INTO slot (household, trip, on_day, meal) VALUES (?, ?, ?, ?)');
   const dropSlot = db.prepare('DELETE FROM slot WHERE household = ? AND id = ?');
   const addEater = db.prepare('INSERT INTO slot_eater (household, slot, eater) VALUES (?, ?, ?)');
+  const dropRules = ['slot_ban', 'slot_pin'].map((table) =>
+    db.prepare(`DELETE FROM ${table} WHERE household = ? AND slot = ?`),
+  );
   const dropEater = db.prepare('DELETE FROM slot_eater WHERE household = ? AND slot = ? AND eater = ?');
   const efforts = db.prepare('SELECT on_day AS onDay, effort FROM trip_day WHERE trip = ? ORDER BY on_day');
   const putEffort = db.prepare(
@@ -139,6 +142,7 @@ export function tripStore(db: Db) {
     /** Drops a slot with its eaters; wishes and held pouches must be gone from it. */
     dropSlot: ({ id, eaters }: Slot): void => {
       for (const eater of eaters) dropEater.run(household, id, eater);
+      for (const rules of dropRules) rules.run(household, id);
       dropSlot.run(household, id);
     },
     /** How hard a day is; null: it is walked, as any day nobody spoke of. */

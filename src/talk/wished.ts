@@ -1,4 +1,5 @@
 import { type Reader, idea, people } from './hold.ts';
+import { type Look, quoted } from './look.ts';
 
 /** 'I want curry on Saturday', "I'd love the soup Sunday evening". */
 export const wishing: Reader = (look) => {
@@ -106,7 +107,7 @@ export const wishing: Reader = (look) => {
       : '';
   return {
     means: 'want',
-    words: `${wishNot}${meal}${rest.length > 0 ? ` ${rest.join(' ')}` : ''}${slot ? ` ${slot.meal}` : ''}${whose !== undefined && whose !== look.names.me ? ` for ${whose}` : ''}${look.trip() ? ` ${look.trip()}` : ''}`,
+    words: `${wishNot}${mealsTold(look, meal)}${rest.length > 0 ? ` ${rest.join(' ')}` : ''}${slot ? ` ${slot.meal}` : ''}${forWhom(look, whose)}${look.trip() ? ` ${look.trip()}` : ''}`,
     score: isWish ? 4 : 2.2,
     left: [],
     holds: look.said.mood.asks
@@ -116,3 +117,16 @@ export const wishing: Reader = (look) => {
         : null,
   };
 };
+
+/** Every meal that is named, joined; one that may be several as it was typed. */
+function mealsTold(look: Look, first: string): string {
+  const sure = look.said.meals.filter(({ names }) => names.length === 1).map(({ names }) => quoted(names[0]));
+  return sure.length === look.said.meals.length && sure.length > 1 ? sure.join(' and ') : first;
+}
+
+/** Everybody who is named; whoever writes says so without it. */
+function forWhom(look: Look, whose: string | undefined): string {
+  const all = [...new Set(look.said.people.map(({ names: [name] }) => name))];
+  if (all.length > 1) return ` for ${all.map((name) => quoted(name)).join(' and ')}`;
+  return whose !== undefined && whose !== look.names.me ? ` for ${whose}` : '';
+}

@@ -48,3 +48,57 @@ refuses([
 test('somebody who is no eater yet is told how', () => {
   expect(openSeason().say('/want soup', 'Stranger')).toContain('/eater me');
 });
+
+test('several meals for several people; who wished is counted once', () => {
+  const house = openSeason();
+  const answer = house.say('/want soup and lentil pot saturday dinner for Ben and Rosa');
+  expect(answer).toContain('Wish: Barley soup for Ben and Rosa, Heron Lake, Sat 12 Jun dinner.');
+  expect(answer).toContain('Wish: Lentil pot for Ben and Rosa, Heron Lake, Sat 12 Jun dinner.');
+  expect(house.say('/want soup for Noa')).toContain('Also wished for by Ben and Rosa: it counts 3 times.');
+  expect(house.say('/undo')).toContain('Taken back');
+  expect(house.say('soup and lentil pot for saturday dinner please', 'Ana')).toMatch(
+    /Wish: Barley soup for Ana,[^]*Wish: Lentil pot for Ana,/,
+  );
+});
+
+test('what is withdrawn is named, and all of it where no day is', () => {
+  const house = openSeason();
+  house.say('/want soup saturday dinner for all');
+  house.say('/want soup sunday dinner for Ben');
+  expect(house.say('/want not soup for Ben')).toBe(
+    'Taken back: Barley soup for Ben, Heron Lake, Sat 12 Jun dinner.\nTaken back: Barley soup for Ben, Heron Lake, Sun 13 Jun dinner.',
+  );
+  const before = house.dump();
+  expect(house.say('/want not soup for Ben')).toContain('Ben has no wish for Barley soup');
+  expect(house.dump()).toBe(before);
+});
+
+test('a meal of the day alone is asked about, not dropped', () => {
+  const house = openSeason();
+  expect(house.say('/want soup for dinner')).toContain('Which meal is meant?');
+  expect(house.press(2)).toContain('Wish: Barley soup for Ana, Heron Lake, Sun 13 Jun dinner.');
+});
+
+test('a meal kept away from a meal is not there; a wish for just there lifts it', async () => {
+  const house = openSeason();
+  await house.ask('/pick');
+  expect(house.say('/want no lentil pot sunday dinner')).toContain('No Lentil pot at Sun 13 Jun dinner');
+  expect(house.say('/want')).toContain('No Lentil pot at Sun 13 Jun dinner');
+  expect(await house.ask('/pick')).not.toMatch(/Sun 13 Jun dinner:[^\n]*Lentil pot/);
+  house.say('/want no soup sunday dinner');
+  expect(await house.ask('/pick')).toContain('is not to be there, as was said');
+  expect(house.say('/want soup sunday dinner')).toContain('that no longer holds');
+  expect(await house.ask('/pick')).toMatch(/Sun 13 Jun dinner:[^\n]*Barley soup/);
+  expect(house.say('/trip Heron Lake no dinner on sunday')).toContain('Sun 13 Jun: breakfast for');
+  expect(house.faults).toEqual([]);
+});
+
+test('a pouch said to be for a meal is opened there', async () => {
+  const house = openSeason();
+  expect(house.say('/want B4-5 saturday dinner')).toContain(
+    'B4-5, Lentil pot, is for Sat 12 Jun dinner, for Ana, Ben and Rosa',
+  );
+  expect(await house.ask('/pick')).toMatch(/Sat 12 Jun dinner:[^\n]*B4-5/);
+  house.say('/want B4-5 sunday dinner');
+  expect(await house.ask('/pick')).toMatch(/Sun 13 Jun dinner:[^\n]*(?:B4-5|B4-\d to B4-6)/);
+});

@@ -89,7 +89,9 @@ function choose(
     (only === undefined ? true : lot.meal === only) &&
     usesOf(problem, lot.meal).some((use) => kind.includes(use)) &&
     !usesOf(problem, lot.meal).some((use) => slot.carriedBy?.includes(use)) &&
-    !(problem.barred ?? []).some((b) => b.slot === slot.key && b.meal === lot.meal) &&
+    ![...(problem.barred ?? []), ...(problem.banned ?? [])].some(
+      (b) => b.slot === slot.key && b.meal === lot.meal,
+    ) &&
     lot.pouches.some((code) => !gone.has(code));
   const lots = problem.lots.filter(isFor);
   const found = [...new Set(lots.map((l) => l.meal))].map((meal) => {

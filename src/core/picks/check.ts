@@ -10,7 +10,9 @@ export function checkPlan(problem: PicksProblem, plan: PicksPlan): string[] {
   const lotOf = new Map(problem.lots.flatMap((lot) => lot.pouches.map((code) => [code, lot] as const)));
   const eaterOf = new Map(problem.eaters.map((e) => [e.key, e]));
   const clear = new Set(problem.safe.map((p) => JSON.stringify([p.eater, p.meal])));
-  const barred = new Set((problem.barred ?? []).map((b) => JSON.stringify([b.slot, b.meal])));
+  const barred = new Set(
+    [...(problem.barred ?? []), ...(problem.banned ?? [])].map((b) => JSON.stringify([b.slot, b.meal])),
+  );
   const openedOnce = new Set<string>();
   const salt = new Map<string, number>();
 
@@ -37,8 +39,7 @@ export function checkPlan(problem: PicksProblem, plan: PicksPlan): string[] {
     if (new Set(meals).size !== meals.length) faults.push(`slot ${slot.key}: a dish is there twice`);
     for (const dish of picked.dishes) {
       const where = `slot ${slot.key}, ${dish.meal}`;
-      if (barred.has(JSON.stringify([slot.key, dish.meal])))
-        faults.push(`${where}: not to be near somebody at this slot`);
+      if (barred.has(JSON.stringify([slot.key, dish.meal]))) faults.push(`${where}: not to be at this slot`);
       for (const code of dish.pouches) {
         const lot = lotOf.get(code);
         if (!lot) faults.push(`${where}: no pouch ${code} in stock`);
@@ -90,7 +91,7 @@ function besideFaults(
   const is = problem.uses?.find((u) => u.meal === dish.meal)?.is ?? [];
   if (!is.some((use) => slot.beside?.includes(use))) faults.push(`${where}: goes beside no such meal`);
   if ((problem.barred ?? []).some((b) => b.slot === slot.key && b.meal === dish.meal))
-    faults.push(`${where}: not to be near somebody at this slot`);
+    faults.push(`${where}: not to be at this slot`);
   let opened = 0;
   for (const code of dish.pouches) {
     const lot = lotOf.get(code);

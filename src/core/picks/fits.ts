@@ -2,12 +2,15 @@ import type { PicksProblem, Slot } from './problem.ts';
 
 /**
  * Whether a meal may carry a slot for an eater: it is for such a meal of the day, or a breakfast or main that this
- * eater wished for just there, and nobody sits there whom it must not be near.
+ * eater wished for just there, nobody sits there whom it must not be near,
+ * and nobody said that it is not to be there.
  */
 export function fitsTo(problem: PicksProblem): (slot: Slot, eater: string, meal: string) => boolean {
   const uses = new Map((problem.uses ?? []).map((use) => [use.meal, use.is]));
   const key = (...parts: readonly string[]): string => JSON.stringify(parts);
-  const barred = new Set((problem.barred ?? []).map((b) => key(b.slot, b.meal)));
+  const barred = new Set(
+    [...(problem.barred ?? []), ...(problem.banned ?? [])].map((b) => key(b.slot, b.meal)),
+  );
   const wished = new Set(
     problem.wishes.flatMap((w) => (w.slot === null ? [] : [key(w.slot, w.eater, w.meal)])),
   );

@@ -1,7 +1,7 @@
 import type { Grid } from './grid.ts';
 import { type State, unfed } from './measure.ts';
 import { byText } from './order.ts';
-import type { DishPick, SlotPick } from './problem.ts';
+import type { DishPick, PicksProblem, SlotPick } from './problem.ts';
 
 /** 'B4-2' before 'B4-10': runs of digits compare as numbers. */
 export function byCode(a: string, b: string): number {
@@ -13,8 +13,28 @@ export function byCode(a: string, b: string): number {
   return left.length - right.length || byText(a, b);
 }
 
+/**
+ * The pouch to open: one pinned to this slot, else the oldest that is pinned to no other, else the oldest. Only among
+ * those with the oldest date that is still good, so that there is always one for later.
+ */
+function nextOf(
+  pile: readonly { code: string; bestBy: number }[],
+  day: number,
+  slot: string,
+  pinnedTo: ReadonlyMap<string, string>,
+): number {
+  const first = pile.findIndex((p) => p.bestBy >= day);
+  const alike = [...pile.keys()].filter((i) => pile[i]!.bestBy === pile[first]!.bestBy);
+  return (
+    alike.find((i) => pinnedTo.get(pile[i]!.code) === slot) ??
+    alike.find((i) => !pinnedTo.has(pile[i]!.code)) ??
+    first
+  );
+}
+
 /** Turns counts into pouches with codes, slot by slot, the oldest best-by that is still good first. */
-export function handOut(grid: Grid, state: State): SlotPick[] {
+export function handOut(grid: Grid, state: State, pinned: PicksProblem['pinned'] = []): SlotPick[] {
+  const pinnedTo = new Map(pinned.map(({ slot, pouch }) => [pouch, slot]));
   const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
   const piles = grid.classes.map((cls) =>
     cls.lots.flatMap((lot) =>
@@ -26,7 +46,7 @@ export function handOut(grid: Grid, state: State): SlotPick[] {
     for (let c = 0; c < classes; c += 1) {
       const { meal, size } = grid.classes[c]!;
       for (let n = state.open[s * classes + c]!; n > 0; n -= 1) {
-        const at = piles[c]!.findIndex((p) => p.bestBy >= grid.slotDay[s]!);
+        const at = nextOf(piles[c]!, grid.slotDay[s]!, slot, pinnedTo);
         const dish = byMeal.get(meal) ?? { pouches: [], opened: 0 };
         dish.pouches.push(...piles[c]!.splice(at, 1));
         byMeal.set(meal, { ...dish, opened: dish.opened + size });

@@ -113,7 +113,7 @@ export function pickPouches(
     return { level, value, bound, proven: value <= bound, gap: Math.max(0, value - bound) };
   });
   const result: PicksResult = {
-    slots: layBeside(problem, { slots: handOut(grid, state) }),
+    slots: layBeside(problem, { slots: handOut(grid, state, problem.pinned) }),
     vector,
     levels,
     status: levels.slice(0, at[lastBounded] + 1).every((l) => l.proven) ? 'proven' : 'best found',

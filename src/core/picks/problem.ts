@@ -117,6 +117,10 @@ export interface PicksProblem {
   readonly safe: readonly Pair[];
   readonly barred?: readonly Barred[];
   readonly dislikes: readonly Pair[];
+  /** Meals that somebody said are not to be at a slot. */
+  readonly banned?: readonly { readonly slot: string; readonly meal: string }[];
+  /** Pouches that go to a slot when their meal is eaten there, and to no other while there are others. */
+  readonly pinned?: readonly { readonly slot: string; readonly pouch: string }[];
   /** A wish for a slot opens that slot for a breakfast or a main, whichever the slot usually asks for. */
   readonly wishes: readonly Wish[];
   readonly uses?: readonly MealUse[];

@@ -19,6 +19,8 @@ export type Reason =
   | { readonly is: 'nothing in stock' }
   /** What would be clear is for other meals of the day, or goes beside a meal and is none. */
   | { readonly is: 'for other meals'; readonly meals: readonly string[] }
+  /** Somebody said that it is not to be there. */
+  | { readonly is: 'not wanted'; readonly meals: readonly string[] }
   /** What would be clear must not be near somebody who sits at this slot. */
   | { readonly is: 'kept apart'; readonly near: readonly string[]; readonly meals: readonly string[] }
   /** Every dish that is clear would break the eater's hard sodium limit on that day. */
@@ -88,7 +90,7 @@ function reasonFor(problem: PicksProblem, plan: PicksPlan, slot: Slot, eaterKey:
       promised.map((p) => p.lot),
     );
 
-  const fits = fitsTo({ ...problem, barred: [] });
+  const fits = fitsTo({ ...problem, barred: [], banned: [] });
   const forThis = (lot: Lot): boolean => suits(lot) && fits(slot, eaterKey, lot.meal);
   if (![...stocked, ...promised.map((p) => p.lot)].some(forThis))
     return {
@@ -96,9 +98,12 @@ function reasonFor(problem: PicksProblem, plan: PicksPlan, slot: Slot, eaterKey:
       meals: [...new Set(stocked.filter(suits).map((l) => l.meal))].sort(byText),
     };
 
+  const banned = (problem.banned ?? []).filter((b) => b.slot === slot.key && safeMeals.has(b.meal));
   const apart = (problem.barred ?? []).filter((b) => b.slot === slot.key && safeMeals.has(b.meal));
-  const isBarred = (lot: Lot): boolean => apart.some((b) => b.meal === lot.meal);
+  const isBarred = (lot: Lot): boolean => [...apart, ...banned].some((b) => b.meal === lot.meal);
   const free = stocked.filter((lot) => forThis(lot) && !isBarred(lot));
+  if (free.length === 0 && stocked.some(forThis) && banned.length > 0)
+    return { is: 'not wanted', meals: [...new Set(banned.map((b) => b.meal))].sort(byText) };
   if (free.length === 0 && stocked.some(forThis))
     return {
       is: 'kept apart',

@@ -42,8 +42,11 @@ test('a good plan has no fault: 18 + 11 needed, 20 opened, 9 short', () => {
 
 test('a dish that must not be near somebody at the slot is a fault for everybody there', () => {
   const barred = [{ slot: 's', meal: 'ash', near: ['Ana'] }];
-  expect(checkPlan({ ...problem, barred }, plan({})).join()).toMatch(/not to be near somebody at this slot/);
+  expect(checkPlan({ ...problem, barred }, plan({})).join()).toMatch(/not to be at this slot/);
   expect(checkPlan({ ...problem, barred: [{ ...barred[0]!, meal: 'birch' }] }, plan({}))).toEqual([]);
+  expect(checkPlan({ ...problem, banned: [{ slot: 's', meal: 'ash' }] }, plan({})).join()).toMatch(
+    /not to be at this slot/,
+  );
 });
 
 test.each([

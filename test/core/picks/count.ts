@@ -60,7 +60,8 @@ export function worthOf(problem: PicksProblem, meal: string): number {
 /** Whether a meal may carry a slot for an eater. */
 export function carries(problem: PicksProblem, slot: Slot, eater: string, meal: string): boolean {
   if (!problem.safe.some((p) => p.eater === eater && p.meal === meal)) return false;
-  if ((problem.barred ?? []).some((b) => b.slot === slot.key && b.meal === meal)) return false;
+  const kept = [...(problem.barred ?? []), ...(problem.banned ?? [])];
+  if (kept.some((b) => b.slot === slot.key && b.meal === meal)) return false;
   const limit = problem.eaters.find((e) => e.key === eater)!;
   const unknownSalt = lotsOf(problem, meal).some((l) => l.sodiumMgPerServing === null);
   if (limit.sodiumHard === true && limit.sodiumLimitMg !== null && unknownSalt) return false;

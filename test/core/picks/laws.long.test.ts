@@ -48,6 +48,7 @@ function shuffleRows(p: PicksProblem, seed: number): PicksProblem {
     ...(p.uses ? { uses: shuffled(p.uses, seed + 7) } : {}),
     ...(p.before ? { before: { ...p.before, seats: shuffled(p.before.seats, seed + 8) } } : {}),
     barred: shuffled(p.barred ?? [], seed + 6),
+    banned: shuffled(p.banned ?? [], seed + 9),
     safe: shuffled(p.safe, seed + 3),
     dislikes: shuffled(p.dislikes, seed + 4),
     wishes: shuffled(p.wishes, seed + 5),
@@ -87,6 +88,7 @@ function rename(p: PicksProblem, seed: number): PicksProblem {
         }
       : {}),
     barred: (p.barred ?? []).map((b) => ({ ...b, slot: to(b.slot), meal: to(b.meal) })),
+    banned: (p.banned ?? []).map((b) => ({ slot: to(b.slot), meal: to(b.meal) })),
     safe: p.safe.map(pair),
     dislikes: p.dislikes.map(pair),
     wishes: p.wishes.map((w) => ({ ...pair(w), slot: w.slot === null ? null : to(w.slot) })),

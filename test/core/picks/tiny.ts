@@ -73,9 +73,13 @@ export function tinyProblem(seed: number): PicksProblem {
       meal: draw(5) === 0 ? null : meals[draw(meals.length)]!,
     })),
   );
+  const banned = shaped.flatMap(({ key }) =>
+    meals.filter(() => draw(9) === 0).map((meal) => ({ slot: key, meal })),
+  );
   return {
     lots,
     eaters,
+    banned,
     slots: shaped,
     ...(uses.length > 0 ? { uses } : {}),
     ...(draw(2) === 0 ? { before: { was: draw(2) === 0 ? 'kept' : 'shown', seats } as const } : {}),
