@@ -115,18 +115,17 @@ export default command({
           settings,
         )}.`,
       );
-    lines.push(
-      ...shares,
-      `Exactly ${sayList(wet.map(({ waterMl }) => waterMl.toFixed(1)))} ml. ${why.join(' ')}`,
-    );
+    lines.push(...shares);
+    const exact = new Set(wet.map(({ waterMl }) => waterMl.toFixed(1)));
+    const reasons = [`Exactly ${sayList([...exact])} ml${exact.size < wet.length ? ' each' : ''}.`, ...why];
     if (wet.some(({ isRated, isRaw }) => !isRated && !isRaw))
-      lines.push(
+      reasons.push(
         'Not rated yet: pieces and sauces take back less than they gave up. Then /rate it, such as 20 ml more.',
       );
     if (coldC !== null && !isAllRaw) lines.push(...coldLines(coldC, soak.extraMin));
     else if (!isAllRaw) lines.push(boilingPhrase(where.altitudeM, soak, where.place));
     lines.push(...cautions, ...(isAllRaw ? [potCaution] : coldC === null ? [burnCaution] : []));
-    return { group: lines.join('\n'), meals, notesTell: 'shares' };
+    return { group: lines.join('\n'), why: reasons, meals, notesTell: 'shares' };
   },
 });
 
