@@ -6,7 +6,7 @@ import { fill, type Filled, type How, howSealed } from '#house/filling.ts';
 import { driedFacts } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { leftLines, mixNow } from '#house/mixing.ts';
-import { absorberLine, bestByLine, fitLines } from '#house/sealing.ts';
+import { absorberLine, absorberWhy, bestByLine, bestByWhy, fitLines } from '#house/sealing.ts';
 import { takeDry } from '#house/take-dry.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import { vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
@@ -18,7 +18,7 @@ import { flag, measure, optional, servings } from '#words/parts.ts';
 import { kindNamed, material, pouchSaid } from '#words/pouch-parts.ts';
 import { containsLines, eatenDryPhrase, rawCaution, uncheckedCaution } from '#words/phrases.ts';
 import { type FillTold, fillTold, withoutAbsorber } from '#words/seal-parts.ts';
-import { sayCodes, sayCount, sayG, sayList, sayNumber, sayPour } from '#words/say.ts';
+import { sayCodes, sayCount, sayG, sayList, sayPour } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 import { howBatchEaten, soakedAlong } from '#house/eating.ts';
 import { cautionLines } from '#house/caution-lines.ts';
@@ -123,8 +123,9 @@ export default command({
       ...(isRaw ? ['RAW'] : []),
       ...(eaten.isDry ? ['eat dry'] : []),
     ];
-    const lines = filled.flatMap(({ codes, eachDryG, plan, figures, isRated, measuredOn }) => [
-      `Sealed ${sayCodes(codes)}: ${g(eachDryG)} ${meal}${codes.length > 1 ? ' each' : ''}, ${sayNumber(figures.servings)} servings. Write on ${codes.length > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
+    const lines = filled.flatMap(({ codes, eachDryG, plan, figures, isRated }) => [
+      `Sealed ${sayCodes(codes)}: ${g(eachDryG)} ${meal}${codes.length > 1 ? ' each' : ''}.`,
+      `Write on ${codes.length > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
       ...(mix
         ? [
             `${codes.length > 1 ? 'Each' : 'It'} holds ${mixHolds(mix, settings.units)}.${isServingsGuessed ? ' Servings are those of its largest part: "for 2" says how many it feeds.' : ''}`,
@@ -132,15 +133,19 @@ export default command({
         : []),
       eaten.isDry
         ? eatenDryPhrase(eaten)
-        : `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayPour(figures.waterMl, isRated, settings)} (exactly ${figures.waterMl.toFixed(1)} ml).${mix ? noWaterFor(mix) : ''}`,
-      ...(isDry ? [absorberLine(plan, settings, measuredOn), bestByLine(plan, least)] : []),
+        : `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayPour(figures.waterMl, isRated, settings)}.${mix ? noWaterFor(mix) : ''}`,
+      ...(isDry ? [absorberLine(plan, settings), bestByLine(plan)] : []),
       ...fitLines(plan),
+    ]);
+    const why = filled.flatMap(({ codes, plan, figures, measuredOn }) => [
+      `${sayCodes(codes)}: ${sayCount(figures.servings, 'serving')}${eaten.isDry ? '' : `, exactly ${figures.waterMl.toFixed(1)} ml of water`}.`,
+      ...(isDry ? [...absorberWhy(plan, settings, measuredOn), bestByWhy(plan, least)] : []),
     ]);
     lines.push(...left);
     if (alongside.length > 0)
       lines.push(`${sayList(alongside)}: eaten dry alone, soaked here with the rest.`);
     if (mix) lines.push(...containsLines(facts.recipe));
-    if (isDry) lines.push(...early);
+    if (isDry) why.push(...early);
     if (vouched) lines.push(vouchedPhrase(vouched, settings));
     lines.push(...packs);
     if (isFirstAbsorber) lines.push(firstAbsorberCaution);
@@ -149,6 +154,7 @@ export default command({
     const all = filled.flatMap(({ codes }) => codes);
     return {
       group: lines.join('\n'),
+      why,
       did: `sealed ${sayCodes(all)} (${sayCount(all.length, 'pouch', 'pouches')})`,
       meals: [shown],
     };

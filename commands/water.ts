@@ -1,7 +1,8 @@
 import { command } from '#chat/command.ts';
 import { pouchCoded } from '#house/figures.ts';
 import {
-  boilingPhrase,
+  boilsPhrase,
+  standPhrase,
   burnCaution,
   eatenDryPhrase,
   potCaution,
@@ -123,7 +124,12 @@ export default command({
         'Not rated yet: pieces and sauces take back less than they gave up. Then /rate it, such as 20 ml more.',
       );
     if (coldC !== null && !isAllRaw) lines.push(...coldLines(coldC, soak.extraMin));
-    else if (!isAllRaw) lines.push(boilingPhrase(where.altitudeM, soak, where.place));
+    else if (!isAllRaw) {
+      lines.push(standPhrase(where.altitudeM, soak));
+      reasons.push(
+        `${boilsPhrase(where.altitudeM, where.place)}${soak.because === 'rated' ? '' : ' The minutes: common practice.'}`,
+      );
+    }
     lines.push(...cautions, ...(isAllRaw ? [potCaution] : coldC === null ? [burnCaution] : []));
     return { group: lines.join('\n'), why: reasons, meals, notesTell: 'shares' };
   },

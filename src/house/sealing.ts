@@ -11,19 +11,28 @@ const roomWords: Readonly<Record<SealingPlan['room'], string>> = {
   rigid: 'of jar',
 };
 
+/** Which absorber, or what is missing to say so. */
+export function absorberLine(plan: SealingPlan, settings: Settings): string {
+  if (plan.noAbsorber) return 'Sealed without an absorber, so the planning date is short.';
+  return plan.absorber === null
+    ? `Absorber: ${neededMl(plan, settings)} ml or more. Your sizes: /house absorbers 100 300 500 ml.`
+    : `Absorber: ${sayPacks(plan.absorber.packs)}, not food.`;
+}
+
+const neededMl = (plan: SealingPlan, settings: Settings): number =>
+  Math.ceil(plan.oxygenMl * settings.absorberSafety);
+
 /**
- * Which absorber, and why; or what is missing to say so.
+ * What the absorber rests on.
  * @param measuredOn the pouch of this meal whose measured room was taken
  */
-export function absorberLine(plan: SealingPlan, settings: Settings, measuredOn: string | null): string {
-  if (plan.noAbsorber) return 'Sealed without an absorber, so the planning date is short.';
+export function absorberWhy(plan: SealingPlan, settings: Settings, measuredOn: string | null): string[] {
+  if (plan.noAbsorber) return [];
   const air = `${Math.round(plan.oxygenMl)} ml of oxygen in about ${Math.round(plan.volumeMl)} ml ${measuredOn === null ? roomWords[plan.room] : `as measured on ${measuredOn}`}`;
   const safety = `times ${sayNumber(settings.absorberSafety)} for safety`;
-  if (plan.absorber === null) {
-    const needed = Math.ceil(plan.oxygenMl * settings.absorberSafety);
-    return `Absorber: ${needed} ml or more (${air}, ${safety}). Your sizes: /house absorbers 100 300 500 ml.`;
-  }
-  return `Absorber: ${sayPacks(plan.absorber.packs)} (${air}, ${safety}). Not food.`;
+  const packs =
+    plan.absorber === null ? `${neededMl(plan, settings)} ml or more` : sayPacks(plan.absorber.packs);
+  return [`Absorber: ${packs} (${air}, ${safety}).`];
 }
 
 /** Food and water that the pouch will not hold. */
@@ -48,11 +57,14 @@ const lengthensSaid = ({ areaCm2 }: Kept): Readonly<Record<Lengthens, string>> =
 const wallSaid = (material: Material | null): string =>
   material === null ? 'a pouch nobody described, counted as clear plastic' : materialSaid[material];
 
-/** @param least what of a mixture keeps least */
-export function bestByLine({ bestByOn, kept, storageC }: SealingPlan, least: string | null = null): string {
+export const bestByLine = ({ bestByOn }: SealingPlan): string =>
+  `Best by ${sayMonth(bestByOn!)}, a planning date.`;
+
+/** What the date rests on. @param least what of a mixture keeps least */
+export function bestByWhy({ bestByOn, kept, storageC }: SealingPlan, least: string | null = null): string {
   const longer = whatLengthens(kept, storageC).map((one) => lengthensSaid(kept)[one]);
   const more = longer.length === 0 ? '' : ` Longer with ${sayList(longer)}.`;
   const dry = kept.isMeasuredDry ? 'measured dry' : 'dry by weight';
   const fat = `${Math.round(kept.fatFraction * 100)} % fat in ${least === null ? 'the dry food' : `${least}, which keeps least`}`;
-  return `Best by ${sayMonth(bestByOn!)}, a planning date: ${wallSaid(kept.material)}, ${dry}, ${fat}, ${sayNumber(storageC)} °C.${more}`;
+  return `Best by ${sayMonth(bestByOn!)}: ${wallSaid(kept.material)}, ${dry}, ${fat}, ${sayNumber(storageC)} °C.${more}`;
 }

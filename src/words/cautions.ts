@@ -78,4 +78,4 @@ export function besideCaution(isRaw: boolean, beside: readonly Loaded[]): string
 
 /** The first time that a household seals with an absorber (USU Extension, Oxygen Removal; the kind: common practice). */
 export const firstAbsorberCaution =
-  'Absorbers work from the minute their bag is open: take out what you use within minutes, close the rest airtight. Take the kind that carries its own moisture; the other does not work in dry food. Keep pouches cool and dark, not in a car or by a heater.';
+  'Absorbers work from the minute their bag is open: take out what you use within minutes, close the rest airtight. Take the kind that carries its own moisture. Keep pouches cool and dark, not in a car or by a heater.';

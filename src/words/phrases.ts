@@ -53,8 +53,18 @@ export function boilingPhrase(
   soak: SoakSaid = usualSoak,
   place: string | null = null,
 ): string {
-  const boilC = boilingPointC(altitudeM);
-  return `Water boils at ${boilC.toFixed(1)} °C at ${Math.round(altitudeM)} m${place === null ? '' : ` (${place})`}. Stir, close, let stand ${soakMinutes(boilC, soak.extraMin)} min (${soakBecause[soak.because]}).`;
+  const said = standPhrase(altitudeM, soak);
+  return `${boilsPhrase(altitudeM, place)} ${soak.because === 'usual' ? said.replace(/\.$/, ` (${soakBecause.usual}).`) : said}`;
+}
+
+/** 'Water boils at 92.0 °C at 2400 m (Heron Lake).' */
+export const boilsPhrase = (altitudeM: number, place: string | null = null): string =>
+  `Water boils at ${boilingPointC(altitudeM).toFixed(1)} °C at ${Math.round(altitudeM)} m${place === null ? '' : ` (${place})`}.`;
+
+/** 'Stir, close, let stand 23 min.'; why, where that is not the usual. */
+export function standPhrase(altitudeM: number, soak: SoakSaid = usualSoak): string {
+  const because = soak.because === 'usual' ? '' : ` (${soakBecause[soak.because]})`;
+  return `Stir, close, let stand ${soakMinutes(boilingPointC(altitudeM), soak.extraMin)} min${because}.`;
 }
 
 /** For what is eaten as it is. @param because 'all fruit': nobody said so, it was guessed, and is said back */

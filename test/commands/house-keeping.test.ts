@@ -12,12 +12,12 @@ function withFreshRest() {
 describe('material and barrier decide first', () => {
   test.each([
     // 24 months from 3 April 2027.
-    ['/seal 1 x 90 g B1', 'Best by Mar 2029, a planning date: foil, dry by weight'],
+    ['/seal 1 x 90 g B1', 'Best by Mar 2029: foil, dry by weight'],
     ['/seal 1 x 90 g B1 mylar', 'Best by Mar 2029'],
-    ['/seal 1 x 90 g B1 jar 1 l', 'Best by Mar 2029, a planning date: glass jar'],
+    ['/seal 1 x 90 g B1 jar 1 l', 'Best by Mar 2029: glass jar'],
     // 300 ml less 88.7 ml of oxygen; 1200 cm² let 0.584 ml in a day: 362 days, 11.9 months.
-    ['/seal 1 x 90 g B1 clear bag', 'Best by Feb 2028, a planning date: clear plastic'],
-    ['/seal 1 x 90 g B1 vacuum bag', 'a planning date: clear plastic'],
+    ['/seal 1 x 90 g B1 clear bag', 'Best by Feb 2028: clear plastic'],
+    ['/seal 1 x 90 g B1 vacuum bag', ': clear plastic'],
     ['/seal 1 x 90 g B1 foil no absorber', 'Best by Sept 2027'],
   ])('%s', (typed, says) => {
     expect(withFreshRest().say(typed)).toContain(says);
@@ -66,7 +66,7 @@ describe('kinds of pouch', () => {
     house.say('/house jar 1 l');
     expect(house.say('/seal 1 x 30 g B1 small')).toContain('clear plastic');
     expect(house.say('/seal 1 x 30 g B1 in a jar')).toContain('about 1000 ml of jar');
-    expect(house.say('/seal 1 x 30 g B1')).toContain('planning date: foil');
+    expect(house.say('/seal 1 x 30 g B1')).toContain(': foil');
   });
   test('a gusset makes it larger: 8 cm add 4 cm to the height', () => {
     const size = (typed: string) => Number(/at most (\d+) ml/.exec(openSeason().say(typed))![1]);

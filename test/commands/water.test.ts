@@ -8,7 +8,9 @@ test('a pouch', () => {
   expect(answer).toContain(
     'B4-2 (95 g Lentil pot): start with 240 ml of boiling water, up to 280 ml (1⅛ cups).',
   );
-  expect(answer).toContain('Exactly 280.0 ml. B4 gave up 2240 g of water for 760 g dry: 2.95 ml for each g.');
+  expect(answer).toContain(
+    'Exactly 280.0 ml.\nB4 gave up 2240 g of water for 760 g dry: 2.95 ml for each g.',
+  );
   expect(answer).toContain('(common practice)');
   expect(answer).toContain('eat within 2 hours');
 });
@@ -17,7 +19,7 @@ test('several pouches are added up', () => {
   const answer = openSeason().say('/water B4-2 and 3, B1-1');
   // B1: (1000 − 300) x 100 / 300 = 233.3 ml.
   expect(answer).toContain('Together: 795 ml');
-  expect(answer).toContain('Exactly 280.0, 280.0 and 233.3 ml');
+  expect(answer).toContain('Exactly 280.0 and 233.3 ml each');
 });
 
 test('at another altitude the boiling point follows', () => {
