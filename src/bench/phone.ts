@@ -32,7 +32,7 @@ export function screensOf(chat: string): Screen[] {
     const screen = screens.at(-1)!;
     const said = line.slice(2);
     if (said.startsWith('  | ')) screen.foldedLines += phoneLines(said.slice(4));
-    else if (!/^\[1\] /.test(said)) screen.lines += phoneLines(said.trim());
+    else if (!said.startsWith('[1] ')) screen.lines += phoneLines(said.trim());
   }
   return screens;
 }
