@@ -118,7 +118,12 @@ const season = kitchen(undefined, at('2027-04-02 09:00'));
 for (const line of lines) await season.play(line);
 const whole = season.db.serialize();
 const picked = kitchen(whole, at('2027-05-03 09:00'));
-for (const text of ['/pick', '/pick keep']) await picked.say('Ines', text);
+await picked.say('Ines', '/pick');
+// On a busy machine the search may come to another choice, which is shown before it is kept.
+const isKept = () => picked.db.prepare('SELECT count(*) FROM promise').pluck().get() !== 0;
+for (let tries = 0; tries < 6 && !isKept(); tries++) await picked.say('Ines', '/pick keep');
+if (!isKept())
+  console.error('The trip has no pouches kept: the states picked and home are not as they should be.');
 const kept = picked.db.serialize();
 const home = kitchen(kept, at('2027-05-03 09:00'));
 await home.say('Ines', '/pack B1-2 B1-3 B2-1 B3-1 B4-1 B4-2');
