@@ -3,6 +3,7 @@ import { isQuestion, withoutOpening } from '#talk/mood.ts';
 import { continued } from '#talk/continued.ts';
 import { asMeant } from '#talk/instead.ts';
 import type { Meaning } from '#talk/look.ts';
+import { leftOpen } from '#talk/left-open.ts';
 import { nearThings } from '#talk/near-things.ts';
 import type { Names } from '#words/parts.ts';
 import { readScanPayload } from '#words/scan.ts';
@@ -45,6 +46,9 @@ export function address(text: string, addressed: boolean, requests: Requests, na
     if (linked && /^b\d+-\d+$/i.test(code)) return plainly(linked, code);
     if (command?.records && isQuestion(words) && !command.asksBy?.test(words))
       return asked(command, words, requests, names());
+    const open = command?.records ? leftOpen(command.name, words, names) : null;
+    if (command && open !== null)
+      return { is: 'request', main: { command, words, holds: open, left: [] }, also: [], offer: null };
     if (command) return plainly(command, typed === 'start' ? '' : words);
     return addressed
       ? { is: 'unknown', typed: `/${slash[1]!}`, near: nearest(typed, commands), of: [], things: [] }

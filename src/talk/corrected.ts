@@ -1,4 +1,4 @@
-import { type Reader, idea } from './hold.ts';
+import { type Reader, idea, turnedRound } from './hold.ts';
 import type { Look, Meaning } from './look.ts';
 
 const backWords =
@@ -40,6 +40,10 @@ export const takingBack: Reader = (look) => {
   if (redoes && thingOf(look) === '' && !look.has('stock', 'shelf', 'cupboard', 'pack', 'backpack'))
     return told('undo', 'redo', 5.5, look.said.mood.asks ? itAsks : null);
   if (!backWords.test(look.folded)) return undefined;
+  const { negated } = look.said.mood;
+  // 'I did not mean that' takes back; 'do not undo that' does not.
+  if (negated !== null && !look.says(/ (?:didn t|did not|didnt) mean | not (?:right|correct|what i) /))
+    return told('undo', '', 5, turnedRound(negated));
   if (look.says(/ (?:question|asking|asked|to ask) /)) return told('undoable', '', 5, null);
   const thing = thingOf(look);
   const count = / last (two|couple|three|few|four|five|\d+) /.exec(look.folded)?.[1];

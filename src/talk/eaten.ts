@@ -149,7 +149,9 @@ export const throwing: Reader = (look) => {
     words: `${thing.words}${reason === '' ? '' : ` ${reason}`}`,
     score: scoreOf(4, thing.byCode ? 2 : 1),
     left: [],
-    holds: holdOf(look, { negated: isOtherClause(look, verbs) }),
+    holds:
+      holdOf(look, { negated: isOtherClause(look, verbs) }) ??
+      (look.says(/ (?:would|could) be /) ? '"would" leaves it open' : null),
   };
 };
 

@@ -8,7 +8,7 @@ const irregular: Readonly<Record<string, string>> = Object.fromEntries(
    loaves:loaf halves:half people:person persons:person kids:child children:child curries:curry
    knives:knife leaves:leave forgot:forget forgotten:forget began:begin begun:begin ran:run seen:see saw:see
    knew:know known:know spilt:spill spilled:spill tore:tear torn:tear burnt:burn chose:choose chosen:choose
-   gets:get goes:go undid:undo undone:undo withdrew:withdraw grew:grow grown:grow binned:bin tossed:toss chucked:chuck
+   gets:get goes:go cancelled:cancel canceled:cancel cancelling:cancel undid:undo undone:undo withdrew:withdraw grew:grow grown:grow binned:bin tossed:toss chucked:chuck
    scoffed:scoff everything:everything anything:anything something:something nothing:nothing evening:evening morning:morning used:use uses:use iced:ice whats:what what's:what whos:who who's:who wheres:where where's:where hows:how how's:how whens:when
    when's:when dont:don't doesnt:doesn't didnt:didn't isnt:isn't cant:can't wont:won't`
     .trim()

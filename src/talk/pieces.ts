@@ -165,7 +165,7 @@ export function takeApart(typed: string, names: Names): Said {
   const lemmas = all.map((token) => (token.is === 'word' ? lemma(token.plain) : token.plain));
   const none = new Set<number>();
   const trips = mentionsOf(all, names.trips, none).filter(
-    ({ whole, at }) => whole || at.length > 1 || all.length < 8,
+    (one) => one.whole || one.at.length > 1 || (all.length < 8 && !isOfAnother(all, one)),
   );
   const ofTrips = new Set(trips.filter(({ whole }) => whole).flatMap(({ at }) => at));
   const meals = mentionsOf(all, [...names.meals, ...names.otherNames.keys()], ofTrips).map((one) => ({
@@ -193,6 +193,18 @@ export function takeApart(typed: string, names: Names): Said {
     people,
     trips,
   };
+}
+
+/** 'May Lake' is not Heron Lake: a later word of a name behind a word that it has not. */
+function isOfAnother(all: readonly Token[], { names: [name], at }: Mentioned): boolean {
+  const [first] = fold(name).split(' ').map(stem);
+  const before = all[at[0]! - 1];
+  return (
+    stem(fold(all[at[0]!]!.plain)) !== first &&
+    before?.is === 'word' &&
+    !isFiller(before.plain) &&
+    !articles.has(before.plain)
+  );
 }
 
 /** Somebody may be called Will or May: a word that a sentence needs anyway is no person unless it is written as one. */

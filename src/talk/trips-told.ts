@@ -1,5 +1,5 @@
 import { escaped } from './escaped.ts';
-import { type Reader, holdOf } from './hold.ts';
+import { type Reader, holdOf, turnedRound } from './hold.ts';
 import { type Look, type Meaning, quoted } from './look.ts';
 import { quantityText } from './settings-told.ts';
 
@@ -121,7 +121,9 @@ function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | 
     return told(
       'cancelled',
       4,
-      holdOf(look, { negated: true }) ?? 'cancelling gives its pouches and wishes back',
+      (look.said.mood.negated !== null && !look.says(/ not (?:going|happening) /)
+        ? turnedRound(look.said.mood.negated)
+        : holdOf(look, { negated: true })) ?? 'cancelling gives its pouches and wishes back',
     );
   const hasDays = dayWords.test(look.folded.replace(/ after all /, ' '));
   if (whose.length > 0 && look.says(notComing) && !hasDays)

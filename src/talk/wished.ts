@@ -112,9 +112,11 @@ export const wishing: Reader = (look) => {
     left: [],
     holds: look.said.mood.asks
       ? 'that reads as a question'
-      : look.said.mood.doubt !== null
-        ? `"${look.said.mood.doubt}" leaves it open`
-        : null,
+      : look.said.mood.either
+        ? 'that leaves open which one'
+        : look.said.mood.doubt !== null
+          ? `"${look.said.mood.doubt}" leaves it open`
+          : null,
   };
 };
 

@@ -81,6 +81,11 @@ test('law: a slash changes nothing about that', async () => {
     '/undo?',
     '/weigh B2 400 g?',
     '/eater Noa may eat peanuts?',
+    '/use B4-1 or B4-2',
+    '/discard B4-1 or B4-2',
+    '/discard B4-2 maybe',
+    '/weigh B2 perhaps 400 g',
+    '/want soup or lentil pot saturday dinner',
   ])
     await stays(typed);
 });
