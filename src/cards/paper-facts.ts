@@ -53,7 +53,7 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
       code: sayCode(pouch),
       meal: pouch.meal,
       figures: [
-        `${sayG(pouch.dryG, settings.units)} dry, ${waterMl === 0 ? 'eaten dry' : `water ${sayPourShort(waterMl, learnt.ratings > 0, settings)}`}`,
+        `${sayG(pouch.dryG, settings.units)} dry, ${waterMl === 0 ? 'eaten dry' : `water ${sayPourShort(waterMl, learnt.ratings > 0 || batches.get(pouch.batch)!.isRaw, settings)}`}`,
         ...marksOf(house, pouch),
       ].join('; '),
       eaters: sayList(held.eaters.map(nameOf)),

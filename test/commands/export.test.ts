@@ -40,6 +40,11 @@ test('read back into an empty database, every request answers the same', async (
   before.say('/rate B4-2 40 ml more, too salty', 'Ben');
   before.say('/use B1-1');
   before.say('/want soup saturday dinner');
+  before.say('/weigh B4 190 g');
+  before.say('/seal 2 x 40 g B4 + 15 g milk powder pressed 200 ml');
+  before.say('/house absorbers 20 x 300 ml opened today');
+  before.say('/house storage 25 C');
+  before.say('/recipe barley soup eaten dry');
   const database = brought(filesOf(before)['household.json']!);
   expect(statSync(database).mode & 0o777).toBe(0o600);
   const after = openTestHouse(before.nowText(), {}, readFileSync(database));
@@ -50,6 +55,9 @@ test('read back into an empty database, every request answers the same', async (
   for (const text of [
     '/log 40 entries',
     ...examples,
+    '/pouch M5-1',
+    '/water M5-2',
+    'what absorber for 60 g?',
     '/stock',
     '/log',
     ...Array.from({ length: 12 }, () => '/undo'),
@@ -98,6 +106,9 @@ test('the lists open in a spreadsheet, and nothing in them is carried out there'
   expect(files['pouches.csv']!.startsWith('\uFEFF"code","meal","dry_g"')).toBe(true);
   expect(files['pouches.csv']).toMatch(/\r\n"B4-2","Lentil pot",95,"2027-04-\d\dT\d\d:00:00Z",1,/);
   expect(files['pouches.csv']).toContain('"\'=cmd|calc"');
+  house.say('/weigh B4 190 g');
+  house.say('/seal 1 x 40 g B4 + 15 g milk powder');
+  expect(filesOf(house)['pouches.csv']).toMatch(/\r\n"M5-1","Lentil pot \+ nonfat dry milk",55,/);
   expect(files['batches.csv']).toContain('"B1","Barley soup","loaded",1,"2027-04-01T08:00:00Z",500\r\n');
   expect(files['recipes.csv']).toMatch(/"Barley soup",6,,1,"300 g pearl barley"/);
   for (const text of Object.values(files)) expect(text).not.toMatch(/(^|,)"?[=@]/m);
