@@ -18,7 +18,7 @@ import { flag, measure, optional, servings } from '#words/parts.ts';
 import { kindNamed, material, pouchSaid } from '#words/pouch-parts.ts';
 import { containsLines, eatenDryPhrase, rawCaution, uncheckedCaution } from '#words/phrases.ts';
 import { type FillTold, fillTold, withoutAbsorber } from '#words/seal-parts.ts';
-import { sayCodes, sayCount, sayG, sayList, sayPour } from '#words/say.ts';
+import { sayCodes, sayCount, sayG, sayList, sayNumber, sayPour } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 import { howBatchEaten, soakedAlong } from '#house/eating.ts';
 import { cautionLines } from '#house/caution-lines.ts';
@@ -138,7 +138,7 @@ export default command({
       ...fitLines(plan),
     ]);
     const why = filled.flatMap(({ codes, plan, figures, measuredOn }) => [
-      `${sayCodes(codes)}: ${sayCount(figures.servings, 'serving')}${eaten.isDry ? '' : `, exactly ${figures.waterMl.toFixed(1)} ml of water`}.`,
+      `${sayCodes(codes)}: ${sayCount(Number(sayNumber(figures.servings)), 'serving')}${eaten.isDry ? '' : `, exactly ${figures.waterMl.toFixed(1)} ml of water`}.`,
       ...(isDry ? [...absorberWhy(plan, settings, measuredOn), bestByWhy(plan, least)] : []),
     ]);
     lines.push(...left);

@@ -91,7 +91,7 @@ test('plan, pack list, paper and gas say it', async () => {
   const seen = seenOf(house);
   const paper = tripPaper(seen, seen.trips.all()[0]!, 'a4');
   expect(paper.cautions[0]).toContain(raw);
-  expect(paper.days[0]!.slots[0]!.rows[0]!.figures).toBe(`100 g dry, water 255 to 300 ml (1¼ cups); ${raw}`);
+  expect(paper.days[0]!.slots[0]!.rows[0]!.figures).toBe(`100 g dry, water 300 ml (1¼ cups); ${raw}`);
   expect(paper.totals.join()).toContain('2 pots of it');
 });
 

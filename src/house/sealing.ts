@@ -57,8 +57,9 @@ const lengthensSaid = ({ areaCm2 }: Kept): Readonly<Record<Lengthens, string>> =
 const wallSaid = (material: Material | null): string =>
   material === null ? 'a pouch nobody described, counted as clear plastic' : materialSaid[material];
 
-export const bestByLine = ({ bestByOn }: SealingPlan): string =>
-  `Best by ${sayMonth(bestByOn!)}, a planning date.`;
+/** The date; a pouch that nobody described is asked about. */
+export const bestByLine = ({ bestByOn, kept }: SealingPlan): string =>
+  `Best by ${sayMonth(bestByOn!)}, a planning date.${kept.material === null ? ' Is the pouch foil? It is counted as clear plastic: /house pouch foil.' : ''}`;
 
 /** What the date rests on. @param least what of a mixture keeps least */
 export function bestByWhy({ bestByOn, kept, storageC }: SealingPlan, least: string | null = null): string {

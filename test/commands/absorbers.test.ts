@@ -15,7 +15,7 @@ describe('several sizes in one pouch', () => {
     // 2400 ml less 60 g of food: 2358 ml of air, 494 ml of oxygen, times 1.5: 741 ml.
     const house = withFreshRests();
     const answer = house.say('/seal 1 x 60 g B1 jar 2.4 l');
-    expect(answer).toContain('500 + 300 ml for 494 ml of oxygen');
+    expect(answer).toContain('Absorber: 500 + 300 ml (494 ml of oxygen');
     expect(house.say('/pouch B1-3')).toContain('absorber 500 + 300 ml.');
     expect(house.say('which absorber does B1-3 have?')).toContain('B1-3: 500 + 300 ml.');
     house.say('/found B1-3 loose');

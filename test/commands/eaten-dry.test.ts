@@ -80,7 +80,7 @@ test('beside food that is soaked only that has water, and in one pouch with it f
   expect(both).not.toMatch(/Together|B5 gave up/);
   const mixed = house.say('/seal 1 x 20 g B5 + 10 g B4');
   // 20 x 852 / 148 + 10 x 2240 / 760 = 115.1 + 29.5 ml.
-  expect(mixed).toContain('Exactly 144.6 ml');
+  expect(mixed).toContain('exactly 144.6 ml of water');
   expect(mixed).toContain('Apple rings: eaten dry alone, soaked here with the rest.');
 });
 
