@@ -46,9 +46,9 @@ export default planned({
     codes: optional(pouchCodes),
     trip: optional(tripName),
   },
-  look: ({ trip: place, codes, why }, house): { question: TripProblem; code: string | undefined } => {
+  look: ({ keep, trip: place, codes, why }, house): { question: TripProblem; code: string | undefined } => {
     const trip = tripMeant(house, place);
-    const question = tripProblem(house, trip);
+    const question = toBeKept(tripProblem(house, trip), keep);
     if (question.problem.slots.length === 0)
       throw new Refusal('nobody', `Nobody is at any meal of ${trip.place} yet: /trip ${trip.place} for all`);
     if (codes && !why)
@@ -74,7 +74,7 @@ export default planned({
   },
   keep: ({ question, result, why }, asked, house) => {
     const { trip } = question;
-    const now = tripProblem(house, tripMeant(house, trip.place));
+    const now = toBeKept(tripProblem(house, tripMeant(house, trip.place)), asked.keep);
     if (JSON.stringify(now.problem) !== JSON.stringify(question.problem)) {
       throw new Refusal(
         'changed',
@@ -121,6 +121,17 @@ export default planned({
       : {}),
   }),
 });
+
+/**
+ * Whoever says keep means what was shown: it holds as firmly as what is kept already, so that of two choices that are
+ * as good the other is not taken instead.
+ */
+const toBeKept = (question: TripProblem, keep: true | undefined): TripProblem => {
+  const { before } = question.problem;
+  return keep && before
+    ? { ...question, problem: { ...question.problem, before: { ...before, was: 'kept' } } }
+    : question;
+};
 
 /** Holds the pouches for their slots; earlier promises of this trip that are not packed make way. */
 function hold(house: House, { trip, pouches }: TripProblem, plan: PicksPlan): string {
