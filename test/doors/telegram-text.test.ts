@@ -38,6 +38,33 @@ describe('notes for people', () => {
   });
 });
 
+describe('head and fold', () => {
+  test('the first line is bold, the notes are a quote, and the reasons fold', () => {
+    const { text: shown, entities } = text(
+      plain({
+        group: 'Sealed B1-1 🥕\nWrite on it: code',
+        notes: [{ who: 'Noa', text: 'not for you: milk' }],
+        why: ['exactly 280.0 ml', 'foil, 20 °C\nand so on'],
+      })[0]!,
+    );
+    const part = ({ offset, length }: { offset: number; length: number }) =>
+      shown.slice(offset, offset + length);
+    expect(entities.map((entity) => [entity.type, part(entity)])).toEqual([
+      ['bold', 'Sealed B1-1 🥕'],
+      ['blockquote', '\u2068Noa\u2069: not for you: milk'],
+      ['expandable_blockquote', 'exactly 280.0 ml\nfoil, 20 °C\nand so on'],
+    ]);
+  });
+
+  test('a line alone is plain, and one with reasons behind it is a head', () => {
+    expect(text(plain({ group: 'Nothing is in stock.' })[0]!).entities).toEqual([]);
+    expect(text(plain({ group: 'Noted.', why: ['because'] })[0]!).entities).toEqual([
+      { type: 'bold', offset: 0, length: 6 },
+      { type: 'expandable_blockquote', offset: 7, length: 7 },
+    ]);
+  });
+});
+
 describe('any answer', () => {
   const anyText = fc.string({ unit: 'grapheme', maxLength: 300 });
   const anyLine = fc.oneof(
@@ -48,6 +75,7 @@ describe('any answer', () => {
   const anyReply = fc.record({
     group: fc.array(anyLine, { maxLength: 40 }).map((lines) => lines.join('\n')),
     notes: fc.array(fc.record({ who: anyText, text: anyLine }), { maxLength: 30 }),
+    why: fc.array(anyLine, { maxLength: 20 }),
   });
 
   test('is drawn within the limits, with whole characters and entities inside their text', () => {
