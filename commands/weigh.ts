@@ -14,7 +14,7 @@ import { recordJar, recordWord } from '#house/witness.ts';
 import { type DryAbout, dryPhrase, stalePhrase, standPhrase } from '#words/dry-phrases.ts';
 import { batchNamed, flag } from '#words/parts.ts';
 import { sayG, sayNumber } from '#words/say.ts';
-import { humidityPercent, oneTray, vouchWords, weightsOrWitness } from '#words/weigh-parts.ts';
+import { humidityPercent, oneTray, piecesCold, vouchWords, weightsOrWitness } from '#words/weigh-parts.ts';
 import { pastMoment } from '#words/when.ts';
 
 /** What was recorded of a batch, and how it stands by that. */
@@ -36,7 +36,8 @@ interface Outcome {
 export default command({
   name: 'weigh',
   alsoCalled: ['weighed', 'check'],
-  usage: '/weigh <batch> <weights> [gross] · /weigh <batch> tray 2 <weight> · /weigh <batch> humidity 24 %',
+  usage:
+    '/weigh <batch> <weights> [gross] · /weigh <batch> tray 2 <weight> · /weigh <batch> humidity 24 % · /weigh <batch> pieces crisp',
   summary: 'a check weight during drying: what changed, whether it is steady',
   examples: [
     '/weigh B4 214 209 212 205',
@@ -44,6 +45,7 @@ export default command({
     '/weigh B4 840 g',
     '/weigh B4 726 721 724 717 g gross at 13:30',
     '/weigh B4 humidity 24 %',
+    '/weigh B4 pieces cold',
   ],
   help: [
     'One weight for each tray, or one for the whole batch. Every weighing is kept with its time.',
@@ -58,13 +60,14 @@ export default command({
     batch: batchNamed('drying'),
     humidity: humidityPercent,
     words: vouchWords,
+    piecesAreCold: piecesCold,
     tray: oneTray,
     gross: flag('gross'),
     at: pastMoment,
     weights: weightsOrWitness,
     trays: flag('trays', 'tray'),
   },
-  run: ({ batch: no, humidity, words, tray, gross, at, weights }, house) => {
+  run: ({ batch: no, humidity, words, piecesAreCold, tray, gross, at, weights }, house) => {
     const batch = loadedBatch(house, no);
     const atMs = at ?? house.nowMs;
     if (atMs < batch.loadedAtMs) {
@@ -74,13 +77,14 @@ export default command({
       );
     }
     const isSealed = isSealedFrom(house, no);
-    if (words !== undefined || humidity !== undefined) {
-      if (weights.length > 0 || (words !== undefined && humidity !== undefined))
+    const witnesses = [words, humidity, piecesAreCold].filter((one) => one !== undefined).length;
+    if (witnesses > 0) {
+      if (weights.length > 0 || witnesses > 1)
         throw new Refusal(
           'one-at-a-time',
-          'Weights, a hygrometer and a word: one at a time, each with its own message.',
+          'Weights, a hygrometer, opened pieces and a word: one at a time, each with its own message.',
         );
-      return heard(house, batch, isSealed, humidity, words, atMs);
+      return heard(house, batch, isSealed, { humidity, words, piecesAreCold }, atMs);
     }
     if (isSealed) return weighRest(house, batch, weights, tray, atMs);
     const weighed = weighedTrays(batch, weights, tray, gross === true, house.settings).map((one) => ({
@@ -183,6 +187,7 @@ function said({
               label: `Sealed ${usualPouches} x ${pouchG} g`,
               request: `/seal ${usualPouches} x ${pouchG} g B${about.no}`,
             },
+            { label: 'A piece is cold', request: `/weigh B${about.no} pieces cold` },
             { label: 'Chart', request: `/chart B${about.no}` },
           ],
           buttonsForAll: true,
@@ -195,13 +200,19 @@ function said({
 /** Pouches that are proposed of a batch. Chosen. */
 const usualPouches = 6;
 
-/** A hygrometer in a jar, or a grown-up's word. */
+/** One of what may be said beside the scale. */
+interface Told {
+  readonly humidity: number | undefined;
+  readonly words: string | undefined;
+  readonly piecesAreCold: boolean | undefined;
+}
+
+/** A hygrometer in a jar, opened pieces, or a grown-up's word. */
 function heard(
   house: House,
   batch: Batch,
   isSealed: boolean,
-  humidity: number | undefined,
-  words: string | undefined,
+  { humidity, words, piecesAreCold }: Told,
   atMs: number,
 ): Outcome {
   if (isSealed)
@@ -210,16 +221,21 @@ function heard(
       `Pouches of B${batch.no} are sealed: what is said of it now no longer speaks of them. /undo takes the sealing back.`,
     );
   if (humidity !== undefined) recordJar(house, batch, humidity, atMs);
+  else if (piecesAreCold !== undefined) house.batches.pieces(batch.id, house.member.id, atMs, piecesAreCold);
   else recordWord(house, batch, words!);
   const now = batchNumbered(house, batch.no);
-  const what =
-    humidity === undefined
-      ? `${house.member.name}'s word recorded: "${words!}"`
-      : `the jar shows ${sayNumber(humidity)} %: ${gradeWords(humidity)}`;
-  const did =
-    humidity === undefined
-      ? `vouched for B${batch.no}: ${words!}`
-      : `read the jar of B${batch.no}: ${sayNumber(humidity)} %`;
+  const [what, did] =
+    humidity !== undefined
+      ? [
+          `the jar shows ${sayNumber(humidity)} %: ${gradeWords(humidity)}`,
+          `read the jar of B${batch.no}: ${sayNumber(humidity)} %`,
+        ]
+      : piecesAreCold !== undefined
+        ? [
+            `opened pieces are ${piecesAreCold ? 'cold or soft' : 'crisp'} inside`,
+            `opened pieces of B${batch.no}: ${piecesAreCold ? 'cold' : 'crisp'}`,
+          ]
+        : [`${house.member.name}'s word recorded: "${words!}"`, `vouched for B${batch.no}: ${words!}`];
   return standing(house, now, factsOfBatch(house, now), {
     recorded: `B${batch.no}, ${batch.recipe.name}: ${what}.`,
     recordedWhy: [],

@@ -63,9 +63,13 @@ export function isWet({ lowFraction, stillThereFraction }: WaterLeft): boolean {
   return lowFraction > oxygenFreeMostMoistureFraction || stillThereFraction > mostStillThereFraction;
 }
 
-/** What else than the scale was said of a batch: a hygrometer in a closed jar with the food, or a person's word. */
+/**
+ * What else than the scale was said of a batch: a hygrometer in a closed jar with the food, pieces that were broken open,
+ * or a person's word.
+ */
 export type Witness =
   | { readonly atMs: number; readonly by: string; readonly humidityPercent: number }
+  | { readonly atMs: number; readonly by: string; readonly isCold: boolean }
   | { readonly atMs: number; readonly by: string; readonly words: string };
 
 /** Up to this a jar is crisp-dry. Common practice, no source. */
@@ -97,6 +101,7 @@ export type DryVerdict =
   | { readonly is: 'dry'; readonly vouched: Vouched | null }
   | { readonly is: 'not dry'; readonly because: 'not steady'; readonly steadiness: Steadiness }
   | { readonly is: 'not dry'; readonly because: 'damp jar'; readonly humidityPercent: number }
+  | { readonly is: 'not dry'; readonly because: 'cold inside'; readonly atMs: number; readonly by: string }
   | {
       readonly is: 'not dry';
       readonly because: 'wet by balance';
@@ -112,8 +117,8 @@ const mostVouchedFraction = 0.15;
 type Heard = Exclude<DryVerdict, { readonly because: 'not steady' }>;
 
 /**
- * What the balance, the jar and people say of a batch whose weight is steady. A damp jar and the balance can each
- * refuse it. Against the balance stand only a recipe line or pot weight put right, which change the balance itself, or
+ * What the balance, the jar, opened pieces and people say of a batch whose weight is steady. A damp jar, a cold piece and
+ * the balance can each refuse it. Against the balance stand only a recipe line or pot weight put right, which change the balance itself, or
  * both a dry jar and a grown-up's word given after it, and these only where most of the water is gone: a jar with
  * frozen food reads dry. It holds for sealed pouches too: a line mended later can refuse what was sealed.
  * @param witnesses in order of time; those from before the last weighing do not count
@@ -124,6 +129,8 @@ export function heard(
   witnesses: readonly Witness[] = [],
   weighedAtMs: number | null = null,
 ): Heard {
+  const cold = coldInside(witnesses, weighedAtMs ?? 0);
+  if (cold) return { is: 'not dry', because: 'cold inside', atMs: cold.atMs, by: cold.by };
   const { jar, word } = since(witnesses, weighedAtMs ?? 0);
   if (jar && gradeOfJar(jar.humidityPercent) === 'damp')
     return { is: 'not dry', because: 'damp jar', humidityPercent: jar.humidityPercent };
@@ -148,6 +155,19 @@ export function dryVerdict(
   if (steadiness.is !== 'steady' || balance === undefined)
     return { is: 'not dry', because: 'not steady', steadiness };
   return heard(balance, witnesses, weighedAtMs);
+}
+
+/** Ice inside a piece takes at least so much more drying. Common practice, no source. */
+export const coldLastsHours = 2;
+
+/**
+ * The last that was said of opened pieces, where it was cold: it holds until pieces were crisp, or until a weighing
+ * after so much more drying.
+ */
+function coldInside(witnesses: readonly Witness[], weighedAtMs: number) {
+  const last = witnesses.findLast((one) => 'isCold' in one);
+  const isOver = last !== undefined && weighedAtMs - last.atMs >= coldLastsHours * 3_600_000;
+  return last && 'isCold' in last && last.isCold && !isOver ? last : undefined;
 }
 
 /** The last reading since the last weighing, and the last word given with it or after it. */

@@ -174,9 +174,11 @@ export const isDry = question({
             ? 'by the recipe too much of it is still water'
             : verdict.because === 'damp jar'
               ? 'the jar was too damp'
-              : steady.is === 'not yet' && steady.why === 'one weighing'
-                ? 'it takes two weighings that agree'
-                : 'its weight is not steady';
+              : verdict.because === 'cold inside'
+                ? 'a piece was cold inside'
+                : steady.is === 'not yet' && steady.why === 'one weighing'
+                  ? 'it takes two weighings that agree'
+                  : 'its weight is not steady';
         lines.push(
           `${head} not shown to be dry, ${why}; ${weight}. In the dryer for ${hours} h.`,
           ...aheadLines(house, dryingAhead(house, batch, facts)),

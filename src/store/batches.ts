@@ -23,10 +23,18 @@ interface WitnessRow {
   by: string;
   humidityPercent: number | null;
   words: string | null;
+  isCold: 0 | 1 | null;
 }
 
-const asWitness = ({ atMs, by, humidityPercent, words }: WitnessRow): Witness =>
-  humidityPercent === null ? { atMs, by, words: words! } : { atMs, by, humidityPercent };
+const asWitness = ({ atMs, by, humidityPercent, words, isCold }: WitnessRow): Witness =>
+  isCold !== null
+    ? { atMs, by, isCold: isCold === 1 }
+    : humidityPercent === null
+      ? { atMs, by, words: words! }
+      : { atMs, by, humidityPercent };
+
+const inTime = (rows: readonly WitnessRow[]): Witness[] =>
+  rows.toSorted((a, b) => a.atMs - b.atMs).map(asWitness);
 
 /** Batches with their trays and every weighing. */
 export function batchStore(db: Db) {
@@ -55,11 +63,20 @@ export function batchStore(db: Db) {
     `SELECT batch, tray_no AS trayNo, at_ms AS atMs, net_g AS netG FROM weighing WHERE batch IN (${inStock})
      ORDER BY batch, at_ms, id`,
   );
-  const witnessOf = `SELECT batch, at_ms AS atMs, member.name AS by, humidity_percent AS humidityPercent, words
+  const witnessOf = `SELECT batch, at_ms AS atMs, member.name AS by, humidity_percent AS humidityPercent, words, NULL AS isCold
     FROM witness JOIN member ON member.id = witness.member`;
+  const piecesOf = `SELECT batch, at_ms AS atMs, member.name AS by, NULL AS humidityPercent, NULL AS words, is_cold AS isCold
+    FROM opened_pieces JOIN member ON member.id = opened_pieces.member`;
   const witnesses = db.prepare(`${witnessOf} WHERE batch = ? ORDER BY at_ms, witness.id`);
+  const pieces = db.prepare(`${piecesOf} WHERE batch = ? ORDER BY at_ms, opened_pieces.id`);
   const stockedWitnesses = db.prepare(
     `${witnessOf} WHERE batch IN (${inStock}) ORDER BY batch, at_ms, witness.id`,
+  );
+  const stockedPieces = db.prepare(
+    `${piecesOf} WHERE batch IN (${inStock}) ORDER BY batch, at_ms, opened_pieces.id`,
+  );
+  const insertPieces = db.prepare(
+    'INSERT INTO opened_pieces (household, batch, at_ms, member, is_cold) VALUES (:household, :batch, :atMs, :member, :isCold)',
   );
   const insertWitness = db.prepare(
     `INSERT INTO witness (household, batch, at_ms, member, humidity_percent, words)
@@ -128,7 +145,7 @@ export function batchStore(db: Db) {
       recipe: recipeOf(row.recipe),
       trays: trays.all(row.id) as Tray[],
       weighings: weighings.all(row.id) as Weighing[],
-      witnesses: (witnesses.all(row.id) as WitnessRow[]).map(asWitness),
+      witnesses: inTime([...witnesses.all(row.id), ...pieces.all(row.id)] as WitnessRow[]),
       events: events.all(row.id) as DryerEvent[],
       rest: rest.all(row.id) as RestEvent[],
       mix: null,
@@ -158,7 +175,10 @@ export function batchStore(db: Db) {
           stockedWeighings.all(household) as (Weighing & { batch: number })[],
           (row) => row.batch,
         );
-        const witnessesOf = groupBy(stockedWitnesses.all(household) as WitnessRow[], (row) => row.batch);
+        const witnessesOf = groupBy(
+          [...stockedWitnesses.all(household), ...stockedPieces.all(household)] as WitnessRow[],
+          (row) => row.batch,
+        );
         const restOfBatch = groupBy(
           stockedRest.all(household) as (RestEvent & { batch: number })[],
           (row) => row.batch,
@@ -178,7 +198,7 @@ export function batchStore(db: Db) {
             weighings: weighingsOf.get(row.id) ?? [],
             events: eventsOfBatch.get(row.id) ?? [],
             rest: restOfBatch.get(row.id) ?? [],
-            witnesses: (witnessesOf.get(row.id) ?? []).map(asWitness),
+            witnesses: inTime(witnessesOf.get(row.id) ?? []),
             mix: null,
           };
         });
@@ -243,6 +263,9 @@ export function batchStore(db: Db) {
           humidityPercent: 'humidityPercent' in said ? said.humidityPercent : null,
           words: 'words' in said ? said.words : null,
         }),
+      /** Notes what opened pieces were like. */
+      pieces: (batch: number, member: number, atMs: number, isCold: boolean): void =>
+        void insertPieces.run({ household, batch, member, atMs, isCold: isCold ? 1 : 0 }),
       /** Notes what happened to it in the dryer. */
       dryer: (batch: number, event: DryerEvent): void => void insertEvent.run({ household, batch, ...event }),
       /** Notes what happened to the part that is not sealed. */

@@ -9,6 +9,7 @@ export const recordTables = [
   'weighing',
   'witness',
   'dryer_event',
+  'opened_pieces',
   'rest',
   'mix_part',
   'pouch',

@@ -1,4 +1,5 @@
 import { dryerWords } from '#words/dryer-parts.ts';
+import { coldWords, crispWords, pieceWords } from '#words/weigh-parts.ts';
 import { momentOf } from './amounts.ts';
 import { type Reader, holdOf, people, scoreOf } from './hold.ts';
 
@@ -43,6 +44,35 @@ export const dryer: Reader = (look) => {
         ? []
         : look.said.all.flatMap(({ plain }, i) => (place.split(' ').includes(plain) ? [i] : []))),
       ...look.at('again', 'go', 'down', 'up', 'freeze', 'from', 'since', 'till', 'until', 'between', 'to'),
+    ]),
+    holds: holdOf(look),
+  };
+};
+
+/** 'The thickest piece is still cold inside', 'all pieces of B4 are crisp'. */
+export const pieces: Reader = (look) => {
+  const at = (words: readonly string[]) =>
+    look.said.all.flatMap(({ plain }, i) => (words.includes(plain) ? [i] : []));
+  const [found, cold, crisp] = [at(pieceWords), at(coldWords), at(crispWords)];
+  const [batch] = look.said.batches;
+  if (found.length === 0 || cold.length + crisp.length === 0 || look.said.codes.length > 0) return undefined;
+  const { drying } = look.names;
+  const which = batch
+    ? `B${batch.batch}`
+    : (look.mealTyped() ?? (drying.length === 1 ? `B${drying[0]}` : ''));
+  return {
+    means: 'weigh',
+    words: `${which} pieces ${cold.length > 0 ? 'cold' : 'crisp'}`.trim(),
+    score: scoreOf(4, batch !== undefined && 1),
+    left: look.leftBy([
+      ...found,
+      ...cold,
+      ...crisp,
+      ...people(look),
+      ...look.said.batches.map((one) => one.at),
+      ...look.said.meals.flatMap((one) => one.at),
+      ...at(['thickest', 'biggest', 'largest', 'one', 'is', 'are', 'in']),
+      ...look.at('thick', 'big', 'large', 'open', 'break', 'still', 'all', 'some', 'feel', 'find'),
     ]),
     holds: holdOf(look),
   };

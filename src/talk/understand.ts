@@ -46,7 +46,7 @@ const readers: readonly Reader[] = [
   asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters,
   asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
   ...asksTopics.topical,
-  dryerTold.dryer,
+  dryerTold.dryer, dryerTold.pieces,
 ]; // prettier-ignore
 
 /** What a question takes off a reading that would record. Chosen: an answer wins where there is one. */

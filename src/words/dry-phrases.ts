@@ -1,5 +1,11 @@
 import { oxygenFreeMostMoistureFraction } from '#core/balance.ts';
-import { type DryVerdict, type Vouched, dampJarPercent, dryJarPercent } from '#core/dry-verdict.ts';
+import {
+  type DryVerdict,
+  type Vouched,
+  coldLastsHours,
+  dampJarPercent,
+  dryJarPercent,
+} from '#core/dry-verdict.ts';
 import type { Compared, Steadiness } from '#core/dryness.ts';
 import type { Freshness } from '#core/rest.ts';
 import type { Settings } from '#core/settings.ts';
@@ -71,6 +77,10 @@ export function dryPhrase(
     case 'damp jar':
       return [
         `NOT DRY: the hygrometer in the jar showed ${sayNumber(verdict.humidityPercent)} %, and over ${dampJarPercent} % food is damp. Dry it on and weigh again.`,
+      ];
+    case 'cold inside':
+      return [
+        `NOT DRY: a piece was cold or soft inside (${verdict.by}, ${sayMoment(verdict.atMs, settings.zone)}), and that is ice. Dry it on for ${coldLastsHours} h or more, weigh it and open pieces again.`,
       ];
     case 'wet by balance':
       return wetByBalance(verdict, about);

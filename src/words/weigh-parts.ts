@@ -37,9 +37,57 @@ export const humidityPercent = optional(
   }),
 );
 
+export const coldWords = ['cold', 'soft', 'wet', 'icy', 'ice', 'frozen', 'damp', 'moist', 'cool', 'spongy'];
+export const crispWords = ['crisp', 'crispy', 'dry', 'crunchy', 'brittle', 'warm', 'hard'];
+export const pieceWords = [
+  'piece',
+  'pieces',
+  'centre',
+  'center',
+  'middle',
+  'core',
+  'inside',
+  'chunk',
+  'chunks',
+];
+
+/** 'pieces cold', 'the thickest piece is soft inside', 'all pieces crisp': whether ice is left in what was opened. */
+export const piecesCold = optional(
+  part<boolean>('what opened pieces were like, such as pieces cold', (reading) => {
+    const has = (words: readonly string[]) =>
+      [...reading.left()].filter((i) => words.includes(reading.all[i]!.plain));
+    const pieces = has(pieceWords);
+    const [cold, crisp] = [has(coldWords), has(crispWords)];
+    if (pieces.length === 0 || cold.length + crisp.length === 0) return undefined;
+    reading.take(...pieces, ...cold, ...crisp);
+    reading.takeWords(
+      'thickest',
+      'thick',
+      'biggest',
+      'largest',
+      'all',
+      'some',
+      'still',
+      'opened',
+      'broken',
+      'and',
+      'is',
+      'are',
+      'was',
+      'were',
+      'in',
+      'of',
+    );
+    // One cold piece is enough.
+    return cold.length > 0;
+  }),
+);
+
 /** Weights as ever; none where a hygrometer or a word is told instead. */
 export const weightsOrWitness = part<number[]>(trayWeights.like, (reading, names) => {
-  const isWitness = reading.all.some(({ plain }) => [...jarWords, ...vouchers].includes(plain));
+  const isWitness = reading.all.some(({ plain }) =>
+    [...jarWords, ...vouchers, ...pieceWords].includes(plain),
+  );
   return trayWeights.read(reading, names) ?? (isWitness ? [] : undefined);
 });
 

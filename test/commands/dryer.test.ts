@@ -117,3 +117,52 @@ describe('in a sentence', () => {
     expect(house.dump()).toBe(before);
   });
 });
+
+describe('opened pieces', () => {
+  const steady = () => {
+    const house = drying();
+    house.at(26);
+    house.say('/weigh B1 275 g');
+    house.at(2);
+    house.say('/weigh B1 275 g');
+    return house;
+  };
+
+  test('a cold one refuses what two weights show, until more drying and another look', () => {
+    const house = steady();
+    expect(house.press(2)).toMatch(
+      /^B1, Carrot mash: opened pieces are cold or soft inside\. NOT DRY\.\nNOT DRY: a piece was cold or soft inside \(Ana, Fri 2 Apr 12:00\)/,
+    );
+    expect(house.say('/seal 2 x 100 g B1')).toContain('B1 is not shown to be dry');
+    house.at(1);
+    expect(house.say('/weigh B1 275 g')).toContain('NOT DRY');
+    house.at(1);
+    expect(house.say('/weigh B1 274 g')).toContain('Steady.');
+  });
+
+  test('crisp ones settle it at once, and prove nothing by themselves', () => {
+    const house = steady();
+    house.say('/weigh B1 pieces cold');
+    expect(house.say('/weigh B1 all pieces crisp')).toContain('opened pieces are crisp inside. Steady.');
+    const wet = drying();
+    wet.at(8);
+    wet.say('/weigh B1 800 g');
+    expect(wet.say('/weigh B1 pieces crisp')).toContain('Not steady yet');
+  });
+
+  test.each([
+    'the thickest piece is still cold',
+    'the middle of B1 is frozen',
+    'some pieces are crisp, one is cold',
+  ])('%s', (typed) => {
+    const house = steady();
+    expect(house.say(typed, 'Ana', { addressed: true })).toContain('opened pieces are cold or soft inside');
+  });
+
+  test.each(['is the thickest piece cold?', 'the pieces are not cold'])('%s records nothing', (typed) => {
+    const house = steady();
+    const before = house.dump();
+    house.say(typed, 'Ana', { addressed: true });
+    expect(house.dump()).toBe(before);
+  });
+});

@@ -29,6 +29,7 @@ const landed: Readonly<Record<string, string>> = {
   '0016-soak-ratings.sql': '718b1e071b041f6c1bc3a88b24c6b981bc95dc6478be6e156b33f34412313792',
   '0017-absorbers.sql': '5bc2402e24c29614b71e643f4e9827a28ad9a7461b93eab6cc49f2f0c3f57de8',
   '0018-slot-rules.sql': 'd5a3ef92697ee62f8975e57020f716560f24b77d4705227904e6847fe236c525',
+  '0019-pieces.sql': 'a217a9ace2c27db35b3879149ee9d8327c09b3a161172b904bc59cac3d4663e5',
 };
 const migrationsFolder = new URL('../../src/store/migrations/', import.meta.url);
 const migrationFiles = readdirSync(migrationsFolder).sort();
