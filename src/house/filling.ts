@@ -8,6 +8,7 @@ import type { PouchGroup } from '#words/parts.ts';
 import { correctionFor } from './corrections.ts';
 import type { House } from './house.ts';
 import { sayCode } from '#words/say.ts';
+import { Refusal } from '#core/refusal.ts';
 
 /** How the pouches are sealed, whatever goes in. */
 export interface How {
@@ -33,7 +34,10 @@ export interface Filled {
   readonly measuredOn: string | null;
 }
 
-/** How it is sealed: what was said of the pouch, else what the household has told. */
+/**
+ * How it is sealed: what was said of the pouch, else what the household has told.
+ * @throws Refusal 'no-size' for a jar of which nobody knows how much it holds
+ */
 export function howSealed(
   asked: {
     readonly at: number | undefined;
@@ -49,6 +53,11 @@ export function howSealed(
   // 'jar' alone is the jar that the house knows.
   const known =
     named ?? settings.pouchKinds.find((kind) => isRigid(kind.material) && kind.material === asked.material);
+  if (isRigid(asked.material ?? null) && !asked.pouch && !known)
+    throw new Refusal(
+      'no-size',
+      'I read a jar or tin, but not how much it holds: jar 1 l. /house jar 1 l keeps it.',
+    );
   const usual = settings.pouch;
   const size = asked.pouch ?? known ?? usual;
   const material =

@@ -49,7 +49,11 @@ export function absorbersTold(reading: Reading, names: Names): AbsorbersTold | u
     const token = reading.all[i]!;
     return token.is === 'quantity' && ['ml', 'l'].includes(token.unit.symbol);
   });
-  const counted = new Map(withUnit.map((i) => [i, countOf(reading, i)]));
+  // '10 x 300': the second is a size though no unit stands behind it.
+  const sized = [...reading.left()].filter(
+    (i) => reading.all[i]!.is === 'number' && ['x', '×'].includes(reading.at(i - 1)?.plain ?? ''),
+  );
+  const counted = new Map([...withUnit, ...sized].map((i) => [i, countOf(reading, i)]));
   const indexes = [...reading.left()].filter((i) => withUnit.includes(i) || reading.all[i]!.is === 'number');
   if (indexes.length === 0) return undefined;
   reading.settleNumbers(indexes);

@@ -13,6 +13,8 @@ interface Size {
   readonly from: number;
   readonly sides: readonly [string, string];
   readonly unit: string | undefined;
+  /** Where its words end. */
+  readonly to: number;
   readonly values: readonly [number, number];
 }
 
@@ -23,7 +25,9 @@ function sizesIn(reading: Reading): Size[] {
     if (b?.is !== 'number' && b?.is !== 'quantity') return [];
     if (mark === undefined || !['x', '×', 'by'].includes(mark.plain)) return [];
     const unit = b.is === 'quantity' ? b.unitTyped : a.is === 'quantity' ? a.unitTyped : undefined;
-    return [{ from: i, sides: [String(a.value), String(b.value)], unit, values: [a.value, b.value] }];
+    return [
+      { from: i, sides: [String(a.value), String(b.value)], unit, to: i + 2, values: [a.value, b.value] },
+    ];
   });
 }
 
@@ -55,7 +59,15 @@ function askSize(reading: Reading): void {
     another === undefined
       ? `I read ${only.sides.join(' x ')}, but not of what. Which is meant?`
       : 'Which is the usual pouch? The other gets a name of its own: /house pouch small 15 x 20 cm.',
-    options.map((label) => ({ label, request: `pouch ${label}` })),
+    options.map((label) => ({
+      label,
+      request:
+        another === undefined
+          ? reading.rewritten([
+              { from: reading.all[only.from]!.from, to: reading.all[only.to]!.to, into: label },
+            ])
+          : `pouch ${label}`,
+    })),
   );
 }
 

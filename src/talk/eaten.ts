@@ -162,6 +162,8 @@ const foundWords =
 export const finding: Reader = (look) => {
   if (look.said.codes.length === 0 || !foundWords.test(look.folded) || look.has(...idea('throw')))
     return undefined;
+  // 'Split M3-1 between two' shares it.
+  if (look.says(/ split .*(?:between|among|for|into|in (?:two|three|\d)) /)) return undefined;
   const mass = look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === 'mass')?.typed;
   const word = foundWords.exec(look.folded)![0].trim();
   const plain = /^(?:hold|held|holding|firm)/.test(word)

@@ -2,6 +2,7 @@ import type { Names } from '#words/parts.ts';
 import type { Token } from '#words/tokens.ts';
 import { weekdayNamed } from '#words/weekday.ts';
 import { type Said, takeApart } from './pieces.ts';
+import { sayCode } from '#words/say.ts';
 
 /** Words that turn to what was said before. */
 const lead =
@@ -57,7 +58,7 @@ const figuresOf = ({ all }: Said) =>
 function codesPut(before: Said, now: Said, wrong: Said | undefined): Span | undefined {
   const [first] = now.codes;
   if (!first) return undefined;
-  const into = now.codes.map(({ code }) => `B${code.batch}-${code.no}`).join(' ');
+  const into = now.codes.map(({ code }) => sayCode(code)).join(' ');
   const old = wrong?.codes[0]?.code;
   const same = before.codes.filter(({ code }) => code.batch === old?.batch && code.no === old.no);
   if (old) return same[0] && spanOf(before.all, [same[0].at], into);

@@ -12,11 +12,12 @@ export const mixing: Reader = (look) => {
   ]);
   const joined = all.some(({ plain }) => plain === '+' || plain === 'plus');
   const isMixed = named.size > 0 && codes.length === 0 && (masses > 1 || joined);
-  if (!isMixed || (named.size < 2 && !joined && !look.has('mix', 'with'))) return undefined;
+  const isPut = look.has('mix', 'with', 'put', 'fill', 'add', 'combine', 'stir');
+  if (!isMixed || (named.size < 2 && !joined && !isPut)) return undefined;
   // 'Bag' is a deed, and a thing behind its number.
   const seals = look.at(...idea('seal')).filter((i) => all[i - 1]?.is !== 'number');
   const mixes = look.at('mix', 'combine', 'fill', 'make', 'put', 'add', 'stir');
-  const isPouch = look.has('pouch', 'bag') || seals.length > 0;
+  const isPouch = look.has('pouch', 'bag', 'jar', 'tin') || seals.length > 0;
   if (seals.length + mixes.length === 0 || !isPouch) return undefined;
   const moment = momentOf(look);
   const drop = new Set([...seals, ...mixes, ...people(look), ...moment.at]);
@@ -30,7 +31,12 @@ export const mixing: Reader = (look) => {
   return {
     means: 'seal',
     words: `${look.without(drop)}${moment.words === '' ? '' : ` at ${moment.words}`}`,
-    score: scoreOf(seals.length > 0 ? 4 : 3, batches.length > 0 && 1, 3),
+    score: scoreOf(
+      seals.length > 0 ? 4 : 3,
+      batches.length > 0 && 1,
+      look.has('pouch', 'bag', 'jar', 'tin') && 1,
+      3,
+    ),
     left: [],
     holds: holdOf(look),
   };

@@ -2,6 +2,7 @@ import { fold } from '#words/near.ts';
 import type { Names } from '#words/parts.ts';
 import { quoted } from './look.ts';
 import { takeApart } from './pieces.ts';
+import { sayCode } from '#words/say.ts';
 
 /** What may be asked about a thing that a message names: the request and how the button calls it. */
 export interface Near {
@@ -21,14 +22,17 @@ export function nearThings(text: string, names: Names): Near[] {
   const { codes, batches, meals, people, trips } = takeApart(text, names);
   const [code] = codes;
   if (code) {
-    const typed = `B${code.code.batch}-${code.code.no}`;
+    const typed = sayCode(code.code);
     return [
       { label: `Card of ${typed}`, request: `/pouch ${typed}` },
       { label: `Water for ${typed}`, request: `/water ${typed}` },
     ];
   }
   const [batch] = batches;
-  if (batch) return [{ label: `Card of B${batch.batch}`, request: `/pouch B${batch.batch}` }];
+  if (batch) {
+    const typed = `${batch.isMixed ? 'M' : 'B'}${batch.batch}`;
+    return [{ label: `Card of ${typed}`, request: `/pouch ${typed}` }];
+  }
   const [meal] = meals;
   if (meal && meal.names.length === 1) {
     const [name] = meal.names;

@@ -23,7 +23,7 @@ export interface Said {
   readonly lemmas: readonly string[];
   readonly mood: Mood;
   readonly codes: readonly { readonly code: PouchCode; readonly at: number }[];
-  readonly batches: readonly { readonly batch: number; readonly at: number }[];
+  readonly batches: readonly { readonly batch: number; readonly isMixed: boolean; readonly at: number }[];
   readonly meals: readonly Mentioned[];
   readonly people: readonly Mentioned[];
   readonly trips: readonly Mentioned[];
@@ -188,7 +188,9 @@ export function takeApart(typed: string, names: Names): Said {
     lemmas,
     mood: moodOf(text, all, (i) => spoken.has(i) || all[i]?.is === 'pouch' || all[i]?.is === 'batch'),
     codes: all.flatMap((token, at) => (token.is === 'pouch' ? [{ code: codeIn(token), at }] : [])),
-    batches: all.flatMap((token, at) => (token.is === 'batch' ? [{ batch: token.batch, at }] : [])),
+    batches: all.flatMap((token, at) =>
+      token.is === 'batch' ? [{ batch: token.batch, isMixed: token.isMixed, at }] : [],
+    ),
     meals,
     people,
     trips,

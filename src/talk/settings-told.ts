@@ -47,7 +47,7 @@ const settings: readonly SettingCue[] = [
   },
   {
     name: 'storage',
-    cue: / (?:storage|cellar|pantry|cupboard|store|store ?room|basement|shelf) /,
+    cue: / (?:storage|cellar|pantry|cupboard|store|store ?room|basement|shelf|freezer|fridge) | (?:keep|kept|stored?) (?:them|it|all|everything|the pouches|our pouches|pouches) .*(?:at|in) /,
     value: (look) => behindWords(look, /-?\d+(?:[.,]\d+)?\s*(?:°|º|degrees?|deg)?\s*[cf]?\b/iu),
   },
   {
@@ -135,7 +135,7 @@ function dryerText(look: Look): string | undefined {
 
 /** Words by which settings are spoken of; they account for themselves. */
 const settingWords =
-  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved stay wrong should different gusset pack opened open today yesterday left ml cc temperature'.split(
+  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved stay wrong should different gusset pack opened open freezer fridge pouches them today yesterday left ml cc temperature'.split(
     ' ',
   );
 

@@ -5,7 +5,9 @@ import { peopleText, shown, thing, volumeOrMass } from './shown.ts';
 /** 'How much water for the oats', 'water B2-1 but we are at 2400 m', 'how long do I let the curry stand'. */
 export const water: Reader = (look) => {
   const what = thing(look);
-  const isWater = look.has('water', 'pour', 'rehydrate', 'hydrate');
+  const isShared =
+    look.said.codes.length > 0 && look.says(/ (?:split|share|divide) .*(?:between|among|for|into) /);
+  const isWater = look.has('water', 'pour', 'rehydrate', 'hydrate') || isShared;
   const isSoak =
     look.has('soak', 'steep') ||
     look.says(/ (?:boiling|soaking|waiting|standing) time /) ||
@@ -27,12 +29,17 @@ export const water: Reader = (look) => {
     )?.[1];
   const many = pouches === undefined || look.codes() !== '' ? '' : ` ${pouches} pouches`;
   const isHow = look.says(/ how (?:much|many) /);
+  const isMay = look.says(/ (?:can|could|may|does|do|is|will|would|what|without) /);
   const isAll =
     look.codes() === '' && what.startsWith('"') && look.says(/ all (?:of )?(?:the|our|those|these) /);
   const isCold = look.says(/ (?:cold|lukewarm|stream|tap|unboiled|not boiling|without boiling) /) && isWater;
   return shown(
-    isCold && !isHow ? 'coldwater' : (isSoak && !isWater) || (isLong && what !== '') ? 'soak' : 'water',
-    `${dry === undefined ? '' : `${dry} `}${isAll ? 'all ' : ''}${what}${many}${many === '' ? peopleText(look) : ''}${altitude === undefined ? '' : ` at ${altitude}`}${isCold && isHow ? ' cold' : ''}${sharersText(look)}`,
+    isCold && !isHow && isMay
+      ? 'coldwater'
+      : (isSoak && !isWater) || (isLong && what !== '')
+        ? 'soak'
+        : 'water',
+    `${dry === undefined ? '' : `${dry} `}${isAll ? 'all ' : ''}${what}${many}${many === '' ? peopleText(look) : ''}${altitude === undefined ? '' : ` at ${altitude}`}${isCold && (isHow || !isMay) ? ' cold' : ''}${sharersText(look)}`,
     2 + (what === '' ? 0 : 2) + (isMuch ? 1 : 0) + (isCold ? 1 : 0),
   );
 };
@@ -127,8 +134,9 @@ export const picks: Reader = (look) => {
   const verbs = look.has('pick', 'choose', 'select', 'suggest', 'propose');
   const plans = look.says(/ (?:plan|menu)(?:s)? /) && !look.says(/ (?:planning date|plan to) /);
   const isKeep =
-    look.says(/ keep (?:it|that|this|the (?:plan|picks|menu|pouches)|these|those)/) ||
-    look.says(/ (?:plan|picks) (?:is|are|looks?) (?:good|fine|great)(?:,)? keep /);
+    look.says(
+      / keep (?:it|that|this|the (?:plan|picks|menu|pouches)|these|those)(?! (?:in|at|on|under|near|where|cold|cool|frozen|dry)\b)/,
+    ) || look.says(/ (?:plan|picks) (?:is|are|looks?) (?:good|fine|great)(?:,)? keep /);
   if (isKeep)
     return {
       means: 'pick',

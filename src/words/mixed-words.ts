@@ -3,11 +3,14 @@ import type { Batch, Mix } from '#core/records.ts';
 import type { Settings } from '#core/settings.ts';
 import { sayBatch, sayG, sayList } from './say.ts';
 
+/** 'Couscous, dry' as a pouch has room for it. */
+const shortly = (called: string): string => called.split(',')[0]!;
+
 /** What is in one pouch of a mixture: '76 g Lentil pot (B3), 72 g Rice (B4) and 15 g nonfat dry milk'. */
 export function mixHolds({ parts, goods }: Mix, units: Settings['units']): string {
   return sayList([
     ...parts.map(({ batch, meal, eachG }) => `${sayG(eachG, units)} ${meal} (B${batch})`),
-    ...goods.map(({ called, grams }) => `${sayG(grams ?? 0, units)} ${called}`),
+    ...goods.map(({ called, grams }) => `${sayG(grams ?? 0, units)} ${shortly(called)}`),
   ]);
 }
 
@@ -23,7 +26,7 @@ export function mixWater(batch: Pick<Batch, 'no' | 'mix'>, mix: Mix, units: Sett
 export function noWaterFor({ goods }: Mix): string {
   return goods.length === 0
     ? ''
-    : ` None is reckoned for ${sayList(goods.map(({ called }) => called))}: pour on as it thickens, then /rate it.`;
+    : ` None is reckoned for ${sayList(goods.map(({ called }) => shortly(called)))}: pour on as it thickens, then /rate it.`;
 }
 
 /** Longest name that fits on a pouch. */
@@ -31,7 +34,7 @@ const longestName = 60;
 
 /** What a mixture is called: its meals, then what came with them. */
 export function mixName(meals: readonly string[], goods: readonly string[]): string {
-  const all = [...new Set([...meals, ...goods])];
+  const all = [...new Set([...meals, ...goods.map(shortly)])];
   for (let shown = all.length; shown > 1; shown--) {
     const rest = all.length - shown;
     const name = [...all.slice(0, shown), ...(rest > 0 ? [`${rest} more`] : [])].join(' + ');

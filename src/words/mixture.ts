@@ -23,23 +23,25 @@ const joins = new Set(['+', '&', 'plus', 'and', 'with']);
 /** The free tokens between two joins. */
 interface Piece {
   readonly at: readonly number[];
+  /** A plus stands before it: it goes in, amount or not. */
+  readonly isAdded: boolean;
 }
 
 function piecesOf(reading: Reading): { pieces: Piece[]; joints: number[] } {
-  const pieces: number[][] = [[]];
+  const pieces: { at: number[]; isAdded: boolean }[] = [{ at: [], isAdded: false }];
   const joints: number[] = [];
   for (const index of reading.left()) {
     if (isJoin(reading, index)) {
       joints.push(index);
-      pieces.push([]);
-    } else pieces.at(-1)!.push(index);
+      pieces.push({ at: [], isAdded: ['+', 'plus'].includes(reading.all[index]!.plain) });
+    } else pieces.at(-1)!.at.push(index);
   }
   const isSaying = (index: number) => {
     const { plain, is } = reading.all[index]!;
     return is !== 'number' && !around.has(plain) && !(is === 'word' && isFiller(plain));
   };
   // A number alone counts the pouches.
-  return { pieces: pieces.filter((at) => at.some(isSaying)).map((at) => ({ at })), joints };
+  return { pieces: pieces.filter(({ at }) => at.some(isSaying)), joints };
 }
 
 /** A comma joins only what begins with an amount or a batch. */
@@ -59,8 +61,7 @@ const namesThing = (reading: Reading, at: readonly number[]): boolean =>
   });
 
 /** What stands in one piece. */
-interface Source {
-  readonly at: readonly number[];
+interface Source extends Piece {
   readonly count: { readonly value: number; readonly index: number } | undefined;
   readonly eachG: number | null;
   /** The batch's number; undefined for what comes from the cupboard. */
@@ -77,7 +78,7 @@ export const mixtureTold = part<MixtureTold>('what goes into each pouch', (readi
   // '4 x 95 g and 2 x 140 g of B4' are pouches of one batch: only what names a thing of its own is one.
   if (pieces.filter(({ at }) => namesThing(reading, at)).length < 2) return undefined;
   const view = reading.without([]);
-  const sources = pieces.map(({ at }) => sourceOf(view, at, names));
+  const sources = pieces.map((piece) => sourceOf(view, piece, names));
   const named = sources.filter((source) => source.batch !== undefined || isCupboard(reading, source));
   if (named.length < 2) return undefined;
   const bare = sources.find((source) => !named.includes(source));
@@ -92,7 +93,7 @@ export const mixtureTold = part<MixtureTold>('what goes into each pouch', (readi
   return told;
 });
 
-function sourceOf(view: Reading, at: readonly number[], names: Names): Source {
+function sourceOf(view: Reading, { at, isAdded }: Piece, names: Names): Source {
   const others = [...view.left()].filter((index) => !at.includes(index));
   const alone = view.without(others);
   const [mass] = quantities(alone, 'mass');
@@ -100,7 +101,7 @@ function sourceOf(view: Reading, at: readonly number[], names: Names): Source {
   const hidden = [mass?.index, count?.index].filter((index) => index !== undefined);
   const quoted = at.some((index) => view.all[index]!.is === 'quoted');
   const batch = quoted ? undefined : batchIn(view, at, view.without([...others, ...hidden]), names);
-  return { at, count, eachG: mass?.value ?? null, batch };
+  return { at, isAdded, count, eachG: mass?.value ?? null, batch };
 }
 
 /** The whole number in front of a weight: '4 x 76 g', '4 pouches of 76 g', '4 pouches: 76 g'. */
@@ -115,12 +116,12 @@ function countBefore(reading: Reading, mass: number): Source['count'] {
   return undefined;
 }
 
-/** Something with a weight or a number of its own that is no batch: '15 g milk powder', '1 oil sachet'. */
-function isCupboard(reading: Reading, { at, batch }: Source): boolean {
+/** Something that is no batch, with a weight or a number of its own or behind a plus: '15 g milk powder', '1 oil sachet'. */
+function isCupboard(reading: Reading, { at, batch, isAdded }: Source): boolean {
   if (batch !== undefined) return false;
   const tokens = at.map((index) => reading.all[index]!);
   return (
-    tokens.some(({ is }) => is === 'quantity' || is === 'number') &&
+    (isAdded || tokens.some(({ is }) => is === 'quantity' || is === 'number')) &&
     tokens.some(
       ({ is, plain }) => is === 'quoted' || (is === 'word' && !around.has(plain) && !isFiller(plain)),
     )

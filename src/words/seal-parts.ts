@@ -18,6 +18,10 @@ const ofBatch = batchNamed('any');
  */
 export const fillTold = part<FillTold>(`${ofBatch.like} and ${pouchGroups.like}`, (reading, names) => {
   const mixture = mixtureTold.read(reading, names);
+  // 'B1 40 g + B1 10 g' is one batch after all.
+  const [only, another] = mixture?.parts ?? [];
+  if (mixture && only && !another && mixture.goods.length === 0)
+    return { is: 'one', batch: only.batch, groups: [{ count: mixture.count, eachDryG: only.eachG }] };
   if (mixture) return { is: 'mixed', mixture };
   const batch = ofBatch.read(reading, names);
   const groups = pouchGroups.read(reading, names);

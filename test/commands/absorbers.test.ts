@@ -28,6 +28,7 @@ describe('several sizes in one pouch', () => {
 describe('packs counted, and counted down', () => {
   test.each([
     ['/house absorbers 20 x 300 ml', '300 ml: 20 counted'],
+    ['/house absorbers 20 x 300', '300 ml: 20 counted'],
     ['/house absorbers 50 of 300 ml opened today', '300 ml: 50 counted, bag opened 2027-04-03'],
     ['/house absorbers 300 ml: 17 left', '300 ml: 17 counted'],
     ['/house absorbers 300 ml opened yesterday', '300 ml, bag opened 2027-04-02'],

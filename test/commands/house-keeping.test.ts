@@ -97,6 +97,11 @@ describe('what is in stock follows', () => {
     house.say('/undo');
     expect(house.say('/stock')).toContain('best by Mar 2029: B1-1 and B1-2');
   });
+  test.each(['we keep the pouches in the freezer at -18', 'we store them at -18 degrees'])('%s', (typed) => {
+    const house = openSeason();
+    expect(house.say(typed)).toContain('Noted: storage -18 °C.');
+    expect(house.db.prepare('SELECT count(*) FROM promise').pluck().get()).toBe(0);
+  });
   test('the same temperature again moves nothing', () => {
     expect(openSeason().say('/house storage 20 C')).toBe('Noted: storage 20 °C.');
   });

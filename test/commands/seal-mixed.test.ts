@@ -163,3 +163,23 @@ test('a word that may be a meal or food of the cupboard is asked about', () => {
   );
   expect(house.press(1)).toContain('Sealed M5-1: 15 g Barley soup + Lentil pot');
 });
+
+test('two weights of one batch are one batch', () => {
+  expect(withFreshRests().say('/seal 1 x 20 g B1 + 20 g B1')).toContain('Sealed B1-3: 40 g Barley soup.');
+});
+
+test.each([
+  ['/seal 2 x 20 g B4 + tortilla', 'not how many grams each pouch holds'],
+  ['/seal 1 x 10 g B1 jar', 'not how much it holds'],
+])('%s is refused', (typed, says) => {
+  const house = withFreshRests();
+  const before = house.dump();
+  expect(house.say(typed)).toContain(says);
+  expect(house.dump()).toBe(before);
+});
+
+test('put into a bag, with commas', () => {
+  expect(
+    withFreshRests().say('I put 40 g lentil pot, 15 g couscous and 5 g milk powder into a bag'),
+  ).toContain('Sealed M5-1: 60 g Lentil pot + couscous + nonfat dry milk.');
+});

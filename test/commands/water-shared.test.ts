@@ -90,6 +90,7 @@ describe('cold', () => {
     ['/water B4-2 cold soak 20 C', 'Cold, at 20 °C: about 1 h 25 min'],
     ['/water lentil pot for 1 in cold water', 'of cold water, up to'],
     ['how much cold water for B4-2?', 'Cold, at 10 °C'],
+    ['water for B4-2 in cold water', 'Cold, at 10 °C'],
   ])('%s', (typed, says) => {
     const answer = openSeason().say(typed);
     expect(answer).toContain(says);
@@ -124,6 +125,12 @@ describe("several eaters' mugs", () => {
       expect(openSeason().say(typed)).toMatch(/Into mugs, by portions: Ana .*; Ben .*; Noa .*; Rosa /);
     },
   );
+  test('split between two is shared, and no seal came open', () => {
+    const house = openSeason();
+    const before = house.dump();
+    expect(house.say('split B4-2 between Ana and Noa')).toContain('Into mugs, by portions: Ana 59 g dry');
+    expect(house.dump()).toBe(before);
+  });
   test('law: the shares are the pouch', () => {
     const portions = fc.array(fc.integer({ min: 2, max: 40 }), { minLength: 2, maxLength: 4 });
     fc.assert(
