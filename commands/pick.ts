@@ -1,5 +1,6 @@
 import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
+import { changeLines } from '#cards/change-words.ts';
 import { fedHead, shortLines } from '#cards/fed-words.ts';
 import { ungranted } from '#cards/wish-words.ts';
 import { pickLines, reasonLines, whyWords } from '#cards/pick-words.ts';
@@ -183,6 +184,7 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
     ...reasonLines(short, question, eaters, fed, result),
     ...mendLines(house, fed),
     ...ungranted(house, question, result),
+    ...(state === 'kept' ? [] : changeLines(question, result, eaters)),
     ...sumInShort(house, trip, sums),
   ];
   return {

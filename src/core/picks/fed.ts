@@ -13,9 +13,12 @@ export interface DayFed {
   readonly unknown: readonly string[];
   /** Slots at which there is nothing to carry the meal. */
   readonly missed: readonly string[];
-  /** Below nine tenths of the floor by the whole difference to it, kcal; 0: fed, as far as known. */
+  /** The whole difference to the floor, kcal, where it is more than a tenth of it and than 100; 0: fed, as far as known. */
   readonly shortKcal: number;
 }
+
+/** Less is no shortage of a day: a fifth of a serving. Chosen. */
+const leastShortKcal = 100;
 
 /** kcal that each eater gets at a slot, dish by dish; null where it is not known. */
 export function eatenAt(
@@ -89,7 +92,7 @@ export function fedByDay(problem: PicksProblem, plan: PicksPlan): DayFed[] {
         kcal,
         unknown,
         missed,
-        shortKcal: floorKcal !== null && short > floorKcal / 10 + 1e-6 ? short : 0,
+        shortKcal: floorKcal !== null && short > Math.max(leastShortKcal, floorKcal / 10) + 1e-6 ? short : 0,
       };
     });
   });
