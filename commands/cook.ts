@@ -1,5 +1,6 @@
 import { DateTime } from 'luxon';
 import { planned } from '#chat/command.ts';
+import { fedByDay } from '#core/picks/fed.ts';
 import { cookingPlan } from '#house/cooking.ts';
 import { tripProblem } from '#house/trip-problem.ts';
 import { sayDayOf, saySlot, tripMeant } from '#house/trips.ts';
@@ -26,13 +27,26 @@ export default planned({
     const { trip } = question;
     const plan = cookingPlan(house, question, result);
     const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
-    return { trip, plan, today, eaters: house.eaters.all(), limitKnown: house.settings.loadLimitG !== null };
+    const shortKcal = fedByDay(question.problem, result).reduce((sum, one) => sum + one.shortKcal, 0);
+    return {
+      trip,
+      plan,
+      shortKcal,
+      today,
+      eaters: house.eaters.all(),
+      limitKnown: house.settings.loadLimitG !== null,
+    };
   },
-  say: ({ trip, plan, today, eaters, limitKnown }) => {
+  say: ({ trip, plan, shortKcal, today, eaters, limitKnown }) => {
     const name = (id: number) => eaters.find((eater) => eater.id === id)?.name ?? '?';
     const slotName = (id: number) => saySlot(trip.slots.find((slot) => slot.id === id)!);
     if (plan.cook.length === 0 && plan.nobodyCan.length === 0)
-      return { group: `Stock covers ${trip.place}: nothing has to be cooked. /pick shows the pouches.` };
+      return {
+        group:
+          shortKcal > 0
+            ? `Stock covers ${trip.place} but for ${Math.round(shortKcal / 10) * 10} kcal: too little to cook for, so take something to nibble. /pick shows who is short.`
+            : `Stock covers ${trip.place}: nothing has to be cooked. /pick shows the pouches.`,
+      };
     const lines = [`To cook for ${trip.place}:`];
     for (const one of plan.cook) {
       const made = sayNumber(one.recipe.servings * one.factor);

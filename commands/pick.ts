@@ -10,6 +10,7 @@ import { mendLines } from '#house/mending.ts';
 import { servedBy } from '#house/served.ts';
 import { dayNotes, sumInShort, sumLines, tripSums } from '#house/trip-sums.ts';
 import { sayDayOf, tripMeant } from '#house/trips.ts';
+import { digestOf } from '#core/picks/digest.ts';
 import { fedByDay } from '#core/picks/fed.ts';
 import type { LevelName, PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import { type PouchReason, shortages } from '#core/picks/why.ts';
@@ -47,9 +48,12 @@ export default planned({
     codes: optional(pouchCodes),
     trip: optional(tripName),
   },
-  look: ({ keep, trip: place, codes, why }, house): { question: TripProblem; code: string | undefined } => {
+  look: (
+    { trip: place, codes, why },
+    house,
+  ): { question: TripProblem; code: string | undefined; known: PicksResult | undefined } => {
     const trip = tripMeant(house, place);
-    const question = toBeKept(tripProblem(house, trip), keep);
+    const question = tripProblem(house, trip);
     if (question.problem.slots.length === 0)
       throw new Refusal('nobody', `Nobody is at any meal of ${trip.place} yet: /trip ${trip.place} for all`);
     if (codes && !why)
@@ -60,10 +64,13 @@ export default planned({
     const code = codes?.[0] && sayCode(codes[0]);
     if (why && code === undefined)
       throw new Refusal('no-pouch', 'I read "why", but not which pouch, such as B4-2.');
-    return { question, code };
+    // The same question has the same answer: what was shown is what is kept.
+    const shown = house.trips.shown(trip.id);
+    const known = shown?.asked === digestOf(question.problem) ? shown.result : undefined;
+    return { question, code, known };
   },
-  work: async ({ question, code }, { picks }): Promise<Worked> => {
-    const result = await picks.solvePicks(question.problem);
+  work: async ({ question, code, known }, { picks }): Promise<Worked> => {
+    const result = known ?? (await picks.solvePicks(question.problem));
     const opened = result.slots.some((slot) =>
       slot.dishes.some((dish) => code !== undefined && dish.pouches.includes(code)),
     );
@@ -75,7 +82,7 @@ export default planned({
   },
   keep: ({ question, result, why }, asked, house) => {
     const { trip } = question;
-    const now = toBeKept(tripProblem(house, tripMeant(house, trip.place)), asked.keep);
+    const now = tripProblem(house, tripMeant(house, trip.place));
     if (JSON.stringify(now.problem) !== JSON.stringify(question.problem)) {
       throw new Refusal(
         'changed',
@@ -101,9 +108,9 @@ export default planned({
       );
     }
     const before = house.trips.shown(trip.id);
-    const shown = JSON.stringify(plan);
-    house.trips.show(trip.id, shown, house.nowMs);
-    const changed = asked.keep === true && before !== undefined && before !== shown;
+    house.trips.show(trip.id, digestOf(question.problem), result, house.nowMs);
+    const isOther = before && JSON.stringify(before.result.slots) !== JSON.stringify(result.slots);
+    const changed = asked.keep === true && isOther === true;
     const kept = asked.keep === true && !changed ? hold(house, question, plan) : undefined;
     return {
       ...told(house, question, result, changed ? 'changed' : kept ? 'kept' : 'shown'),
@@ -122,17 +129,6 @@ export default planned({
       : {}),
   }),
 });
-
-/**
- * Whoever says keep means what was shown: it holds as firmly as what is kept already, so that of two choices that are
- * as good the other is not taken instead.
- */
-const toBeKept = (question: TripProblem, keep: true | undefined): TripProblem => {
-  const { before } = question.problem;
-  return keep && before
-    ? { ...question, problem: { ...question.problem, before: { ...before, was: 'kept' } } }
-    : question;
-};
 
 /** Holds the pouches for their slots; earlier promises of this trip that are not packed make way. */
 function hold(house: House, { trip, pouches }: TripProblem, plan: PicksPlan): string {

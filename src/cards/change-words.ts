@@ -30,6 +30,6 @@ export function changeLines(
     return `${saySlot(slot)} ${those[0]!.text}, for ${sayList(those.map(({ who }) => who))}`;
   });
   const told = alike.slice(0, mostTold).join('; ');
-  const more = alike.length > mostTold ? `; and ${`${alike.length - mostTold} more`}` : '';
+  const more = alike.length > mostTold ? `; and ${alike.length - mostTold} more` : '';
   return [`Changed from what is kept: ${told}${more}.`];
 }

@@ -23,9 +23,10 @@ export function pickLines(
     if (pick.dishes.length + (pick.beside?.length ?? 0) === 0) return `${saySlot(slot)}: nothing.`;
     const pouches = (codes: readonly string[]) => `${sayCodes(codes.map(readCode))}${marked(codes)}`;
     const whom = (keys: readonly string[]) =>
-      keys.length === slot.eaters.length && keys.length > 2
-        ? 'all'
-        : sayList(keys.map((key) => nameOfKey(key, eaters)));
+      whomWords(
+        keys.map((key) => nameOfKey(key, eaters)),
+        slot.eaters.map((id) => nameOfKey(String(id), eaters)),
+      );
     const said = pick.dishes.map(
       (dish) =>
         `${dishes.get(dish.meal)?.name ?? dish.meal} ${pouches(dish.pouches)} for ${whom(dish.eaters)}${helpingWords(question, pick.slot, dish)}`,
@@ -40,6 +41,13 @@ export function pickLines(
 }
 
 const waterOf = (ml: number) => (ml > 0 ? `Water ${sayMl(ml)}` : 'Nothing to boil');
+
+/** 'All', 'all but Cleo', or the names: whichever is short. */
+function whomWords(names: readonly string[], there: readonly string[]): string {
+  const without = there.filter((name) => !names.includes(name));
+  if (without.length === 0 && there.length > 2) return 'all';
+  return without.length <= 2 && names.length > 4 ? `all but ${sayList(without)}` : sayList(names);
+}
 
 const nameOfKey = (key: string, eaters: readonly Eater[]): string =>
   eaters.find((eater) => eater.id === Number(key))?.name ?? '?';
@@ -143,7 +151,12 @@ function whyShort(shortage: Shortage, question: TripProblem, eaters: readonly Ea
     }
     case 'for other meals': {
       const meal = mealAt(question, shortage.slot);
-      return `nothing that is clear is for ${meal}; "${dishes.get(reason.meals[0]!)?.name ?? reason.meals[0]!} is for ${meal} too" would change that`;
+      const [other] = reason.meals;
+      const mend =
+        other === undefined
+          ? ''
+          : `; "${dishes.get(other)?.name ?? other} is for ${meal} too" would change that`;
+      return `nothing that is clear is for ${meal}${mend}`;
     }
     case 'not wanted':
       return `${sayList(reason.meals.map((m) => dishes.get(m)?.name ?? m))} is not to be there, as was said`;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Code, Effort, HeldPouch, Slot, SlotMeal, Trip, Wish } from '#core/records.ts';
-import type { Seat } from '#core/picks/problem.ts';
+import type { PicksResult, Seat } from '#core/picks/problem.ts';
 import type { Db } from './db.ts';
 
 type TripRow = Omit<Trip, 'slots' | 'efforts' | 'fromSnow' | 'isOver'> & { fromSnow: 0 | 1; isOver: 0 | 1 };
@@ -19,6 +19,9 @@ const Shown = z.object({
     }),
   ),
 });
+
+/** A plan with the print of the question it answers. */
+const Answered = z.object({ asked: z.string(), result: z.custom<PicksResult>() });
 
 const seatsOf = ({ slots }: z.infer<typeof Shown>): Seat[] =>
   slots.flatMap(({ slot, dishes, unfed }) => [
@@ -188,16 +191,26 @@ export function tripStore(db: Db) {
     releaseOne: (id: number): void => void releaseOne.run(household, id),
     pack: (id: number, packed: boolean): void => void pack.run(packed ? 1 : 0, household, id),
     came: (id: number, what: HeldPouch['came']): void => void come.run(what, household, id),
-    /** Keeps the picks that people were shown; any JSON text. */
-    show: (trip: number, picksJson: string, atMs: number): void =>
-      void show.run({ trip, household, picksJson, atMs }),
+    /** Keeps the picks that people were shown, with the print of the question they answer. */
+    show: (trip: number, asked: string, result: PicksResult, atMs: number): void =>
+      void show.run({
+        trip,
+        household,
+        picksJson: JSON.stringify({ slots: result.slots, asked, result }),
+        atMs,
+      }),
     /** Who was to eat what in the picks last shown; undefined when none were. */
     seatsShown: (trip: number): Seat[] | undefined => {
       const json = shown.get(household, trip) as string | undefined;
       const plan = json === undefined ? undefined : Shown.safeParse(JSON.parse(json));
       return plan?.success ? seatsOf(plan.data) : undefined;
     },
-    shown: (trip: number): string | undefined => shown.get(household, trip) as string | undefined,
+    /** The picks last shown, and the print of their question. */
+    shown: (trip: number): z.infer<typeof Answered> | undefined => {
+      const json = shown.get(household, trip) as string | undefined;
+      const answered = json === undefined ? undefined : Answered.safeParse(JSON.parse(json));
+      return answered?.success ? answered.data : undefined;
+    },
   });
 }
 

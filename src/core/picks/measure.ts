@@ -173,11 +173,15 @@ function measureEaters(grid: Grid, eat: Int16Array, vector: number[]): void {
       if (m < 0) continue;
       times[m]! += 1;
       if (times[m]! > grid.often) vector[at.variety]! += 1;
-      for (const i of grid.earlier[s]![e]!) {
+      const earlier = grid.earlier[s]![e]!;
+      for (const i of earlier) {
         if (eat[i * eaters + e] !== m) continue;
         vector[at.variety]! += 1;
         break;
       }
+      // Two meals running are worse than the same again tomorrow.
+      const last = earlier.at(-1);
+      if (last !== undefined && eat[last * eaters + e] === m) vector[at.variety]! += 1;
       sodium[grid.slotDayPlace[s]!]! += grid.sodium[s]![e]![m]!;
       energy[grid.slotDayPlace[s]!]! += grid.energy[s]![e]![m]!;
     }

@@ -140,7 +140,7 @@ export const levelNames = [
   'moved', // eater-slots that are not as they were kept
   'waste', // whole servings left over beyond what is tolerated
   'expiring', // twentieths that will keep two months at most after the trip and stay at home
-  'variety', // repeats within a day and a slot, a meal beyond a third of the days, dishes beyond one at a table
+  'variety', // repeats within a day and a slot, twice at two meals running; a meal beyond a third of the days, dishes beyond one at a table
   'changes', // eater-slots that are not as they were shown
   'sodium and energy', // thousandths of a day's limit or need
   'exact waste', // twentieths of a serving

@@ -1,6 +1,15 @@
 import { type Chance, seeded } from './chance.ts';
 import type { Grid } from './grid.ts';
-import { compareVectors, copyState, measure, overwrite, roomForWaste, unfed, type State } from './measure.ts';
+import {
+  classCost,
+  compareVectors,
+  copyState,
+  measure,
+  overwrite,
+  roomForWaste,
+  unfed,
+  type State,
+} from './measure.ts';
 import type { KeptBack } from './offer.ts';
 import { at } from './problem.ts';
 import type { SlotSolver } from './slot.ts';
@@ -78,7 +87,19 @@ export function search(
     };
   };
 
+  const alike = slots > 1 ? alikeSlots(grid) : [];
   for (let round = 0; round < count && !done(vector); round += 1) {
+    if (round % 4 === 2 && alike.length > 0) {
+      // Two meals that change places whole: no pouch more, and perhaps nothing twice running.
+      const [a, b] = alike[chance.below(alike.length)]!;
+      swapSlots(state, a, b, eaters, classes);
+      const next = isPossible(grid, state, a, b) ? measure(grid, state) : undefined;
+      if (next && compareVectors(next, vector) <= 0) {
+        vector = next;
+        for (const s of [a, b]) copySlot(kept, state, s, eaters, classes);
+      } else for (const s of [a, b]) copySlot(state, kept, s, eaters, classes);
+      continue;
+    }
     const out = new Set<number>();
     const size = Math.min(slots, 2 + chance.below(3));
     const first = round % 3 === 0 ? chance.below(slots) : sore();
@@ -115,6 +136,44 @@ export function search(
   }
   overwrite(state, kept);
   return { state, vector };
+}
+
+/** Pairs of slots with the same company, whose meals may change places; none where somebody's day is limited. */
+function alikeSlots(grid: Grid): [number, number][] {
+  const pairs: [number, number][] = [];
+  grid.slotEaters.forEach((eaters, a) => {
+    if (eaters.length === 0 || eaters.some((e) => grid.hardLimitMg[e]! < Infinity)) return;
+    for (let b = a + 1; b < grid.slotKeys.length; b += 1)
+      if (grid.slotEaters[b]!.join() === eaters.join()) pairs.push([a, b]);
+  });
+  return pairs;
+}
+
+function swapSlots(state: State, a: number, b: number, eaters: number, classes: number): void {
+  for (const [list, n] of [
+    [state.eat, eaters],
+    [state.open, classes],
+  ] as const)
+    // prettier-ignore
+    for (let i = 0; i < n; i += 1)
+      [list[a * n + i], list[b * n + i]] = [list[b * n + i]!, list[a * n + i]!];
+}
+
+/** Whether what two slots hold may be there: for such meals, with the same needs, and in date. */
+function isPossible(grid: Grid, state: State, a: number, b: number): boolean {
+  const [eaters, classes] = [grid.eaterKeys.length, grid.classes.length];
+  const fits = (s: number, was: number): boolean =>
+    grid.slotEaters[s]!.every((e) => {
+      const m = state.eat[s * eaters + e]!;
+      return m < 0 || (grid.may[s]![e]![m]! && grid.low[s]![e]![m] === grid.low[was]![e]![m]);
+    });
+  return (
+    fits(a, b) &&
+    fits(b, a) &&
+    grid.classes.every(
+      (cls, c) => !cls.dated || classCost(grid, cls, (s) => state.open[s * classes + c]!) !== undefined,
+    )
+  );
 }
 
 /** How coarsely what is short is looked at: from a small part of a step up to twice a step. */

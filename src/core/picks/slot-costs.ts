@@ -44,7 +44,7 @@ export function digits(grid: Grid, tables: readonly SlotTable[]): Digits {
   const dislike = people + 1;
   const wish = dislike * (people + 1);
   const variety = people + 1;
-  const expiring = variety * (1 + people * (slotsADay + 3) + parties);
+  const expiring = variety * (1 + people * (slotsADay + 5) + parties);
   return {
     dislike,
     wish,
@@ -135,6 +135,8 @@ function repeatsWith(
   let repeats = times[m]! + 1 > grid.often ? 1 : 0;
   if (times[m] === 0) return repeats;
   if (anyHas(eat, eaters, e, m, grid.earlier[s]![e]!, -1)) repeats += 1;
+  for (const next of [grid.earlier[s]![e]!.at(-1), grid.later[s]![e]![0]])
+    if (next !== undefined && eat[next * eaters + e] === m) repeats += 1;
   for (const j of grid.later[s]![e]!) {
     const again = eat[j * eaters + e] === m;
     if (again && !anyHas(eat, eaters, e, m, grid.earlier[j]![e]!, s)) repeats += 1;

@@ -17,7 +17,7 @@ export type Reason =
   /** No meal in stock is clear of the eater's list; `food` blocks most meals, null when nothing is recorded of it. */
   | { readonly is: 'nothing clear'; readonly food: string | null; readonly unknown: readonly string[] }
   | { readonly is: 'nothing in stock' }
-  /** What would be clear is for other meals of the day, or goes beside a meal and is none. */
+  /** What would be clear is for other meals of the day, or goes beside a meal and is none: those that are meals. */
   | { readonly is: 'for other meals'; readonly meals: readonly string[] }
   /** Somebody said that it is not to be there. */
   | { readonly is: 'not wanted'; readonly meals: readonly string[] }
@@ -95,7 +95,9 @@ function reasonFor(problem: PicksProblem, plan: PicksPlan, slot: Slot, eaterKey:
   if (![...stocked, ...promised.map((p) => p.lot)].some(forThis))
     return {
       is: 'for other meals',
-      meals: [...new Set(stocked.filter(suits).map((l) => l.meal))].sort(byText),
+      meals: [
+        ...new Set(stocked.filter((lot) => suits(lot) && isMeal(problem, lot.meal)).map((l) => l.meal)),
+      ].sort(byText),
     };
 
   const banned = (problem.banned ?? []).filter((b) => b.slot === slot.key && safeMeals.has(b.meal));
@@ -146,6 +148,11 @@ function reasonFor(problem: PicksProblem, plan: PicksPlan, slot: Slot, eaterKey:
   if (users.length === 0 || left.length > 0) return { is: 'too little left', leftTwentieths };
   return { is: 'used up', slots: users };
 }
+
+/** Whether a meal carries some meal of the day. */
+const isMeal = (problem: PicksProblem, meal: string): boolean =>
+  problem.uses?.find((use) => use.meal === meal)?.is.some((one) => one === 'main' || one === 'breakfast') ??
+  true;
 
 function nothingClear(
   problem: PicksProblem,

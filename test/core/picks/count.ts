@@ -168,6 +168,10 @@ export function countLevels(problem: PicksProblem, plan: PicksPlan): number[] {
       const before = own.slice(0, j).filter((s) => ate.get(`${s.key}/${eater.key}`) === meal);
       if (before.some((s) => slot.day === s.day || (slot.day === s.day + 1 && slot.order <= s.order)))
         variety += 1;
+      const last = own[j - 1];
+      const isNear =
+        last && (slot.day === last.day || (slot.day === last.day + 1 && slot.order <= last.order));
+      if (isNear && ate.get(`${last.key}/${eater.key}`) === meal) variety += 1;
       if (before.length >= third) variety += 1;
     });
     for (const day of days) {

@@ -176,6 +176,12 @@ function eaterRows(
     }
     for (const s of own) {
       levels[at.variety]!.push([1, `r${s}_${e}`]);
+      const last = grid.earlier[s]![e]!.at(-1);
+      if (last !== undefined) {
+        levels[at.variety]!.push([1, `t${s}_${e}`]);
+        for (const m of meals(s, e).filter((one) => has(last, one)))
+          row([[1, eatName(s, e, m)], [1, eatName(last, e, m)], [-1, `t${s}_${e}`]], '<=', 1); // prettier-ignore
+      }
       for (const i of grid.earlier[s]![e]!) {
         for (const m of meals(s, e)) {
           if (has(i, m))
