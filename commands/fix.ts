@@ -2,7 +2,7 @@ import { command } from '#chat/command.ts';
 import type { Batch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { batchNumbered, loadedBatch } from '#house/figures.ts';
-import { dryOf } from '#house/dryness.ts';
+import { dryOf, pouchesFrom } from '#house/dryness.ts';
 import type { House } from '#house/house.ts';
 import { stillThere, takeBack } from '#house/taking-back.ts';
 import { batchCode, optional, part, pouchCodes, quantities } from '#words/parts.ts';
@@ -126,10 +126,7 @@ function weightPutRight(house: House, no: number | undefined, { tray, wrongG: wa
     place,
     isG,
     dry: dryOf(house, now).is,
-    sealed: [
-      ...house.pouches.ofBatch(batch.no),
-      ...house.batches.mixesOf(batch.no).flatMap((mix) => house.pouches.ofBatch(mix)),
-    ],
+    sealed: pouchesFrom(house, batch.no),
     settings: house.settings,
   };
 }

@@ -128,7 +128,7 @@ export default command({
       `Write on ${codes.length > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
       ...(mix
         ? [
-            `${codes.length > 1 ? 'Each' : 'It'} holds ${mixHolds(mix, settings.units)}.${isServingsGuessed ? ' Servings are those of its largest part: "for 2" says how many it feeds.' : ''}`,
+            `${codes.length > 1 ? 'Each' : 'It'} holds ${mixHolds(mix, settings.units)}.${isServingsGuessed ? ` Counted as ${sayCount(Number(sayNumber(figures.servings)), 'serving')}, as its largest part; "for 2" says otherwise.` : ''}`,
           ]
         : []),
       eaten.isDry

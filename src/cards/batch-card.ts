@@ -6,7 +6,7 @@ import { batchNumbered, factsOfBatch } from '#house/figures.ts';
 import { aheadLines, dryingAhead } from '#house/forecast.ts';
 import { containsLines, rawCaution } from '#words/phrases.ts';
 import { dryPhrase } from '#words/dry-phrases.ts';
-import { dryOf, sealedOf } from '#house/dryness.ts';
+import { dryOf, pouchesFrom, sealedOf } from '#house/dryness.ts';
 import { dryAbout } from '#house/weighing.ts';
 import { restG } from '#core/rest.ts';
 import { mixHolds } from '#words/mixed-words.ts';
@@ -18,24 +18,24 @@ export function batchCard(house: House, no: number): string[] {
   const { settings } = house;
   if (batch.mix) return mixCard(house, batch, batch.mix, facts);
   const g = (value: number) => sayG(value, settings.units);
-  const pouches = house.pouches.ofBatch(no);
-  const mixed = house.batches.mixesOf(no).flatMap((mix) => house.pouches.ofBatch(mix));
+  const pouches = pouchesFrom(house, no);
   const sealedG = sealedOf(house, no).reduce((sum, one) => sum + one.dryG, 0);
   const dry =
     facts.dryG === null
       ? `not weighed dry yet${facts.expectedDryG === null ? '' : `, expected about ${g(facts.expectedDryG)}`}`
       : `${g(facts.dryG)} dry at ${sayMoment(facts.lastWeighedAtMs!, settings.zone)}`;
   const verdict = dryOf(house, batch, facts);
-  const isDrying =
-    pouches.length + mixed.length === 0 && verdict.is === 'not dry' && verdict.because === 'not steady';
+  const isDrying = pouches.length === 0 && verdict.is === 'not dry' && verdict.because === 'not steady';
   return [
     `B${no}: ${batch.recipe.name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, loaded ${sayDay(batch.loadedAtMs, settings.zone)}`,
     `${g(facts.wetG)} wet on ${sayCount(batch.trays.length, 'tray')}, ${dry}.`,
     ...dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings),
     ...(isDrying ? aheadLines(house, dryingAhead(house, batch, facts)) : []),
-    ...(pouches.length + mixed.length === 0
+    ...(pouches.length === 0
       ? ['Nothing of it is sealed yet.']
-      : [`Sealed: ${sayCodes([...pouches, ...mixed])}, ${g(sealedG)}${mixed.length > 0 ? ' of it' : ''}.`]),
+      : [
+          `Sealed: ${sayCodes(pouches)}, ${g(sealedG)}${pouches.some(({ isMixed }) => isMixed) ? ' of it' : ''}.`,
+        ]),
     ...(sealedG > 0 && facts.dryG !== null
       ? [`Unsealed: ${g(restG({ dryG: facts.dryG, sealed: sealedOf(house, no), rest: batch.rest }))}.`]
       : []),

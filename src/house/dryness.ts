@@ -43,6 +43,12 @@ export function sealedOf(house: House, no: number): PartlySealed['sealed'] {
   ];
 }
 
+/** The pouches that hold something of a batch, mixed ones too. */
+export const pouchesFrom = (house: House, no: number): Pouch[] => [
+  ...house.pouches.ofBatch(no),
+  ...house.batches.mixesOf(no).flatMap((mix) => house.pouches.ofBatch(mix)),
+];
+
 /** Whether something of a batch lies in a pouch, or did. */
 export const isSealedFrom = (house: House, no: number): boolean => sealedOf(house, no).length > 0;
 

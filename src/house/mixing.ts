@@ -95,7 +95,7 @@ function refuseDamp(house: House, goods: readonly RecipeLine[]): void {
   const reasons = goods.flatMap(({ called, ndb, state, question, typed }) => {
     const per100 = ndb === null ? undefined : composer(ndb);
     if (state !== 'weighed' || question !== null)
-      return [`"${typed}" is not understood: ${question ?? 'what is it?'}`];
+      return [`"${typed}" is not understood: ${(question ?? 'what is it').replace(/[.?]+$/u, '')}`];
     if (isDryGood(per100)) return [];
     return per100?.waterG == null
       ? [`nobody knows how much water is in ${called}`]

@@ -1,5 +1,5 @@
 import { restG } from '#core/rest.ts';
-import { partlySealed } from '#house/dryness.ts';
+import { partlySealed, pouchesFrom } from '#house/dryness.ts';
 import { factsOfBatch, loadedBatch } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { massG, optional } from '#words/parts.ts';
@@ -35,7 +35,7 @@ export const unsealed = question({
     const head = `B${batch.no}, ${batch.recipe.name}:`;
     if (dryG === null) return `${head} not weighed since it was loaded, so nothing can be sealed yet.`;
     const g = (value: number) => sayG(value, house.settings.units);
-    const sealed = house.pouches.ofBatch(batch.no);
+    const sealed = pouchesFrom(house, batch.no);
     const left = restG(partlySealed(house, batch, dryG));
     const inPouches = sealed.length === 0 ? 'nothing sealed yet' : `${sayCodes(sealed)} sealed`;
     const count = each === undefined || each <= 0 ? 0 : Math.floor((left + 0.5) / each);

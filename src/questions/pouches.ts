@@ -1,5 +1,5 @@
 import { steadinessOf } from '#core/meal.ts';
-import { dryOf, isSealedFrom } from '#house/dryness.ts';
+import { dryOf, isSealedFrom, pouchesFrom } from '#house/dryness.ts';
 import { batchNumbered, factsOfBatch, loadedBatch } from '#house/figures.ts';
 import { aheadLines, dryingAhead } from '#house/forecast.ts';
 import { flag, massG, optional } from '#words/parts.ts';
@@ -92,7 +92,7 @@ export const whatOf = question({
         buttons: [{ label: 'The whole card', request: `/pouch ${codes[0]}` }],
       };
     if (isOfBatch && !who) {
-      const sealed = house.pouches.ofBatch(batch.no)[0];
+      const sealed = pouchesFrom(house, batch.no)[0];
       const gone = house.pouches.ofBatch(batch.no).filter((pouch) => pouch.state !== 'stock');
       if (verb === 'used' || verb === 'discarded')
         return gone.length === 0
@@ -161,7 +161,7 @@ export const isDry = question({
         facts.dryG === null
           ? 'not weighed since loading'
           : `${g(facts.dryG)}${facts.expectedDryG === null ? '' : `, about ${g(facts.expectedDryG)} expected when dry`}`;
-      const sealed = house.pouches.ofBatch(batch.no);
+      const sealed = pouchesFrom(house, batch.no);
       if (sealed.length > 0) lines.push(`${head} sealed already, ${sayCodes(sealed)}.`);
       else if (verdict.is === 'dry') {
         lines.push(

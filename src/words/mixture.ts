@@ -96,12 +96,29 @@ export const mixtureTold = part<MixtureTold>('what goes into each pouch', (readi
 function sourceOf(view: Reading, { at, isAdded }: Piece, names: Names): Source {
   const others = [...view.left()].filter((index) => !at.includes(index));
   const alone = view.without(others);
-  const [mass] = quantities(alone, 'mass');
+  const weighed = quantities(alone, 'mass')[0];
+  const bare = weighed ? undefined : bareGrams(alone);
+  const mass = weighed ?? bare;
   const count = mass === undefined ? undefined : countBefore(alone, mass.index);
   const hidden = [mass?.index, count?.index].filter((index) => index !== undefined);
   const quoted = at.some((index) => view.all[index]!.is === 'quoted');
   const batch = quoted ? undefined : batchIn(view, at, view.without([...others, ...hidden]), names);
+  // What comes from the cupboard is read as an ingredient line, which knows its own amounts.
+  if (bare && batch === undefined) return { at, isAdded, count: undefined, eachG: null, batch };
+  if (bare) view.remarks.push(`${bare.value} taken as ${bare.value} g`);
   return { at, isAdded, count, eachG: mass?.value ?? null, batch };
+}
+
+/** '60 chilli': a number that is no count is grams. */
+function bareGrams(reading: Reading): { value: number; index: number } | undefined {
+  const index = [...reading.left()].findLast((i) => {
+    const next = reading.all[i + 1]?.plain ?? '';
+    return reading.all[i]!.is === 'number' && !/^(?:x|×|pouch|pouches|bags?)$/.test(next);
+  });
+  const token = index === undefined ? undefined : reading.all[index];
+  return index !== undefined && token?.is === 'number' && token.value >= 5
+    ? { value: token.value, index }
+    : undefined;
 }
 
 /** The whole number in front of a weight: '4 x 76 g', '4 pouches of 76 g', '4 pouches: 76 g'. */

@@ -34,6 +34,8 @@ test.each([
   ['/seal 40 g B1 with 30 g lentil pot', 'M5-1: 70 g'],
   ['/seal 2 pouches of 40 g B1 plus 30 g B4 each', 'M5-1 and M5-2: 70 g'],
   ['/seal 40 g B1 + 10 g B1 + 30 g B4', 'M5-1: 80 g'],
+  ['/seal 2 x 40 B1 + 30 B4', 'M5-1 and M5-2: 70 g'],
+  ['/seal 40 barley soup B1 and 30 lentil pot', 'M5-1: 70 g'],
   ['/seal 20 g B1 + 1 tbsp milk powder', 'M5-1: 24 g Barley soup + nonfat dry milk'],
 ])('%s', (typed, says) => {
   expect(withFreshRests().say(typed)).toContain(`Sealed ${says}`);
