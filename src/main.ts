@@ -1,6 +1,7 @@
 import { randomInt } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { DateTime } from 'luxon';
 import { arrival } from '#chat/admission.ts';
 import { answer, resume } from '#chat/answer.ts';
 import type { Answerer } from '#chat/answerer.ts';
@@ -66,6 +67,11 @@ async function start(): Promise<void> {
   if (config.telegramToken === null) {
     let fixedMs = config.fixedNowMs;
     const now = () => fixedMs ?? Date.now();
+    // The household of this terminal may have told another zone than the machine's.
+    const zoneHere = () => {
+      const household = house.stores.households.of('terminal', 'terminal');
+      return household === undefined ? zone : house.stores.of(household).settings.all().zone;
+    };
     const reminding = openReminding({ house: () => house, door: 'terminal', now, wake: () => undefined });
     await openTerminal({
       handle: (message) => answer(house, message),
@@ -74,7 +80,7 @@ async function start(): Promise<void> {
       due: reminding.look,
       clock: {
         now,
-        set: fixedMs === null ? null : (iso) => void (fixedMs = Date.parse(iso.replace(' ', 'T'))),
+        set: fixedMs === null ? null : (iso) => void (fixedMs = clockOf(iso, zoneHere())),
       },
       folder,
       input: process.stdin,
@@ -91,6 +97,10 @@ async function start(): Promise<void> {
   // Open connections and threads would hold the process for a while.
   process.exit(code);
 }
+
+/** A clock line such as '2027-04-02 20:00', read where the household lives. */
+const clockOf = (typed: string, zone: string): number =>
+  DateTime.fromISO(typed.replace(' ', 'T'), { zone }).toMillis();
 
 async function startTelegram(house: Answerer, db: Db, config: Config): Promise<number> {
   // The terminal needs nothing of Telegram, so it is read only here.

@@ -156,14 +156,9 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
       : undefined;
   const aside = best.command.records || isNamed(best) ? [] : leftAside(text, names, best.meaning);
   const main = chosen(best);
-  const said = [
-    main.remark,
-    ...(aside.length > 0 ? [`left aside: ${aside.map((one) => `"${one}"`).join(', ')}`] : []),
-  ];
-  const remarks = said.filter((one) => one !== undefined && one !== null);
   return {
     is: 'request',
-    main: remarks.length === 0 ? main : { ...main, remark: remarks.join('; ') },
+    main: aside.length === 0 ? main : { ...main, aside },
     also,
     offer: deed ? chosen(deed) : null,
   };

@@ -1,7 +1,8 @@
 import { whereItBroke } from '#core/fault.ts';
-import type { Choice, Message, Reply } from '#core/talk.ts';
+import type { Message, Reply } from '#core/talk.ts';
 import { address } from './address.ts';
 import { admission, choosesAgain, scanned } from './admission.ts';
+import { withOffers, withRemarks } from './beside.ts';
 import { type Carried, lookIn, open, record, refused } from './carry-out.ts';
 import { editedInto, offer, proposal, replacement } from './propose.ts';
 import { asButton, notUnderstood } from './not-understood.ts';
@@ -151,8 +152,7 @@ function handle(house: Answerer, message: Message): Reacted {
     );
     if (isPressed) stores.messages.settle(message, outcome, entry);
     else stores.messages.remember(message, outcome, entry);
-    const remarked =
-      main.remark === undefined ? reply : { ...reply, group: `${reply.group}\n(${main.remark})` };
+    const remarked = withRemarks(reply, main);
     return respond(withOffers(remarked, more, also.length > 0));
   };
   if (!isPressed && command.records && (main.holds !== null || main.left.length > 0)) {
@@ -178,16 +178,6 @@ function handle(house: Answerer, message: Message): Reacted {
     const button = offer(house, message, household!, { command, words: error.without });
     return button ? { ...carried, reply: { ...carried.reply, buttons: [button] } } : carried;
   }
-}
-
-/** Buttons for what a message says besides, or may mean. */
-function withOffers(reply: Reply, more: readonly Choice[], isSaid: boolean): Reply {
-  if (more.length === 0) return reply;
-  return {
-    ...reply,
-    group: isSaid ? `${reply.group}\nNot recorded yet: the rest of what you said.` : reply.group,
-    buttons: [...more, ...(reply.buttons ?? [])],
-  };
 }
 
 /** The first step of a planned request: what it needs is read now; the rest is done when its sums are. */

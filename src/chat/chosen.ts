@@ -11,6 +11,8 @@ export interface Chosen {
   readonly left: readonly string[];
   /** What was forgiven in the request's own name, to be shown. */
   readonly remark?: string;
+  /** What the answer leaves aside, as typed; said unless the answer names it after all. */
+  readonly aside?: readonly string[];
 }
 
 /** Which request a text makes. */

@@ -10,10 +10,12 @@ import { carryTogether } from './together.ts';
 /** Thrown to take back what was carried out only to see what it would record. */
 class Rehearsed extends Error {
   readonly did: string;
+  readonly reply: Reply | undefined;
 
-  constructor(did: string) {
+  constructor(did: string, reply?: Reply) {
     super('rehearsed');
     this.did = did;
+    this.reply = reply;
   }
 }
 
@@ -24,12 +26,20 @@ type Request = Pick<Chosen, 'command' | 'words'>;
  * @returns undefined for a request whose sums are long, or that records nothing
  * @throws Refusal, Ambiguous as the request itself
  */
-function rehearse(
+const rehearse = (
+  answerer: Answerer,
+  message: Message,
+  household: number,
+  request: Request,
+): string | undefined => rehearsed(answerer, message, household, request)?.did;
+
+/** The same with the answer that it would give. */
+function rehearsed(
   answerer: Answerer,
   message: Message,
   household: number,
   { command, words }: Request,
-): string | undefined {
+): Rehearsed | undefined {
   if (command.planned) return undefined;
   try {
     answerer.stores.together(() => {
@@ -37,10 +47,10 @@ function rehearse(
       const { reply } = record(answerer, message, command, opened, () =>
         command.answer(opened.asked, opened.house),
       );
-      throw new Rehearsed(reply.did ?? '');
+      throw new Rehearsed(reply.did ?? '', reply);
     });
   } catch (error) {
-    if (error instanceof Rehearsed) return error.did === '' ? undefined : error.did;
+    if (error instanceof Rehearsed) return error.did === '' ? undefined : error;
     throw error;
   }
   return undefined;
@@ -160,9 +170,9 @@ export function proposal(answerer: Answerer, message: Message, household: number
     .join(' ');
   // What is said not to be so is not one tap away.
   if (isTurnedRound(holds)) return { group: `Nothing is recorded. ${why}` };
-  let did: string | undefined;
+  let tried: Rehearsed | undefined;
   try {
-    did = rehearse(answerer, message, household, one);
+    tried = rehearsed(answerer, message, household, one);
   } catch (error) {
     if (error instanceof Ambiguous)
       return {
@@ -175,8 +185,20 @@ export function proposal(answerer: Answerer, message: Message, household: number
     if (!(error instanceof Refusal)) throw error;
     return { group: `Nothing is recorded. ${why} ${error.message}`.replace(/ +/g, ' ') };
   }
+  const did = tried?.did;
+  const shown = command.name === 'recipe' ? preview(tried?.reply) : '';
   return {
-    group: `Nothing is recorded yet. ${why}${did === undefined ? '' : `\nIf it is meant: ${did}.`}`,
+    group: `Nothing is recorded yet. ${why}${did === undefined ? '' : `\nIf it is meant: ${did}.`}${shown}`,
     buttons: [buttonFor(one, did)],
   };
+}
+
+/** Lines of a recipe that is shown before it is kept. Chosen: what a phone shows at once. */
+const mostShown = 12;
+
+/** A recipe as it would be kept, line by line. */
+function preview(reply: Reply | undefined): string {
+  if (!reply) return '';
+  const lines = [...reply.group.split('\n').slice(1), ...(reply.why ?? [])];
+  return `\n${lines.slice(0, mostShown).join('\n')}`;
 }

@@ -3,7 +3,8 @@ import { Refusal } from '#core/refusal.ts';
 import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { asRecord, resolver } from '#house/recipe-text.ts';
-import { becauseWords, mealsInStock, verdictOn } from '#house/verdicts.ts';
+import { containsLines } from '#words/phrases.ts';
+import { becauseWords, mealOfRecipe, mealsInStock, verdictOn } from '#house/verdicts.ts';
 import { flag, optional, part, restOfText } from '#words/parts.ts';
 import { sayCount, sayG, sayList } from '#words/say.ts';
 import { aboutParts, mealAbout } from './about.ts';
@@ -20,6 +21,23 @@ export const serves = question({
     const g = (value: number) => sayG(value / recipe.servings, house.settings.units);
     return {
       group: `${recipe.name}: ${sayCount(recipe.servings, 'serving', 'servings')} as written, ${g(finishedG)} wet each, ${g(totals.solidsG)} of it solids.`,
+      buttons: [{ label: 'Show the recipe', request: `/recipe ${recipe.name}` }],
+    };
+  },
+});
+
+export const whatsIn = question({
+  name: 'whatsin',
+  asked: ["what's in the soup?", 'how many carrots go into the soup?'],
+  takes: aboutParts,
+  answer: (asked, house) => {
+    const recipe = recipeNamed(house, mealAbout(house, asked));
+    const contents = mealOfRecipe(recipe, factsOfRecipe(house, recipe));
+    const contains = containsLines(factsOfRecipe(house, recipe));
+    return {
+      group: [`${contents.name}: ${recipe.lines.map((line) => line.typed).join('; ')}.`, ...contains].join(
+        '\n',
+      ),
       buttons: [{ label: 'Show the recipe', request: `/recipe ${recipe.name}` }],
     };
   },

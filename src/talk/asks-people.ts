@@ -104,7 +104,7 @@ export const ingredients: Reader = (look) => {
       / (?:what s|whats|what is|what goes|what went) (?:in|into) | ingredients? | (?:made (?:of|from|with)) | (?:show|see|give) .*recipe | recipe (?:of|for) | how (?:do|did) (?:we|you|i) (?:make|cook) /,
     )
   )
-    return ask('recipe', meal, 5);
+    return ask(look.says(/ recipe | how (?:do|did) /) ? 'recipe' : 'whatsin', meal, 5);
   return undefined;
 };
 

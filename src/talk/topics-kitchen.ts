@@ -12,14 +12,14 @@ export const kitchenTopics: readonly Topic[] = [
     score: 5,
   },
   {
-    means: 'recipe',
+    means: 'whatsin',
     cue: / (?:what|which ingredients|how much of what) .*(?:put|go|goes|going|belongs|need) (?:in|into|for) | how (?:is|are) .* made | what .* made (?:of|from|with|out of) /,
     not: / (?:water|absorber|bag|pouch|dryer|cook for|buy) /,
     words: someMeal,
     score: 4,
   },
   {
-    means: 'recipe',
+    means: 'whatsin',
     cue: / how (?:many|much) \p{L}+ (?:go|goes|are|is|do we put|belongs?) (?:there )?(?:in|into) /u,
     not: / (?:pouch|pouches|servings?|bags|salt|sodium|water|stock|dryer|calories|protein|fat) /,
     words: someMeal,

@@ -72,7 +72,7 @@ const asking: readonly TalkRow[] = [
   ['what is Noa allergic to', 'eaterof', 'answers'],
   ['how much salt is in the lentil pot', 'nutrition', 'answers'],
   ['how many calories does the soup have', 'nutrition', 'answers'],
-  ["what's in the lentil pot", 'recipe', 'answers'],
+  ["what's in the lentil pot", 'whatsin', 'answers'],
   ['how much water for B4-2', 'water', 'answers'],
   ['how much water does the lentil pot need for 3 people', 'water', 'answers'],
   ['how long do I let B4-2 stand at 2000 m', 'soak', 'answers'],
