@@ -1,4 +1,6 @@
 import { command } from '#chat/command.ts';
+import { calendarEntries } from '#cards/calendar-facts.ts';
+import { calendarText } from '#draw/calendar.ts';
 import { csv } from '#words/csv.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { FileOut } from '#core/talk.ts';
@@ -51,8 +53,12 @@ export default command({
     'recipes.csv, batches.csv and pouches.csv open in a spreadsheet; times are UTC, units are in the names of the columns.',
   ],
   takes: {},
-  run: (_, house) => ({ whole: house.exports.whole(house.nowMs), lists: house.exports.lists() }),
-  say: ({ whole, lists }) => ({
+  run: (_, house) => ({
+    whole: house.exports.whole(house.nowMs),
+    lists: house.exports.lists(),
+    calendar: calendarText('Meals for the trail', calendarEntries(house), house.nowMs),
+  }),
+  say: ({ whole, lists, calendar }) => ({
     group:
       'All that this household recorded, as files. They hold what people eat and must not eat: mind where you put them.',
     files: [
@@ -65,6 +71,7 @@ export default command({
       ...(['recipes', 'batches', 'pouches'] as const).map((name) =>
         file(`${name}.csv`, 'text/csv', csv(columns[name], lists[name]), captions[name]),
       ),
+      file('tray-to-trail.ics', 'text/calendar', calendar, 'what is ahead, for any calendar'),
     ],
   }),
 });

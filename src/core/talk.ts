@@ -34,7 +34,7 @@ export interface Choice {
 
 export interface FileOut {
   readonly name: string;
-  readonly type: 'application/pdf' | 'image/png' | 'application/json' | 'text/csv';
+  readonly type: 'application/pdf' | 'image/png' | 'application/json' | 'text/csv' | 'text/calendar';
   readonly base64: string;
   readonly caption: string;
   /** A chart in letters, for a door that shows no pictures. */

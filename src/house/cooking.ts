@@ -35,7 +35,7 @@ export interface CookingPlan {
 }
 
 /** Sealing and packing take a day, and a seal is looked at again after 48 hours. Common practice, no source. */
-const daysAfterDrying = 3;
+export const daysAfterDrying = 3;
 /** So many servings of one meal, then another one is cooked as well. Chosen: a family's pot. */
 const servingsOfOne = 6;
 /** Less than this is no reason to cook. Chosen. */

@@ -169,6 +169,10 @@ export const exporting: Reader = (look) => {
   return data ? shown('export', '', 6) : undefined;
 };
 
+/** 'Put the trips into our calendar', 'a calendar file please'. */
+export const calendar: Reader = (look) =>
+  look.has('calendar', 'ical', 'ics') && look.said.codes.length === 0 ? shown('calendar', '', 5) : undefined;
+
 /** 'Show me the stock', 'list the pouches'. */
 export const stock: Reader = (look) =>
   look.has('show', 'list', 'see', 'give', 'print') &&

@@ -39,7 +39,7 @@ const readers: readonly Reader[] = [
   taught.teaching,
   recipeTold.changing,
   tripsTold.trip,
-  shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.stock, shows.logs,
+  shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.calendar, shows.stock, shows.logs,
   helps.helping, helps.fuel, helps.cooking,
   asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,
   asksWhat.history, asksWhat.worries,
