@@ -60,6 +60,23 @@ const namesThing = (reading: Reading, at: readonly number[]): boolean =>
     return is === 'batch' || is === 'quoted' || (is === 'word' && !around.has(plain) && !isFiller(plain));
   });
 
+/**
+ * '1 x 5 g B1 + 5 g' and a picture behind it: nothing says what is added, and the same again is not meant.
+ * @throws Refusal 'what-of'
+ */
+function refuseNameless(reading: Reading, pieces: readonly Piece[]): void {
+  const is = ({ at }: Piece, ...kinds: string[]) => at.some((index) => kinds.includes(reading.all[index]!.is));
+  const [first] = pieces;
+  if (!first || !is(first, 'batch') || !is(first, 'quantity')) return;
+  const weight = first.at.findIndex((index) => reading.all[index]!.is === 'quantity');
+  const batch = first.at.findIndex((index) => reading.all[index]!.is === 'batch');
+  // 'B4 95 g + 140 g' are two pouches of B4.
+  if (batch < weight) return;
+  const bare = pieces.find((piece) => piece.isAdded && is(piece, 'quantity') && !is(piece, 'number', 'batch'));
+  if (bare && !namesThing(reading, bare.at))
+    throw new Refusal('what-of', `I read "${textOf(reading, bare.at)}", but not of what.`);
+}
+
 /** What stands in one piece. */
 interface Source extends Piece {
   readonly count: { readonly value: number; readonly index: number } | undefined;
@@ -76,7 +93,10 @@ interface Source extends Piece {
 export const mixtureTold = part<MixtureTold>('what goes into each pouch', (reading, names) => {
   const { pieces, joints } = piecesOf(reading);
   // '4 x 95 g and 2 x 140 g of B4' are pouches of one batch: only what names a thing of its own is one.
-  if (pieces.filter(({ at }) => namesThing(reading, at)).length < 2) return undefined;
+  if (pieces.filter(({ at }) => namesThing(reading, at)).length < 2) {
+    refuseNameless(reading, pieces);
+    return undefined;
+  }
   const view = reading.without([]);
   const sources = pieces.map((piece) => sourceOf(view, piece, names));
   const named = sources.filter((source) => source.batch !== undefined || isCupboard(reading, source));

@@ -21,6 +21,8 @@ const materialOf = new Map(
 );
 
 const joins = ['+', '&', 'plus', 'and', 'with'];
+/** Nobody tells a pouch by the spoon: what is measured so goes into it. */
+const spoons = /(?:tsps?|tbsps?|tbs|spoon(?:ful)?s?)$/i;
 const holders = /^(?:pouch|pouches|bags?|jars?|tins?|cans?)$/;
 
 /** How a material is said. */
@@ -79,7 +81,9 @@ export const gussetMm = optional(
 export const pouchVolume = part<number>("the pouch's volume, such as pouch 1.5 l", (reading, names) => {
   const joined = quantities(reading, 'volume')
     .filter(
-      ({ index }) => reading.wordBefore(index, ...joins) && !holders.test(reading.at(index + 1)?.plain ?? ''),
+      ({ index, typed }) =>
+        spoons.test(typed) ||
+        (reading.wordBefore(index, ...joins) && !holders.test(reading.at(index + 1)?.plain ?? '')),
     )
     .map(({ index }) => index);
   const view = reading.without(joined);

@@ -54,12 +54,14 @@ export const startMl = (ml: number): number => roundedMl(ml * startShare);
 
 /** Water to pour: a figure once the meal was rated, until then where to start and how far to go. */
 export function sayPour(ml: number, isRated: boolean, settings: Settings): string {
-  return isRated ? sayWater(ml, settings) : `start with ${startMl(ml)} ml, up to ${sayWater(ml, settings)}`;
+  const isOne = isRated || startMl(ml) === roundedMl(ml);
+  return isOne ? sayWater(ml, settings) : `start with ${startMl(ml)} ml, up to ${sayWater(ml, settings)}`;
 }
 
 /** The same where there is little room: '240 to 280 ml (1⅛ cups)'. */
 export function sayPourShort(ml: number, isRated: boolean, settings: Settings): string {
-  return isRated ? sayWater(ml, settings) : `${startMl(ml)} to ${sayWater(ml, settings)}`;
+  const isOne = isRated || startMl(ml) === roundedMl(ml);
+  return isOne ? sayWater(ml, settings) : `${startMl(ml)} to ${sayWater(ml, settings)}`;
 }
 
 /** 'a, b and c'. */

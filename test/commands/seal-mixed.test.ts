@@ -223,3 +223,17 @@ test.each([
   expect(house.say(typed)).toContain(says);
   expect(house.dump()).toBe(before);
 });
+
+test('what is added without a name is asked for, never taken as more of the same', () => {
+  const house = withFreshRests();
+  for (const line of ['/seal 1 x 5 g B1 + 5 g 🥜', '/seal 1 x 5 g B1 + 5 g'])
+    expect(house.say(line)).toContain('I read "5 g", but not of what.');
+  expect(house.say('/seal 2 x 20 g + 1 x 30 g B1')).toContain('B1-3, B1-4 and B1-5');
+});
+
+test('a spoon of salt is no size of a pouch', () => {
+  const house = withFreshRests();
+  const answer = house.say('/seal 20 g B1, 20 g B4, 1 tsp salt, 3 pouches');
+  expect(answer).not.toContain('5 ml pouch');
+  expect(answer).toContain('M5-1');
+});
