@@ -228,7 +228,7 @@ test('what is added without a name is asked for, never taken as more of the same
   const house = withFreshRests();
   for (const line of ['/seal 1 x 5 g B1 + 5 g 🥜', '/seal 1 x 5 g B1 + 5 g'])
     expect(house.say(line)).toContain('I read "5 g", but not of what.');
-  expect(house.say('/seal 2 x 20 g + 1 x 30 g B1')).toContain('B1-3, B1-4 and B1-5');
+  expect(house.say('/seal 2 x 20 g + 1 x 30 g B1')).toContain('B1-3 and B1-4: 20 g Barley soup each.');
 });
 
 test('a spoon of salt is no size of a pouch', () => {
