@@ -1,5 +1,7 @@
 import { batchCard } from '#cards/batch-card.ts';
 import { command } from '#chat/command.ts';
+import type { Pouch } from '#core/records.ts';
+import type { Choice } from '#core/talk.ts';
 import { correctionFor } from '#house/corrections.ts';
 import { batchNumbered, driedFacts, pouchCoded } from '#house/figures.ts';
 import {
@@ -19,7 +21,7 @@ import { percentDailyValue } from '#core/nutrition.ts';
 import { Refusal } from '#core/refusal.ts';
 import { batchNamed, optional, type PouchCode, pouchCodes } from '#words/parts.ts';
 import type { House } from '#house/house.ts';
-import { sayCode, sayDay, sayG, sayMonth, sayNumber, sayPacks, sayPour } from '#words/say.ts';
+import { sayCode, sayDay, sayG, sayMonth, sayServings, sayPacks, sayPour } from '#words/say.ts';
 import { mixHolds } from '#words/mixed-words.ts';
 import { howBatchEaten } from '#house/eating.ts';
 import { soakOf, whereNow } from '#house/soaking.ts';
@@ -43,10 +45,15 @@ export default command({
   say: (cards) => {
     if ('lines' in cards)
       return { group: cards.lines.join('\n'), meals: [cards.meal], notesTell: 'verdicts' };
+    const said = cards.map(cardLines);
+    const [only, another] = cards;
+    const buttons = only && !another ? nextSteps(only.pouch) : [];
     return {
-      group: cards.map(cardLines).join('\n\n'),
+      group: said.map(({ lines }) => lines.join('\n')).join('\n\n'),
+      why: said.flatMap(({ why }) => why),
       meals: cards.map(({ meal }) => meal),
       notesTell: 'verdicts',
+      ...(buttons.length === 0 ? {} : { buttons, buttonsForAll: true }),
     };
   },
 });
@@ -85,7 +92,7 @@ function cardLines({
   eaten,
   vouched,
   settings,
-}: ReturnType<typeof cardOf>): string {
+}: ReturnType<typeof cardOf>): { readonly lines: string[]; readonly why: string[] } {
   const { zone } = settings;
   const absorber = pouch.absorbers.length === 0 ? '' : `, absorber ${sayPacks(pouch.absorbers)}`;
   const unsure = facts.recipe.unresolved.length > 0 ? 'at least ' : '';
@@ -93,21 +100,39 @@ function cardLines({
     pouch.state === 'stock'
       ? 'In stock.'
       : `${pouch.state === 'used' ? 'Used' : 'Discarded'} ${sayDay(pouch.goneAtMs!, zone)}${pouch.goneWhy ? `: ${pouch.goneWhy}` : ''}.`;
-  const lines = [
-    `${sayCode(pouch)}: ${pouch.meal}`,
-    ...(batch.isRaw ? [rawCaution] : []),
-    ...(batch.mix ? [`Filled from ${mixHolds(batch.mix, settings.units)}.`] : []),
-    `${sayG(pouch.dryG, settings.units)} dry, ${sayNumber(figures.servings)} servings; ${batch.mix ? '' : `${batch.isRaw ? 'loaded raw' : 'cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, `}sealed ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
-    ...(pouch.checked ? [`Best by ${sayMonth(pouch.bestByOn!)} (a planning date).`] : []),
-    eaten.isDry
-      ? eatenDryPhrase(eaten)
-      : `Water: ${sayPour(figures.waterMl, isRated, settings)}, exactly ${figures.waterMl.toFixed(1)} ml. ${batch.isRaw ? 'It need not boil: soak, then cook in a pot.' : boilingPhrase(where.altitudeM, soak, where.place)}`,
-    `${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
-    ...containsLines(facts.recipe),
-    state,
-    ...(pouch.foundWet ? [foundWetCaution] : pouch.shownDry ? [] : [uncheckedCaution]),
-    ...foundLines(pouch, zone),
-    ...(vouched ? [vouchedPhrase(vouched, settings)] : []),
-  ];
-  return lines.join('\n');
+  const best = pouch.checked ? `Best by ${sayMonth(pouch.bestByOn!)}. ` : '';
+  return {
+    lines: [
+      `${sayCode(pouch)}: ${pouch.meal}`,
+      ...(batch.isRaw ? [rawCaution] : []),
+      ...(batch.mix ? [`Filled from ${mixHolds(batch.mix, settings.units)}.`] : []),
+      `${sayG(pouch.dryG, settings.units)} dry. ${best}${state}`,
+      eaten.isDry
+        ? eatenDryPhrase(eaten)
+        : `Water: ${sayPour(figures.waterMl, isRated, settings)}.${batch.isRaw ? ' It need not boil: soak, then cook in a pot.' : ''}`,
+      ...containsLines(facts.recipe),
+      ...(pouch.foundWet ? [foundWetCaution] : pouch.shownDry ? [] : [uncheckedCaution]),
+      ...foundLines(pouch, zone),
+      ...(vouched ? [vouchedPhrase(vouched, settings)] : []),
+    ],
+    why: [
+      `${sayCode(pouch)}: ${sayServings(figures.servings)}, ${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
+      `${batch.mix ? 'Sealed' : `${batch.isRaw ? 'Loaded raw' : 'Cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, sealed`} ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
+      ...(pouch.checked ? ['Best by is a planning date.'] : []),
+      ...(eaten.isDry
+        ? []
+        : [
+            `Exactly ${figures.waterMl.toFixed(1)} ml.${batch.isRaw ? '' : ` ${boilingPhrase(where.altitudeM, soak, where.place)}`}`,
+          ]),
+    ],
+  };
 }
+
+/** What one does next with a pouch. */
+const nextSteps = (pouch: Pouch): Choice[] =>
+  pouch.state === 'stock'
+    ? [
+        { label: 'Eaten', request: `/use ${sayCode(pouch)}` },
+        { label: 'Water', request: `/water ${sayCode(pouch)}` },
+      ]
+    : [];

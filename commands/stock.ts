@@ -15,11 +15,13 @@ import { larder } from '#foods/avoided.ts';
 import { meal, optional, part } from '#words/parts.ts';
 import { isFiller } from '#words/reading.ts';
 import { takeName } from '#words/names.ts';
-import { sayCodes, sayCount, sayG, sayList, sayMonth, sayNumber } from '#words/say.ts';
+import { sayCodes, sayCount, sayG, sayList, sayMonth, sayServings } from '#words/say.ts';
 import { beforeDay } from '#words/when.ts';
 
 /** Longer lists are cut, with what was left out said. */
 const mostShelves = 40;
+/** What is read first fits on a phone; the rest folds. Chosen. */
+const mostUnfolded = 5;
 
 const eaterNamed = optional(
   part<string>('for whom, such as for Noa', (reading, names) => {
@@ -100,7 +102,9 @@ export default command({
             : ['Nothing is free in stock. Pouches come in with /seal.', ...keptLines].join('\n'),
       };
     }
-    const lines = shown.map((shelf) => shelfLine(shelf, settings.units));
+    const lines = shown.slice(0, mostUnfolded).map((shelf) => shelfLine(shelf, settings.units));
+    const why = shown.slice(mostUnfolded).map((shelf) => shelfLine(shelf, settings.units));
+    if (why.length > 0) lines.push(`… and ${why.length} more that keep longer, folded below.`);
     if (shown.length === 0) lines.push('Nothing in stock is free of that.');
     if (more.length > 0) {
       const count = more.reduce((sum, { numbers }) => sum + numbers.length, 0);
@@ -116,10 +120,11 @@ export default command({
     if (shown.length > 1 && more.length === 0) {
       const count = shown.reduce((sum, { numbers }) => sum + numbers.length, 0);
       const servings = shown.reduce((sum, shelf) => sum + shelf.servings, 0);
-      lines.push(`Together ${sayCount(count, 'pouch', 'pouches')}, ${sayNumber(servings)} servings.`);
+      lines.push(`Together ${sayCount(count, 'pouch', 'pouches')}, ${sayServings(servings)}.`);
     }
     return {
       group: [...lines, ...keptLines].join('\n'),
+      why,
       meals,
       ...(open.length === 0 ? {} : { buttons: open }),
     };
@@ -154,5 +159,5 @@ function shelfLine(
   const weight = leastG === mostG ? sayG(leastG, units) : `${sayG(leastG, units)} to ${sayG(mostG, units)}`;
   const unsure = verdict.is === 'unknown' ? ` Unknown because of ${becauseWords(verdict.because)}.` : '';
   const codes = sayCodes(numbers.map((no) => ({ batch, no, isMixed })));
-  return `${shelf.meal}: ${sayCount(numbers.length, 'pouch', 'pouches')} of ${weight}, ${sayNumber(shelf.servings)} servings, ${date}${marks}: ${codes}.${unsure}`;
+  return `${shelf.meal}: ${sayCount(numbers.length, 'pouch', 'pouches')} of ${weight}, ${sayServings(shelf.servings)}, ${date}${marks}: ${codes}.${unsure}`;
 }

@@ -56,7 +56,7 @@ test('sealing, card, stock and label say it', () => {
   expect(sealed).toContain('Water to soak in, before it is cooked: 300 ml');
   const card = house.say('/pouch B1-1');
   expect(card.split('\n')[1]).toContain(raw);
-  expect(card).toContain('loaded raw Thu 1 Apr 2027');
+  expect(card).toContain('Loaded raw Thu 1 Apr 2027');
   expect(card).toContain('It need not boil: soak, then cook in a pot.');
   expect(card).not.toContain('let stand');
   expect(house.say('/stock')).toContain(`(${raw}): B1-1 and B1-2`);

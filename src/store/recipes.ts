@@ -146,7 +146,10 @@ export function recipeStore(db: Db) {
       /** Keeps lines that are no recipe of today: what came from the cupboard into a pouch. */
       keepBeside: (folded: string, recipe: NewRecipe, atMs: number): number =>
         keepRow(folded, recipe, atMs, 0),
-      /** Puts one line right where it stands, for the batches cooked from it too. @param position counts from 1 */
+      /**
+       * Puts one line right where it stands, for the batches cooked from it too; the journal keeps what it said.
+       * @param position counts from 1
+       */
       mendLine: (recipe: number, position: number, line: RecipeLine): void => {
         known.delete(recipe);
         updateLine.run({ household, recipe, position, ...lineRow(line) });
@@ -178,6 +181,7 @@ export function recipeStore(db: Db) {
         known.clear();
         setEaten.run(eaten, household, folded);
       },
+      /** What the finished pot weighed; the journal keeps what was told before. */
       weighPot: (recipe: number, potG: number): void => {
         known.delete(recipe);
         setPot.run(potG, household, recipe);

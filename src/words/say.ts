@@ -134,6 +134,12 @@ export function sayPacks(packs: readonly Pack[]): string {
   return `${said.join(' + ')} ml`;
 }
 
+/** '1 serving', '1.19 servings'. */
+export function sayServings(servings: number): string {
+  const said = sayNumber(servings);
+  return `${said} serving${said === '1' ? '' : 's'}`;
+}
+
 /** '1 pouch', '3 pouches'. */
 export function sayCount(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;

@@ -4,9 +4,10 @@ import { openSeason, refuses } from '../season.ts';
 test('the whole card', () => {
   const card = openSeason().say('/pouch B4-2');
   expect(card).toContain('B4-2: Lentil pot');
-  expect(card).toMatch(/95 g dry, [\d.]+ servings; cooked and loaded .* 2027, sealed .* 2027, absorber/);
-  expect(card).toMatch(/Best by \w+ 20\d\d \(a planning date\)/);
-  expect(card).toContain('exactly 280.0 ml');
+  expect(card).toMatch(/^95 g dry\. Best by \w+ 20\d\d\. In stock\.$/m);
+  expect(card).toMatch(/Cooked and loaded .* 2027, sealed .* 2027, absorber/);
+  expect(card).toContain('Best by is a planning date.');
+  expect(card).toContain('Exactly 280.0 ml');
   expect(card).toMatch(/\d+ kcal, \d+ mg sodium \(\d+ % of the label's daily value\)/);
   expect(card).toContain('Contains: milk.');
   expect(card).toContain('In stock.');
