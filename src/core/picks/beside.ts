@@ -38,11 +38,12 @@ export function layBeside(problem: PicksProblem, plan: PicksPlan): SlotPick[] {
       lay(slot, kind!, wish.meal);
     }
   }
+  const there = new Set(problem.lots.flatMap((lot) => usesOf(problem, lot.meal)));
   for (const slot of slots) {
     for (const kind of kinds) {
-      const isShort = fedByDay(problem, now()).some(
-        (f) => f.day === slot.day && f.shortKcal > 0 && slot.eaters.includes(f.eater),
-      );
+      if (!kind.some((use) => slot.beside?.includes(use) && there.has(use))) continue;
+      const today = { ...problem, slots: slots.filter((s) => s.day === slot.day) };
+      const isShort = fedByDay(today, now()).some((f) => f.shortKcal > 0 && slot.eaters.includes(f.eater));
       if (isShort) lay(slot, kind);
     }
   }

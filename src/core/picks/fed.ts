@@ -20,15 +20,16 @@ export interface DayFed {
 /** Less is no shortage of a day: a fifth of a serving. Chosen. */
 const leastShortKcal = 100;
 
+const lotsByPouch = (problem: PicksProblem): ReadonlyMap<string, Lot> =>
+  new Map(problem.lots.flatMap((lot) => lot.pouches.map((code) => [code, lot] as const)));
+
 /** kcal that each eater gets at a slot, dish by dish; null where it is not known. */
 export function eatenAt(
   problem: PicksProblem,
   plan: PicksPlan,
   slot: Slot,
+  lotOf = lotsByPouch(problem),
 ): { eater: string; meal: string; kcal: number | null }[] {
-  const lotOf = new Map<string, Lot>(
-    problem.lots.flatMap((lot) => lot.pouches.map((code) => [code, lot] as const)),
-  );
   const pick = plan.slots.find((s) => s.slot === slot.key);
   const energy = (pouches: readonly string[]): number | null =>
     pouches.reduce<number | null>((sum, code) => {
@@ -67,7 +68,8 @@ export function eatenAt(
  * and nothing short: a serving is not food because it is a serving.
  */
 export function fedByDay(problem: PicksProblem, plan: PicksPlan): DayFed[] {
-  const eaten = problem.slots.map((slot) => ({ slot, all: eatenAt(problem, plan, slot) }));
+  const lotOf = lotsByPouch(problem);
+  const eaten = problem.slots.map((slot) => ({ slot, all: eatenAt(problem, plan, slot, lotOf) }));
   return problem.eaters.flatMap(({ key }) => {
     const own = eaten.filter(({ slot }) => slot.eaters.includes(key));
     const days = [...new Set(own.map(({ slot }) => slot.day))].sort((a, b) => a - b);

@@ -77,6 +77,7 @@ export function pickPouches(
 
   let found: Found | undefined;
   for (const start of starts(grid)) {
+    if (found && late()) break;
     for (const s of start.order) solver.fill(start.state, s);
     const next = { state: start.state, vector: measure(grid, start.state) };
     if (!found || compareVectors(next.vector, found.vector) < 0) found = next;

@@ -87,7 +87,7 @@ export function prove(
   const diveFrom =
     (skip: number, looks: number): Way =>
     (from) => {
-      const { state, left } = dive(grid, from, pricer.cheapest, skip, looks);
+      const { state, left } = dive(grid, from, pricer.cheapest, skip, looks, () => limits.secondsLeft() <= 0);
       for (const s of left) solver.fill(state, s);
       return state;
     };

@@ -9,6 +9,7 @@ import { fits, menuOf, type Prices, putMenu } from './menus.ts';
  * Cheap, and often close.
  * @param looks how often, at most, new menus are made after each choice
  * @param skip of the first doubtful choices, take so many second best
+ * @param isLate whether the safety clock is up
  * @returns the plan, and the slots it found no menu for
  */
 export function dive(
@@ -17,6 +18,7 @@ export function dive(
   cheapest: (s: number, prices: Prices) => Priced,
   skip: number,
   looks: number,
+  isLate: () => boolean,
 ): { state: State; left: readonly number[] } {
   const state = emptyState(grid);
   const open = new Set(grid.slotKeys.keys());
@@ -33,7 +35,7 @@ export function dive(
   };
   let skipped = 0;
   let looked = 0;
-  while (open.size > 0) {
+  while (open.size > 0 && !isLate()) {
     const relaxed = master.solve(Infinity);
     if (!relaxed) break;
     const before = master.count();

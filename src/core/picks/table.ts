@@ -1,10 +1,11 @@
 import type { Grid } from './grid.ts';
 
 /**
- * Sets of eaters at one slot grow as powers of two. When there are more eaters than this, those who may eat the same
- * go to table as one party: the dishes are shared by all parties. Chosen.
+ * Sets of eaters at one slot grow as powers of two. When there are more eaters than `mostAlone`, those who may eat the
+ * same go to table as one party, in fewer parties still: the dishes are shared by all of them. Chosen.
  */
-const mostParties = 10;
+const mostAlone = 10;
+const mostParties = 8;
 
 /** What a dish must hold for every set of parties (a bit mask). Few different pairs occur; `pair` numbers them. */
 export interface Needs {
@@ -34,7 +35,7 @@ export interface SlotTable {
 /** Puts eaters together who may have the same, alike ones side by side, until there are few enough parties. */
 function partiesOf(grid: Grid, s: number): number[][] {
   const eaters = grid.slotEaters[s]!;
-  if (eaters.length <= mostParties) return eaters.map((e) => [e]);
+  if (eaters.length <= mostAlone) return eaters.map((e) => [e]);
   const kinds = new Map<string, number[]>();
   for (const e of eaters) {
     const kind = grid.may[s]![e]!.map(Number).join('');
