@@ -61,11 +61,15 @@ const wallSaid = (material: Material | null): string =>
 export const bestByLine = ({ bestByOn, kept }: SealingPlan): string =>
   `Best by ${sayMonth(bestByOn!)}, a planning date.${kept.material === null ? ' Is the pouch foil? It is counted as clear plastic: /house pouch foil.' : ''}`;
 
-/** What the date rests on. @param least what of a mixture keeps least */
-export function bestByWhy({ bestByOn, kept, storageC }: SealingPlan, least: string | null = null): string {
+/** The date and what it rests on. @param least what of a mixture keeps least */
+export const bestByWhy = (plan: SealingPlan, least: string | null = null): string =>
+  `Best by ${sayMonth(plan.bestByOn!)}: ${restsOn(plan.kept, plan.storageC, least)}`;
+
+/** What a planning date rests on, and what would lengthen it. @param least what of a mixture keeps least */
+export function restsOn(kept: Kept, storageC: number, least: string | null): string {
   const longer = whatLengthens(kept, storageC).map((one) => lengthensSaid(kept)[one]);
   const more = longer.length === 0 ? '' : ` Longer with ${sayList(longer)}.`;
   const dry = kept.isMeasuredDry ? 'measured dry' : 'dry by weight';
   const fat = `${Math.round(kept.fatFraction * 100)} % fat in ${least === null ? 'the dry food' : `${least}, which keeps least`}`;
-  return `Best by ${sayMonth(bestByOn!)}: ${wallSaid(kept.material)}, ${dry}, ${fat}, ${sayNumber(storageC)} °C.${more}`;
+  return `${wallSaid(kept.material)}, ${dry}, ${fat}, ${sayNumber(storageC)} °C.${more}`;
 }

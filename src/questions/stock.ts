@@ -7,6 +7,7 @@ import { sayCode, sayCodes, sayCount, sayList, sayMonth } from '#words/say.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { batchSeen } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
+import { restsOn } from '#house/sealing.ts';
 import { sayNumber } from '#words/say.ts';
 import { aboutParts, pouchesAbout } from './about.ts';
 import { question } from './question.ts';
@@ -60,7 +61,7 @@ export const howMany = question({
 
 export const keeps = question({
   name: 'keeps',
-  asked: ['how long does the chili keep?', 'what goes off first?', 'is B2-1 still good?'],
+  asked: ['how long does the chili keep?', 'why does B2-1 keep no longer?', 'what goes off first?', 'is B2-1 still good?'],
   takes: aboutParts,
   answer: (asked, house) => {
     const named = asked.codes ?? asked.batch ?? asked.meal;
@@ -89,6 +90,10 @@ export const keeps = question({
         `${meal}, ${sayCodes(group)}: best by ${sayMonth(bestByOn!)}${bestByOn! < today ? ', which is past' : ''}.`,
       );
     }
+    const [first] = dated;
+    const kept = house.pouches.dated().find(({ id }) => id === first?.id)?.kept ?? null;
+    if (named !== undefined && first && kept)
+      lines.push(`It rests on ${restsOn(kept, house.settings.storageC, first.isMixed ? 'the part' : null)}`);
     if (dated.length > 0)
       lines.push(
         'A planning date. A pouch that is loose, swollen or smells off is thrown away whatever its date.',

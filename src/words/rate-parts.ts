@@ -1,13 +1,24 @@
 import { Refusal } from '#core/refusal.ts';
 import { optional, part, quantities } from './part.ts';
 
+const wetWords = ['wet', 'watery', 'runny', 'soupy', 'thin'];
+const dryWords = ['dry', 'thick'];
+const wetnessWords = [...wetWords, ...dryWords];
+
 /** '40 ml more', '1/4 cup less', 'water just right'. In ml; below zero for less. */
 export const moreMl = optional(
   part<number>('how much more or less water, such as 40 ml more', (reading) => {
     const found = quantities(reading, 'volume')[0];
     if (!found) {
       const right = reading.keyword('right', 'perfect');
-      if (right === undefined) return undefined;
+      if (right === undefined) {
+        const said = [...reading.left()].find((i) => wetnessWords.includes(reading.all[i]!.plain));
+        if (said === undefined) return undefined;
+        throw new Refusal(
+          'how-much-water',
+          `I read "${reading.all[said]!.typed}", but not how much water it lacked or had too much: say 40 ml more, or 40 ml less.`,
+        );
+      }
       for (const word of ['just', 'water', 'exactly', 'was']) reading.keyword(word);
       return 0;
     }
@@ -20,17 +31,23 @@ export const moreMl = optional(
       return -Math.abs(found.value);
     }
     const word = near.find((i) =>
-      ['more', 'less', 'fewer', 'extra', 'drier', 'dry', 'wet', 'wetter'].includes(
-        reading.at(i)?.plain ?? '',
-      ),
+      ['more', 'less', 'fewer', 'extra', ...wetnessWords].includes(reading.at(i)?.plain ?? ''),
     );
     const plain = word === undefined ? undefined : reading.all[word]!.plain;
     if (plain === undefined && !(found.value < 0) && !found.typed.startsWith('+')) {
       throw new Refusal('more-or-less', `I read ${found.typed}, but not whether more or less.`);
     }
     reading.take(found.index, ...(word === undefined ? [] : [word]));
+    // '20 ml too wet': 'too' belongs to it.
+    if (word !== undefined && wetnessWords.includes(plain!) && reading.at(word - 1)?.plain === 'too')
+      reading.take(word - 1);
+    const isLess = plain === 'less' || plain === 'fewer' || wetWords.includes(plain ?? '');
+    const ml = isLess ? -Math.abs(found.value) : found.value;
+    // 'Too dry, 20 ml more' says the same twice; 'dry, 20 ml less' does not, and stays unread.
+    const same = [...reading.left()].find((i) => (ml < 0 ? wetWords : dryWords).includes(reading.at(i)!.plain));
+    if (same !== undefined) reading.take(same, ...(reading.at(same - 1)?.plain === 'too' ? [same - 1] : []));
     reading.keyword('water');
-    return plain === 'less' || plain === 'fewer' ? -Math.abs(found.value) : found.value;
+    return ml;
   }),
 );
 

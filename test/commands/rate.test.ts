@@ -36,7 +36,20 @@ test('just right', () => {
   expect(openSeason().say('/rate B4-1 water just right')).toContain('as by weight');
 });
 
+test.each([
+  ['/rate B4-1 too dry, 20 ml more', 300],
+  ['/rate B4-1 20 ml too dry', 300],
+  ['/rate B4-1 watery, 20 ml less', 260],
+  ['/rate B4-1 20 ml too wet', 260],
+  ['/rate B4-1 20 ml wet', 260],
+])('%s: next time %s ml', (typed, ml) => {
+  expect(openSeason().say(typed)).toContain(`a pouch of 95 g gets ${ml} ml`);
+});
+
 refuses([
+  ['/rate B4-1 too wet', /I read "wet", but not how much water it lacked or had too much/],
+  ['/rate B4-1 dry, 20 ml less', /could not place "dry"/],
+  ['/rate B4-1 20 ml wetter', /not whether more or less/],
   ['/rate', /still need a pouch code/],
   ['/rate B4-1', /not how it was/],
   ['/rate B4-1 40 ml', /not whether more or less/],

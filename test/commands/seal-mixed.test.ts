@@ -237,3 +237,12 @@ test('a spoon of salt is no size of a pouch', () => {
   expect(answer).not.toContain('5 ml pouch');
   expect(answer).toContain('M5-1');
 });
+
+test('asked how long or why, a date says what it rests on and what would lengthen it', async () => {
+  const house = withFreshRests();
+  house.say('/seal 1 x 20 g B1 + 20 g B4');
+  expect(await house.ask('how long does M5-1 keep?')).toContain(
+    'It rests on foil, dry by weight, 13 % fat in the part, which keeps least, 20 °C. Longer with a hygrometer',
+  );
+  expect(await house.ask('why does B1-1 keep no longer?')).toContain('1 % fat in the dry food, 20 °C.');
+});
