@@ -4,6 +4,7 @@ import {
   boilsPhrase,
   standPhrase,
   burnCaution,
+  coldLines,
   eatenDryPhrase,
   potCaution,
   rawCaution,
@@ -11,7 +12,6 @@ import {
 } from '#words/phrases.ts';
 import { forBatch, forMeal, forPouches, forWeight, type Poured, type PouredFigures } from '#house/poured.ts';
 import type { Eater, Pouch } from '#core/records.ts';
-import { coldSoakMinutes } from '#core/soak.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';
 import {
@@ -25,7 +25,7 @@ import {
   servings,
 } from '#words/parts.ts';
 import { coldC, sharers } from '#words/water-parts.ts';
-import { sayCode, sayG, sayList, sayMl, sayNumber, sayWater, startMl } from '#words/say.ts';
+import { sayCode, sayG, sayList, sayMl, sayWater, startMl } from '#words/say.ts';
 import type { House } from '#house/house.ts';
 import { whereNow } from '#house/soaking.ts';
 
@@ -150,16 +150,6 @@ function pourLine(
   return isRated
     ? `${what}: pour ${sayWater(waterMl, settings)} of ${kind} water.`
     : `${what}: start with ${startMl(waterMl)} ml of ${kind} water, up to ${sayWater(waterMl, settings)}.`;
-}
-
-/** How long cold water takes, and what it does not do. */
-function coldLines(tempC: number, extraMin: number): string[] {
-  const minutes = coldSoakMinutes(tempC, extraMin);
-  const said = minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
-  return [
-    `Cold, at ${sayNumber(tempC)} °C: about ${said}, stirred now and then (by a published factor for mushrooms; taste it).`,
-    'Only water that is fit to drink: cold kills nothing. Keep it cool while it soaks, and eat it at once.',
-  ];
 }
 
 /** Into whose mug how much goes, by their portions. */

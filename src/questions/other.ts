@@ -3,7 +3,9 @@ import { houseSettings } from '#settings/house-settings.ts';
 import { tripsAhead } from '#house/trips.ts';
 import { batchNumbered, freeStock } from '#house/figures.ts';
 import { soakMinutes } from '#core/soak.ts';
-import { rawCaution } from '#words/phrases.ts';
+import { coldLines, eatenDryPhrase, rawCaution } from '#words/phrases.ts';
+import { howBatchEaten } from '#house/eating.ts';
+import { streamC } from '#words/water-parts.ts';
 import { altitudeM, optional, part, restOfText } from '#words/parts.ts';
 import { sayCode, sayCodes, sayCount, sayList } from '#words/say.ts';
 import type { Choice } from '#core/talk.ts';
@@ -24,6 +26,8 @@ export const soak = question({
     const soak =
       no === undefined ? { extraMin: 0, because: 'usual' as const } : soakOf(house, batchNumbered(house, no));
     const isRaw = no !== undefined && batchNumbered(house, no).isRaw;
+    const eaten = no === undefined ? null : howBatchEaten(house, batchNumbered(house, no));
+    if (eaten?.isDry) return eatenDryPhrase(eaten);
     const boilC = boilingPointC(metres);
     return [
       ...(isRaw ? [rawCaution] : []),
@@ -40,10 +44,13 @@ export const coldWater = question({
     const no =
       codes?.[0]?.batch ?? batch ?? house.batches.latest(100).find((one) => one.recipe.name === meal)?.no;
     if (no !== undefined && batchNumbered(house, no).isRaw) return `No: it was dried RAW. ${rawCaution}`;
+    const of = no === undefined ? undefined : batchNumbered(house, no);
+    const eaten = of && howBatchEaten(house, of);
+    if (eaten?.isDry) return eatenDryPhrase(eaten);
     return [
-      'The same amount of water; my soaking times are for boiling water. Cold takes far longer, an hour or more for pieces (common practice, no source).',
-      'Only with water that is fit to drink, and eat it at once: cold water kills nothing, and wet food is fresh food.',
-      ...(codes || batch !== undefined || meal ? [`How much: ask for the water, then use that.`] : []),
+      'The same amount of water, and far longer.',
+      ...coldLines(streamC, of ? soakOf(house, of).extraMin : 0),
+      ...(no === undefined ? [] : [`How much: /water ${codes?.[0] ? sayCode(codes[0]) : `B${no}`} cold`]),
     ].join('\n');
   },
 });

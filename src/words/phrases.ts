@@ -1,8 +1,8 @@
 import { mayHoldAnything } from '#core/allergens.ts';
 import { boilingPointC } from '#core/boiling.ts';
-import { soakMinutes } from '#core/soak.ts';
+import { coldSoakMinutes, soakMinutes } from '#core/soak.ts';
 import type { RecipeFacts } from '#core/meal.ts';
-import { sayList } from './say.ts';
+import { sayList, sayNumber } from './say.ts';
 
 /** What a meal contains, may contain and leaves unknown, a line each. Unknown is never left out. */
 export function containsLines(facts: RecipeFacts): string[] {
@@ -65,6 +65,16 @@ export const boilsPhrase = (altitudeM: number, place: string | null = null): str
 export function standPhrase(altitudeM: number, soak: SoakSaid = usualSoak): string {
   const because = soak.because === 'usual' ? '' : ` (${soakBecause[soak.because]})`;
   return `Stir, close, let stand ${soakMinutes(boilingPointC(altitudeM), soak.extraMin)} min${because}.`;
+}
+
+/** How long cold water takes, and what it does not do. */
+export function coldLines(tempC: number, extraMin: number): string[] {
+  const minutes = coldSoakMinutes(tempC, extraMin);
+  const said = minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+  return [
+    `Cold, at ${sayNumber(tempC)} °C: about ${said}, stirred now and then (by a published factor for mushrooms; taste it).`,
+    'Only water that is fit to drink: cold kills nothing. Keep it cool while it soaks, and eat it at once.',
+  ];
 }
 
 /** For what is eaten as it is. @param because 'all fruit': nobody said so, it was guessed, and is said back */

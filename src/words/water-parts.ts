@@ -19,7 +19,7 @@ export const coldC = optional(
 );
 
 /** Of a stream or a bottle, °C; as trips reckon. Chosen. */
-const streamC = 10;
+export const streamC = 10;
 
 /** 'for Ana and Noa', 'in mugs', 'for everybody': who shares what is poured. Empty: all who are here. */
 export const sharers = optional(

@@ -88,6 +88,7 @@ describe('cold', () => {
     ['/water B4-2 cold soak 20 C', 'Cold, at 20 °C: about 1 h 25 min'],
     ['/water lentil pot for 1 in cold water', 'of cold water, up to'],
     ['how much cold water for B4-2?', 'Cold, at 10 °C'],
+    ['can I soak B4-2 in cold water?', 'Cold, at 10 °C: about 1 h 50 min'],
     ['water for B4-2 in cold water', 'Cold, at 10 °C'],
   ])('%s', (typed, says) => {
     const answer = openSeason().say(typed);
