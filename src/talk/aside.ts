@@ -31,7 +31,7 @@ const asking = new Set(
   leave into rest sun heat lose fill empty busy full backup today morning
   limit run set
   vacuum air bag share
-  n an
+  n an feel warm look
   mountain lake hut summit trail shop kitchen mine yours ours weather rain snow cold warm`
     .trim()
     .split(/\s+/),

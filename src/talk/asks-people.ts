@@ -15,7 +15,7 @@ export const mayEat: Reader = (typedLook) => {
   if (!isAsking(look) && !isList) return undefined;
   if (
     look.says(
-      / (?:weigh|seal|cook|make|print|pack|weight|come|coming|comes|wish|wished|want|wants|throw|toss|bags?|put|store|freeze|swap|replace|substitute|exchange|instead) /,
+      / (?:weigh|seal|cook|make|print|labels?|stickers?|charts?|pack|weight|come|coming|comes|wish|wished|want|wants|throw|toss|bags?|put|store|freeze|swap|replace|substitute|exchange|instead) /,
     )
   )
     return undefined;
@@ -132,7 +132,7 @@ export const eaters: Reader = (look) => {
     look.said.people.length > 0 &&
     !hasThing &&
     look.says(
-      / (?:allerg\w*|avoid\w*|not eat|can t|cannot|never|how old|age|portion|(?:sodium|salt) limit|limit|calories|diet|dislikes?|hate|hates|intoleran\w*) /,
+      / (?:allerg\w*|avoid\w*|not eat|can t|cannot|never|how old|age|portion|(?:sodium|salt|kcal|energy|calories) .*(?:day|daily)|(?:sodium|salt) limit|limit|calories|diet|dislikes?|hate|hates|intoleran\w*) /,
     )
   )
     return ask('eaterof', quoted(look.person()!), 4.5);

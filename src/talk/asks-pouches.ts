@@ -6,7 +6,8 @@ import { sayCode } from '#words/say.ts';
 /** 'How many curries are left', 'do we have any pizza left', 'anything vegan'. */
 export const howMany: Reader = (look) => {
   const counts =
-    (dietWords(look) !== '' && look.says(/ (?:anything|something|any|what|list|show|everything) /)) ||
+    (dietWords(look) !== '' &&
+      look.says(/ (?:anything|something|any|what|list|show|everything|is there|are there|food|meals) /)) ||
     look.says(
       / how many | number of | do we (?:still )?have | have we got | got any | any(?:thing)? .*left | anything left | is there (?:any|still)| are there (?:any|still)| what s left | what is left | whats left | what do we have | in stock | in the (?:cupboard|cellar|pantry|store) | (?:left|remaining) $| on the shelf /,
     );

@@ -10,7 +10,9 @@ export const tripAsks: Reader = (look) => {
     return ask('trip', '', 4.5);
   const day = dayText(look);
   const slot = look.slotMeal()?.meal ?? '';
-  const isFood = look.says(/ (?:eat|eats|eating|dinner|breakfast|lunch|supper|menu|for food|meal|meals) /);
+  const isFood = look.says(
+    / (?:eat|eats|eating|dinner|breakfast|lunch|supper|menu|for food|meal|meals|planned|chosen) /,
+  );
   if (
     look.says(
       / (?:who (?:comes|is coming|s coming|is going|goes|all comes|all is coming)|who s (?:in|going)|when (?:is|do we (?:leave|go)|does|are)|how high|what altitude|where are we going|how long is) /,

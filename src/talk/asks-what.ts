@@ -62,7 +62,13 @@ export const worries: Reader = (look) => {
   if (!worrying.test(text)) return undefined;
   const asksWhat =
     mood.asks || /\bwhat (?:do|should|now|to do|can)\b|\b(?:safe|ok|okay) (?:to eat|still)\b/iu.test(text);
-  if (!asksWhat) return undefined;
+  // Nobody tells of a bloated bag without wanting to know; with its code it is recorded as found.
+  const isTold =
+    look.said.codes.length === 0 &&
+    /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|mou?ldy|slimy)\b/iu.test(text) &&
+    look.says(/ (?:bag|bags|pouch|pouches|it|one|soup|food) /) &&
+    !look.has('throw', 'bin', 'toss', 'discard', 'chuck');
+  if (!asksWhat && !isTold) return undefined;
   const kind = /\b(?:puffy|puffed|swollen|swelled|bloated|blown)/iu.test(text)
     ? 'swollen'
     : /\b(?:smells?|stinks?|smelly|mou?ld|slimy|went off|gone off|tastes?)/iu.test(text)

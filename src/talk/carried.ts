@@ -59,6 +59,9 @@ export const comingBack: Reader = (look) => {
   const butFor =
     / (?:ate|eaten|finished|used) .*(?:everything|all).* (?:but|except|besides|apart from) /.test(
       look.folded,
+    ) ||
+    / (?:everything|all of it|all) .*(?:ate|eaten|finished|used) .*(?:but|except|besides|apart from) /.test(
+      look.folded,
     );
   if (butFor && codes)
     return {

@@ -29,6 +29,17 @@ export const sealing: Reader = (look) => {
       return;
     }
   });
+  // '6 x 60': where pouches are sealed, grams alone make sense.
+  const bare =
+    groups.length === 0
+      ? /\b(\d{1,2})\s*[x×]\s*(\d{2,4})\b(?!\s*(?:cm|mm|x|×|in))/iu.exec(look.said.text)
+      : null;
+  if (bare && verbs.length > 0) {
+    groups.push(`${bare[1]!} x ${bare[2]!} g`);
+    all.forEach((token, i) => {
+      if (token.from >= bare.index && token.to <= bare.index + bare[0].length) used.push(i);
+    });
+  }
   const which = batches[0] ? `B${batches[0].batch}` : look.mealTyped();
   // Without a weight it is asked for, not taken for something else.
   if (
@@ -122,6 +133,7 @@ export const weighing: Reader = (look) => {
         'again',
         'everything',
         'whole',
+        'check',
       ),
     ]),
     holds: holdOf(look),

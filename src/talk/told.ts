@@ -6,7 +6,7 @@ import type { Look, Meaning } from './look.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already)?(?= $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already)?(?= $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -24,11 +24,11 @@ function newcomer(look: Look): Meaning | undefined {
     holds: null,
   });
   const added =
-    /^\s*(?:please\s+)?(?:add|new(?: eater| person)?)\s+(?:(?:our|my)\s+)?(?:(?:grandpa|grandma|granny|aunt|uncle|cousin|friend|guest)\s+)?(\p{Lu}[\p{L}'’-]*)[\s,:]+(.+)$/su.exec(
+    /^\s*(?:please\s+)?(?:add|new(?: eater| person| guest| child)?)[\s:]+(?:(?:our|my)\s+)?(?:(?:grandpa|grandma|granny|aunt|uncle|cousin|friend|guest)\s+)?(\p{Lu}[\p{L}'’-]*)[\s,:]+(.+)$/su.exec(
       text,
     );
   if (added && people.every(({ names: [name] }) => name !== added[1]))
-    return told(`${added[1]} ${added[2]}`, 4);
+    return told(`${added[1]} ${added[2]!.replace(/^(\d{1,2})(?=\s*,)/u, '$1 years')}`, 4);
   const guest =
     /^\s*((?:\p{Lu}[\p{L}'’-]*\s+)+?)(?:is coming|comes|is joining|joins|eats with us|will be there|is here)\b[^,;:]*[,;:]\s*(.+)$/su.exec(
       look.bare,
@@ -89,7 +89,11 @@ export const eater: Reader = (look) => {
       /\b(?:no longer|doesn['’]?t|does not|don['’]?t|do not)\s+(?:(?:needs?|ha(?:s|ve)) to avoid|avoids?)(?=\s+\p{L})/iu,
       'may eat',
     )
-    .replace(/\b(?:can|may)\s+(?:eat|have)\b/iu, 'may eat')
+    .replace(
+      /\b(?:can|may)\s+(?:eat|have)\b|\b(?:is\s+|am\s+|are\s+)?allowed(?:\s+to\s+(?:eat|have))?\b/iu,
+      'may eat',
+    )
+    .replace(/^(no\s+\p{L}+)\s+for$/iu, '$1')
     .replace(/\s+/gu, ' ')
     .trim();
   const salt = /\b(\d+(?:[.,]\d+)?)\s*(g|mg)\s+(?:of\s+)?salt\b/iu.exec(look.said.text);

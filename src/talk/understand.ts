@@ -53,7 +53,18 @@ const readers: readonly Reader[] = [
 const heldByAsking = 3;
 
 /** Deeds that one message may tell one after the other. */
-const tellable = new Set(['use', 'discard', 'seal', 'weigh', 'rate', 'pack', 'eater', 'house', 'want']);
+const tellable = new Set([
+  'use',
+  'discard',
+  'seal',
+  'weigh',
+  'rate',
+  'pack',
+  'found',
+  'eater',
+  'house',
+  'want',
+]);
 
 /**
  * Reads a whole message before any request is chosen: its pieces, how it is said, and every request or question that
@@ -68,7 +79,13 @@ export function couldMean(text: string, names: Names): Meaning[] {
   if (look.said.mood.asks) return found;
   const [best] = found;
   const clauses = best === undefined || tellable.has(best.means) ? inClauses(text, names) : undefined;
-  return clauses ? [clauses, ...found] : found.map((one) => withRating(one, found));
+  if (clauses) return [clauses, ...found];
+  const isMixed = saysSeveral(text, names);
+  return found
+    .map((one) => withRating(one, found))
+    .map((one) =>
+      isMixed && deeds.has(one.means) && one.holds === null ? { ...one, holds: severalThings } : one,
+    );
 }
 
 /** What an answer to a sentence would leave aside, as typed. */
@@ -133,9 +150,30 @@ function inClauses(text: string, names: Names): Meaning | undefined {
         best.means === 'eater');
     return isOwn ? [best] : [];
   });
-  const [first, second] = deeds;
-  if (!first || !second || deeds.length !== sayings.length || first.means === second.means) return undefined;
-  return { ...first, also: second, score: Math.max(first.score, second.score) + 1 };
+  const kinds = new Set(deeds.map(({ means }) => means));
+  if (deeds.length < 2 || deeds.length !== sayings.length || kinds.size < 2) return undefined;
+  const all = deeds.reduceRight<Meaning | undefined>(
+    (rest, one) => (rest ? { ...one, also: rest } : one),
+    undefined,
+  );
+  return all && { ...all, score: Math.max(...deeds.map(({ score }) => score)) + 1 };
+}
+
+const deeds = new Set(['use', 'discard', 'found', 'weigh', 'seal', 'pack', 'back']);
+const severalThings = 'that says several things; please one at a time';
+
+/** Different deeds in one message, of which not all are understood: none of them may take the others' things. */
+function saysSeveral(text: string, names: Names): boolean {
+  if (text.length > 300) return false;
+  const sayings = text
+    .split(/[;\n]+|\.(?=\s|$)|,\s*|\s+(?:and|then|but)\s+(?!B\d)/iu)
+    .filter((clause) => /\b[BM]\d+/i.test(clause));
+  if (sayings.length < 2) return false;
+  const means = sayings.flatMap((clause) => {
+    const [best] = readingsOf(new Look(clause, names));
+    return best && deeds.has(best.means) && best.score >= ownScore ? [best.means] : [];
+  });
+  return new Set(means).size > 1;
 }
 
 /** What a clause has to be worth to be a saying of its own. Chosen. */

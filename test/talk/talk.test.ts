@@ -147,6 +147,35 @@ test('two sayings in one message are both heard', () => {
   expect(house.last[0]!.reply.buttons![0]!.label).toMatch(/^Record: rated B4-3/);
 });
 
+test('three sayings: the first is recorded, the others are a tap away, none takes the things of another', () => {
+  const house = openSeason();
+  expect(house.say('ate B4-1. threw out B4-2 (mouldy). B4-3 is loose')).toContain('Used: B4-1 (Lentil pot)');
+  const labels = house.last[0]!.reply.buttons!.map(({ label }) => label);
+  expect(labels.slice(0, 2)).toEqual([
+    expect.stringMatching(/^Record: discarded B4-2/),
+    expect.stringMatching(/^Record: found B4-3/),
+  ]);
+  const before = house.dump();
+  house.say('ate B4-4, threw out B4-5 and did something odd with B4-6 and the zorblax');
+  expect(house.dump()).toBe(before);
+});
+
+test('law: a word that nobody knows is named in the answer, or nothing is recorded', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...talk.filter(([, , does]) => does === 'answers').map(([typed]) => typed)),
+      (typed) => {
+        const house = openSeason();
+        const before = house.dump();
+        const answer = house.say(`${typed.replace(/[?!.]+$/u, '')} zorblax`);
+        expect(house.dump(), typed).toBe(before);
+        expect({ typed, answer, isSaid: /zorblax|understand/.test(answer) }).toMatchObject({ isSaid: true });
+      },
+    ),
+    { numRuns: tries(40), seed: 15 },
+  );
+}, 60_000);
+
 test('it, that one and the same question for somebody else', () => {
   const house = openSeason();
   house.say('/pouch B4-2');
