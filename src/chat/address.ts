@@ -154,7 +154,8 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
           (one) => one.command.records && one.score >= leastScore - 0.5 && one.meaning.left.length === 0,
         )
       : undefined;
-  const aside = best.command.records || isNamed(best) ? [] : leftAside(text, names, best.meaning);
+  const tells = best.command.records && !isQuestion(text);
+  const aside = tells || isNamed(best) ? [] : leftAside(text, names, best.meaning);
   const main = chosen(best);
   return {
     is: 'request',

@@ -74,7 +74,7 @@ export const eatingPart: Reader = (look) => {
       words: `B${batch.batch} ${mass ?? 'rest'}`,
       score: 6.5,
       left: [],
-      holds: look.said.mood.asks ? 'that reads as a question' : null,
+      holds: holdOf(look, { part: true }),
     };
   const half = /\b(half|a third|a quarter|three quarters|two thirds)\b/iu.exec(look.said.text)?.[1];
   const had = look.said.all.some((token) => token.plain === 'had');
@@ -85,7 +85,7 @@ export const eatingPart: Reader = (look) => {
       words: `${look.codes()} ${share}`,
       score: 7,
       left: [],
-      holds: look.said.mood.asks ? 'that reads as a question' : null,
+      holds: holdOf(look, { part: true }),
     };
   return undefined;
 };

@@ -31,13 +31,18 @@ export const isTurnedRound = (holds: string | null): boolean => holds !== null &
 /** What stands against recording a deed as done, in words; null where nothing does. */
 export function holdOf(
   { said: { mood } }: Look,
-  more: { readonly except?: boolean; readonly negated?: boolean; readonly future?: boolean } = {},
+  more: {
+    readonly except?: boolean;
+    readonly negated?: boolean;
+    readonly future?: boolean;
+    readonly part?: boolean;
+  } = {},
 ): string | null {
   if (mood.asks) return 'that reads as a question';
   if (mood.negated !== null && !more.negated) return turnedRound(mood.negated);
   if (mood.either) return 'that leaves open which one';
   if (mood.doubt !== null) return `"${mood.doubt}" leaves it open`;
-  if (mood.part !== null) return `"${mood.part}" is not the whole`;
+  if (mood.part !== null && !more.part) return `"${mood.part}" is not the whole`;
   if (mood.except !== null && !more.except) return `"${mood.except}" leaves something out`;
   if (mood.future !== null && !more.future) return `"${mood.future}" is still to come`;
   return null;

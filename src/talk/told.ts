@@ -6,7 +6,7 @@ import type { Look, Meaning } from './look.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already)?(?= $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -25,7 +25,7 @@ function newcomer(look: Look): Meaning | undefined {
   });
   const added =
     /^\s*(?:please\s+)?(?:add|new(?: eater| person| guest| child)?)[\s:]+(?:(?:our|my)\s+)?(?:(?:grandpa|grandma|granny|aunt|uncle|cousin|friend|guest)\s+)?(\p{Lu}[\p{L}'’-]*)[\s,:]+(.+)$/su.exec(
-      text,
+      look.bare,
     );
   if (added && people.every(({ names: [name] }) => name !== added[1]))
     return told(`${added[1]} ${added[2]!.replace(/^(\d{1,2})(?=\s*,)/u, '$1 years')}`, 4);
@@ -197,11 +197,11 @@ export const recipe: Reader = (look) => {
       ) ?? []
     ).length;
   // 'Recipe pea soup, 4 servings: 400 g split peas; …'.
-  const isTold = /^\s*recipe\s+[^:\n]+[:\n]/iu.test(text) && amounts(text) >= 2;
+  const isTold = /^\s*recipe\s+[^:\n]+[:\n]/iu.test(look.bare) && amounts(text) >= 2;
   if (newRecipe.test(text) || isTold)
     return {
       means: 'recipe',
-      words: inLines(withoutLead(text)),
+      words: inLines(withoutLead(isTold ? look.bare : text)),
       score: 6,
       left: [],
       holds: mood.asks ? 'that reads as a question' : null,

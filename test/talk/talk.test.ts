@@ -160,14 +160,16 @@ test('three sayings: the first is recorded, the others are a tap away, none take
   expect(house.dump()).toBe(before);
 });
 
-test('law: a word that nobody knows is named in the answer, or nothing is recorded', () => {
-  fc.assert(
-    fc.property(
-      fc.constantFrom(...talk.filter(([, , does]) => does === 'answers').map(([typed]) => typed)),
-      (typed) => {
+test('law: a word that nobody knows is named in the answer, and nothing is recorded', async () => {
+  await fc.assert(
+    fc.asyncProperty(
+      fc.constantFrom(
+        ...talk.filter(([, means, does]) => does === 'answers' && means !== 'scale').map(([typed]) => typed),
+      ),
+      async (typed) => {
         const house = openSeason();
         const before = house.dump();
-        const answer = house.say(`${typed.replace(/[?!.]+$/u, '')} zorblax`);
+        const answer = await house.ask(`${typed.replace(/[?!.]+$/u, '')} zorblax`);
         expect(house.dump(), typed).toBe(before);
         expect({ typed, answer, isSaid: /zorblax|understand/.test(answer) }).toMatchObject({ isSaid: true });
       },
