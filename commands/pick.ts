@@ -94,7 +94,6 @@ export default planned({
       return {
         lines: [whyWords(sayCode(asked.codes[0]), why, question, plan)],
         did: undefined,
-        notes: [],
         reasons: [],
         place: trip.place,
         canKeep: false,
@@ -119,10 +118,9 @@ export default planned({
       canKeep: kept === undefined && !isEmpty,
     };
   },
-  say: ({ lines, reasons, did, notes, place, canKeep }) => ({
+  say: ({ lines, reasons, did, place, canKeep }) => ({
     group: lines.join('\n'),
     ...(reasons.length > 0 ? { why: reasons } : {}),
-    notes,
     ...(did === undefined ? {} : { did }),
     ...(canKeep && lines.length > 1
       ? { buttons: [{ label: 'Keep these', request: `/pick keep "${place}"` }], buttonsForAll: true }
@@ -155,7 +153,7 @@ function hold(house: House, { trip, pouches }: TripProblem, plan: PicksPlan): st
 
 const headings = {
   shown: (trip: string) => `${trip}:`,
-  kept: (trip: string) => `Kept for ${trip}; these pouches are out of stock now:`,
+  kept: (trip: string) => `Kept for ${trip}.`,
   changed: (trip: string) =>
     `${trip}: the choice changed since it was shown, so nothing is kept yet. Now it is:`,
 };
@@ -167,26 +165,36 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
   const sums = tripSums(house, served);
   const short = shortages(question.problem, result);
   const fed = fedByDay(question.problem, result);
-  const lines = [
+  const slots = pickLines(question, result, eaters, sums, (codes) =>
+    markedWith(
+      house,
+      codes.map((code) => question.pouches.get(code)!),
+    ),
+  );
+  const lacking = shortLines(question, fed, eaters);
+  const because = reasonLines(short, question, eaters, fed, result);
+  const more = [
+    ...because,
+    ...(served.length > 0 ? [...sumLines(house, trip, sums), provenWords(result)] : []),
+    ...dayNotes(eaters, sums).map(({ who, text }) => `${who}: ${text}`),
+  ];
+  const head = [
     headings[state](`${trip.place}, from ${sayDayOf(trip.startsOn)}`),
     fedHead(question, fed, eaters),
-    ...pickLines(question, result, eaters, sums, (codes) =>
-      markedWith(
-        house,
-        codes.map((code) => question.pouches.get(code)!),
-      ),
-    ),
-    ...shortLines(question, fed, eaters),
-    ...reasonLines(short, question, eaters, fed, result),
-    ...mendLines(house, fed),
-    ...ungranted(house, question, result),
-    ...(state === 'kept' ? [] : changeLines(question, result, eaters)),
-    ...sumInShort(house, trip, sums),
   ];
+  // Kept, it is what was shown just before: one line, and who goes short.
+  if (state === 'kept') return { lines: [...head, ...lacking], reasons: [...slots, ...more] };
   return {
-    lines,
-    reasons: served.length > 0 ? [...sumLines(house, trip, sums), provenWords(result)] : [],
-    notes: dayNotes(eaters, sums),
+    lines: [
+      ...head,
+      ...slots,
+      ...lacking,
+      ...mendLines(house, fed),
+      ...ungranted(house, question, result),
+      ...changeLines(question, result, eaters),
+      ...sumInShort(house, trip, sums),
+    ],
+    reasons: more,
   };
 }
 
