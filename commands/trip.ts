@@ -76,6 +76,8 @@ export default command({
         const meals = mealsOfTrip.read(reading, names);
         if (known !== undefined) return { name: known, isKnown: true, days, company, meals, slot, efforts };
         const name = placeLeft(reading, names.eaters);
+        if (name === '' && days !== undefined)
+          throw new Refusal('no-place', 'I read the days, but not where the trip goes.');
         return name === '' ? undefined : { name, isKnown: false, days, company, meals, slot, efforts };
       }),
     ),

@@ -42,10 +42,14 @@ export function placeLeft(reading: Reading, eaters: readonly string[]): string {
     else runs.push([index]);
   }
   const isAround = (index: number) => around.has(reading.all[index]!.plain);
+  const isOnly = runs.flat().every(isAround);
   const trimmed = runs
     .map((run) => {
       const first = run.findIndex((index) => !isAround(index));
       const last = run.findLastIndex((index) => !isAround(index) || endsAName.has(reading.all[index]!.plain));
+      // 'Camp' alone is a place where nothing else is.
+      if (first < 0 && isOnly)
+        return run.filter((index) => endsAName.has(reading.all[index]!.plain)).slice(0, 1);
       return first < 0 ? [] : run.slice(first, last + 1);
     })
     .filter((run) => run.length > 0);

@@ -164,3 +164,11 @@ test('somebody with a like name is not the one who stays at home', () => {
   expect(house.say('/trip Swan Bay without Opa')).toContain('Opa');
   expect(house.dump()).toBe(before);
 });
+
+test.each([
+  ['/trip Camp 10-11 July', /^Camp, Sat 10 Jul to Sun 11 Jul 2027/],
+  ['/trip Pine Camp 10-11 July', /^Pine Camp, Sat 10 Jul/],
+  ['/trip 10-11 July', /^I read the days, but not where the trip goes\./],
+])('a place called as such places are: %s', (typed, says) => {
+  expect(openSeason().say(typed)).toMatch(says);
+});
