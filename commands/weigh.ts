@@ -3,15 +3,15 @@ import { type DryVerdict, dryJarPercent, gradeOfJar } from '#core/dry-verdict.ts
 import type { Steadiness } from '#core/dryness.ts';
 import { type BatchFacts, steadinessOf } from '#core/meal.ts';
 import type { Batch, Weighing } from '#core/records.ts';
-import { Doubt, Refusal } from '#core/refusal.ts';
-import { freshness, restG } from '#core/rest.ts';
-import { dryOf, isSealedFrom, partlySealed } from '#house/dryness.ts';
-import { batchNumbered, loadedBatch, driedFacts, factsOfBatch } from '#house/figures.ts';
+import { Refusal } from '#core/refusal.ts';
+import { dryOf, isSealedFrom } from '#house/dryness.ts';
+import { batchNumbered, factsOfBatch, loadedBatch } from '#house/figures.ts';
 import { aheadLines, aheadWhy, dryingAhead } from '#house/forecast.ts';
 import type { House } from '#house/house.ts';
+import { weighRest } from '#house/rest-weighed.ts';
 import { dryAbout, questionWeighing, secondWitness, weighedTrays } from '#house/weighing.ts';
 import { recordJar, recordWord } from '#house/witness.ts';
-import { type DryAbout, dryPhrase, stalePhrase, standPhrase } from '#words/dry-phrases.ts';
+import { type DryAbout, dryPhrase, standPhrase } from '#words/dry-phrases.ts';
 import { batchNamed, flag } from '#words/parts.ts';
 import { sayG, sayNumber } from '#words/say.ts';
 import { humidityPercent, oneTray, piecesCold, vouchWords, weightsOrWitness } from '#words/weigh-parts.ts';
@@ -252,45 +252,4 @@ function gradeWords(humidity: number): string {
     case 'damp':
       return 'damp';
   }
-}
-
-/** Once pouches are sealed: the rest is weighed again before more of it is sealed. */
-function weighRest(
-  house: House,
-  batch: Batch,
-  weights: readonly number[],
-  tray: number | undefined,
-  atMs: number,
-) {
-  const { no } = batch;
-  const g = (value: number) => sayG(value, house.settings.units);
-  const { dryG } = driedFacts(house, batch);
-  const before = partlySealed(house, batch, dryG);
-  const leftG = restG(before);
-  const [netG] = weights;
-  if (netG === undefined || weights.length > 1 || tray !== undefined || leftG <= 0)
-    throw new Refusal(
-      'sealed-already',
-      `Pouches of B${no} are sealed, so its trays no longer hold the whole batch. ${leftG > 0 ? `Weigh the rest together: /weigh B${no} ${Math.round(leftG)} g.` : 'Nothing is left of it.'} /undo takes the sealing back.`,
-    );
-  if (netG > leftG * 1.5 + 20)
-    throw new Refusal('above-rest', `Only ${g(leftG)} of B${no} are left unsealed; ${g(netG)} cannot be.`);
-  const missingG = leftG - netG;
-  if (!house.sure && missingG > Math.max(2, leftG * 0.02))
-    throw new Doubt(
-      'below-rest',
-      `${g(leftG)} of B${no} should be left, ${g(missingG)} more than that. Was some eaten? Then first: /use B${no} ${Math.round(missingG)} g.`,
-    );
-  house.batches.rest(batch.id, { atMs, what: 'weighed', netG });
-  const after = batchNumbered(house, no);
-  const fresh = freshness({ ...before, rest: after.rest }, batch.weighings.at(-1)!.atMs, atMs);
-  return {
-    group: [
-      `B${no}, ${batch.recipe.name}: the rest weighs ${g(netG)}, ${g(leftG)} were left.`,
-      fresh.is === 'gained'
-        ? stalePhrase(fresh, no, house.settings)
-        : 'It took up no moisture: seal it within the hour.',
-    ].join('\n'),
-    did: `weighed the rest of B${no}: ${g(netG)}`,
-  };
 }
