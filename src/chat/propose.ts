@@ -183,7 +183,9 @@ export function proposal(answerer: Answerer, message: Message, household: number
         })),
       };
     if (!(error instanceof Refusal)) throw error;
-    return { group: `Nothing is recorded. ${why} ${error.message}`.replace(/ +/g, ' ') };
+    const because = error.message.replace(' Nothing was recorded.', '');
+    const said = `Nothing is recorded. ${why} ${because}`.replace(/ +/g, ' ');
+    return { group: `${said}\nFor example: ${command.examples[0]}` };
   }
   const did = tried?.did;
   const shown = command.name === 'recipe' ? preview(tried?.reply) : '';

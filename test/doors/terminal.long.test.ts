@@ -27,7 +27,7 @@ test('reminders show at the start and when the clock moves, once, also behind a 
   expect(first).toMatchObject({ status: 0, stderr: '' });
   expect(first.stdout).not.toContain('reminder');
   const second = play(
-    ['Ana: /batch rice trays 400 g', '[2027-04-03 12:00]', 'Ana: /help'],
+    ['Ana: /batch rice trays 400 g anew', '[2027-04-03 12:00]', 'Ana: /help'],
     '2027-04-02T09:00:00Z',
   );
   expect(second.status).toBe(0);
