@@ -61,7 +61,12 @@ export const howMany = question({
 
 export const keeps = question({
   name: 'keeps',
-  asked: ['how long does the chili keep?', 'why does B2-1 keep no longer?', 'what goes off first?', 'is B2-1 still good?'],
+  asked: [
+    'how long does the chili keep?',
+    'why does B2-1 keep no longer?',
+    'what goes off first?',
+    'is B2-1 still good?',
+  ],
   takes: aboutParts,
   answer: (asked, house) => {
     const named = asked.codes ?? asked.batch ?? asked.meal;

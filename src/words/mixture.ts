@@ -65,14 +65,17 @@ const namesThing = (reading: Reading, at: readonly number[]): boolean =>
  * @throws Refusal 'what-of'
  */
 function refuseNameless(reading: Reading, pieces: readonly Piece[]): void {
-  const is = ({ at }: Piece, ...kinds: string[]) => at.some((index) => kinds.includes(reading.all[index]!.is));
+  const is = ({ at }: Piece, ...kinds: string[]) =>
+    at.some((index) => kinds.includes(reading.all[index]!.is));
   const [first] = pieces;
   if (!first || !is(first, 'batch') || !is(first, 'quantity')) return;
   const weight = first.at.findIndex((index) => reading.all[index]!.is === 'quantity');
   const batch = first.at.findIndex((index) => reading.all[index]!.is === 'batch');
   // 'B4 95 g + 140 g' are two pouches of B4.
   if (batch < weight) return;
-  const bare = pieces.find((piece) => piece.isAdded && is(piece, 'quantity') && !is(piece, 'number', 'batch'));
+  const bare = pieces.find(
+    (piece) => piece.isAdded && is(piece, 'quantity') && !is(piece, 'number', 'batch'),
+  );
   if (bare && !namesThing(reading, bare.at))
     throw new Refusal('what-of', `I read "${textOf(reading, bare.at)}", but not of what.`);
 }

@@ -44,7 +44,9 @@ export const moreMl = optional(
     const isLess = plain === 'less' || plain === 'fewer' || wetWords.includes(plain ?? '');
     const ml = isLess ? -Math.abs(found.value) : found.value;
     // 'Too dry, 20 ml more' says the same twice; 'dry, 20 ml less' does not, and stays unread.
-    const same = [...reading.left()].find((i) => (ml < 0 ? wetWords : dryWords).includes(reading.at(i)!.plain));
+    const same = [...reading.left()].find((i) =>
+      (ml < 0 ? wetWords : dryWords).includes(reading.at(i)!.plain),
+    );
     if (same !== undefined) reading.take(same, ...(reading.at(same - 1)?.plain === 'too' ? [same - 1] : []));
     reading.keyword('water');
     return ml;
