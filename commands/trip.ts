@@ -5,7 +5,7 @@ import { nameKey } from '#house/figures.ts';
 import { missingLines } from '#house/missing.ts';
 import { altitudeOf, effortLines, sayDayOf, slotLines, tripsAhead } from '#house/trips.ts';
 import { everyone, moveTrip, settle, tellEfforts, wantedSlots, withChange } from '#house/trip-slots.ts';
-import type { Trip } from '#core/records.ts';
+import type { Eater, Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';
 import { boilingPointC } from '#core/boiling.ts';
@@ -14,7 +14,7 @@ import { tripDays, type Days } from '#words/days.ts';
 import { altitudeM, flag, optional, part } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 import { placeLeft } from '#words/place-name.ts';
-import { sayNumber } from '#words/say.ts';
+import { sayList, sayNumber } from '#words/say.ts';
 import { type DayEffort, dayEfforts } from '#words/trip-efforts.ts';
 import { daysChanged, type SlotChange, slotChange } from '#words/trip-change.ts';
 import { type Company, type MealsOfTrip, mealsOfTrip, readCompany, startWater } from '#words/trip-parts.ts';
@@ -83,7 +83,7 @@ export default command({
     ),
   },
   run: ({ cancelled, altitude, water, place: told }, house) => {
-    if (!told) return { lines: list(tripsAhead(house)), did: undefined, buttons: [] };
+    if (!told) return { lines: list(tripsAhead(house)), why: [], did: undefined, buttons: [] };
     const trip = told.isKnown
       ? house.trips.all().findLast((t) => !t.isOver && nameKey(t.place) === nameKey(told.name))
       : undefined;
@@ -99,7 +99,7 @@ export default command({
         ? told.company
         : undefined);
     if (trip && changes === undefined)
-      return { lines: card(house, trip, []), did: undefined, buttons: wishButtons(house, trip) };
+      return { ...card(house, trip, []), did: undefined, buttons: wishButtons(house, trip) };
     if (!trip && told.days === undefined) {
       throw new Refusal(
         'no-days',
@@ -133,13 +133,14 @@ export default command({
     tellEfforts(house, id, head, told.efforts);
     const now = house.trips.all().find((t) => t.id === id)!;
     return {
-      lines: card(house, now, remarks),
+      ...card(house, now, remarks),
       did: `${trip ? 'changed' : 'planned'} the trip ${now.place}, ${now.startsOn} to ${now.endsOn}`,
       buttons: wishButtons(house, now),
     };
   },
-  say: ({ lines, did, buttons }) => ({
+  say: ({ lines, why, did, buttons }) => ({
     group: lines.join('\n'),
+    why,
     ...(did === undefined ? {} : { did }),
     ...(buttons.length === 0 ? {} : { buttons, buttonsForAll: true, buttonsStay: true }),
   }),
@@ -160,19 +161,37 @@ function list(trips: readonly Trip[]): string[] {
   return ['No trip is planned.', 'For example: /trip Heron Lake 12-14 June dinner breakfast for all'];
 }
 
-function card(house: House, trip: Trip, remarks: readonly string[]): string[] {
+/** What somebody must know of a trip now; its days, who is there and where it lies are folded. */
+function card(house: House, trip: Trip, remarks: readonly string[]): { lines: string[]; why: string[] } {
   const metres = altitudeOf(trip, house);
   const told = trip.altitudeM === null ? "Altitude not told, so home's is taken: " : '';
   const water = trip.fromSnow ? 'water from snow' : `water starts at ${sayNumber(trip.startWaterC)} °C`;
-  return [
-    heading(trip),
-    ...slotLines(trip.slots, house.eaters.all()),
-    ...effortLines(trip),
-    `${told}${Math.round(metres)} m, water boils at ${boilingPointC(metres).toFixed(1)} °C; ${water}.`,
-    ...remarks,
-    ...missingLines(house, trip),
-    ...brokenPromises(house, trip),
-  ];
+  const eaters = house.eaters.all();
+  return {
+    lines: [
+      heading(trip),
+      whoComes(trip, eaters),
+      ...effortLines(trip),
+      ...remarks,
+      ...missingLines(house, trip),
+      ...brokenPromises(house, trip),
+    ],
+    why: [
+      ...slotLines(trip.slots, eaters),
+      `${told}${Math.round(metres)} m, water boils at ${boilingPointC(metres).toFixed(1)} °C; ${water}.`,
+    ],
+  };
+}
+
+/** 'For Ana and Ben; Noa not at every meal.' */
+function whoComes(trip: Trip, eaters: readonly Eater[]): string {
+  const there = eaters.filter(({ id }) => trip.slots.some((slot) => slot.eaters.includes(id)));
+  const always = there.filter(({ id }) => trip.slots.every((slot) => slot.eaters.includes(id)));
+  const sometimes = there.filter((one) => !always.includes(one));
+  const names = (some: readonly Eater[]) => sayList(some.map(({ name }) => name));
+  if (there.length === 0) return 'Nobody is on it yet.';
+  if (sometimes.length === 0) return `For ${names(always)}.`;
+  return `${always.length > 0 ? `For ${names(always)}; ` : ''}${names(sometimes)} not at every meal.`;
 }
 
 function heading(trip: Trip): string {
@@ -191,6 +210,7 @@ function end(house: House, trip: Trip | undefined, name: string) {
   const back = held.length === 0 ? '' : ` ${held.length} pouches are stock again.`;
   return {
     lines: [`${trip.place} is off the list.${back}`],
+    why: [],
     did: `ended the trip ${trip.place}`,
     buttons: [],
   };
