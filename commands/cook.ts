@@ -48,6 +48,7 @@ export default planned({
             : `Stock covers ${trip.place}: nothing has to be cooked. /pick shows the pouches.`,
       };
     const lines = [`To cook for ${trip.place}:`];
+    const why: string[] = [];
     for (const one of plan.cook) {
       const made = sayNumber(one.recipe.servings * one.factor);
       const load =
@@ -57,12 +58,14 @@ export default planned({
             ? `, ${sayCount(one.loads, 'dryer load')}`
             : `, ${Math.round(one.fills * 100)} % of a dryer load`;
       const meals = one.slots.length > 4 ? `${one.slots.length} meals` : sayList(one.slots.map(slotName));
-      lines.push(
-        `${one.recipe.name}${one.wished ? ' (wished for)' : ''}: ${sayNumber(Number(one.servings.toFixed(1)))} servings for ${meals}. /scale ${one.recipe.name} x${sayNumber(one.factor)} makes ${made}${load}.`,
+      const said = `${one.recipe.name}${one.wished ? ' (wished for)' : ''}: ${sayNumber(Number(one.servings.toFixed(1)))} servings`;
+      lines.push(`${said}${load}.`);
+      why.push(
+        `${said} for ${meals}. /scale ${one.recipe.name} x${sayNumber(one.factor)} makes ${made}${load}.`,
       );
     }
     if (plan.cook.some((one) => one.fills !== null && one.fills < 0.9))
-      lines.push('A load filled up costs no more time: what is over goes into stock.');
+      why.push('A load filled up costs no more time: what is over goes into stock.');
     for (const { eater, slots } of plan.nobodyCan)
       lines.push(
         `No recipe of yours is clear for ${name(eater)} and for such a meal: ${sayList(slots.map(slotName))}.`,
@@ -74,12 +77,22 @@ export default planned({
           ? `${sayNumber(hours)} h a load, as your last ${recorded} took`
           : 'about a day a load (common practice, until three of yours are recorded)';
       const late = plan.latestStart < today ? ': that is past, so shorten the list or the trip' : '';
-      lines.push(
-        `Start drying by ${sayDayOf(plan.latestStart)} at the latest${late}: ${from}, a day to seal and pack, two days until the seals are checked.`,
+      lines.push(`Start drying by ${sayDayOf(plan.latestStart)} at the latest${late}.`);
+      why.push(
+        `${from[0]!.toUpperCase()}${from.slice(1)}, a day to seal and pack, two days until the seals are checked.`,
       );
       if (!limitKnown)
         lines.push("Tell me your dryer's limit for whole loads: /house dryer 4 trays 20 x 45 cm 4 kg.");
     }
-    return { group: lines.join('\n') };
+    const most = 3;
+    const buttons = plan.cook.slice(0, most).map(({ recipe, factor }) => ({
+      label: `Scale ${recipe.name}`,
+      request: `/scale ${recipe.name} x${sayNumber(factor)}`,
+    }));
+    return {
+      group: lines.join('\n'),
+      why,
+      ...(buttons.length === 0 ? {} : { buttons, buttonsForAll: true }),
+    };
   },
 });
