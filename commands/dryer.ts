@@ -5,7 +5,7 @@ import { Refusal } from '#core/refusal.ts';
 import { type DryerEvent, stopsOf } from '#core/running.ts';
 import { dryOf, isSealedFrom } from '#house/dryness.ts';
 import { factsOfBatch, loadedBatch } from '#house/figures.ts';
-import { aheadLines, dryingAhead } from '#house/forecast.ts';
+import { type LoadsKnown, aheadLines, dryingAhead, loadsKnown } from '#house/forecast.ts';
 import type { House } from '#house/house.ts';
 import { dryerEvent } from '#words/dryer-parts.ts';
 import { batchCode, optional, restOfText } from '#words/parts.ts';
@@ -56,10 +56,11 @@ export default command({
         house.batches.dryer(batch.id, event);
       }
     }
+    const known = loadsKnown(house);
     return {
       batches,
       events,
-      lines: batches.flatMap((batch) => standing(house, batch.no)),
+      lines: batches.flatMap((batch) => standing(house, batch.no, known)),
       zone: house.settings.zone,
     };
   },
@@ -147,11 +148,11 @@ function phraseOf({ what, atMs, note }: DryerEvent, zone: string): string {
 }
 
 /** How it goes on, and what long warm hours do to food that is not dry. */
-function standing(house: House, no: number): string[] {
+function standing(house: House, no: number, known: LoadsKnown): string[] {
   const batch = loadedBatch(house, no);
   const stop = stopsOf(batch.events).at(-1);
   const hours = stop === undefined ? 0 : ((stop.toMs ?? house.nowMs) - stop.fromMs) / hourMs;
-  const ahead = dryingAhead(house, batch, factsOfBatch(house, batch));
+  const ahead = dryingAhead(house, batch, factsOfBatch(house, batch), known);
   return [
     ...aheadLines(house, ahead).map((line) => `B${no}: ${line}`),
     ...(stop !== undefined && (stop.toMs === null || hours > mostHoursWarm)

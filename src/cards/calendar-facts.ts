@@ -3,7 +3,7 @@ import type { CalendarEntry } from '#draw/calendar.ts';
 import { daysAfterDrying, loadHours } from '#house/cooking.ts';
 import { dryOf, isSealedFrom } from '#house/dryness.ts';
 import { factsOfBatch } from '#house/figures.ts';
-import { dryingAhead, loadsKnown } from '#house/forecast.ts';
+import { dryingAhead, isHourKnown, loadsKnown } from '#house/forecast.ts';
 import type { House } from '#house/house.ts';
 import { tripsAhead } from '#house/trips.ts';
 import { localDays } from '#words/local-days.ts';
@@ -47,7 +47,7 @@ function loads(house: House): CalendarEntry[] {
     const facts = factsOfBatch(house, batch);
     if (batch.weighings.length > 0 && dryOf(house, batch, facts).is === 'dry') return [];
     const ahead = dryingAhead(house, batch, facts, known);
-    if (typeof ahead !== 'object' || !('readyMs' in ahead)) return [];
+    if (!isHourKnown(ahead)) return [];
     return [
       {
         id: `h${house.household}-weigh-B${batch.no}`,

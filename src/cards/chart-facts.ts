@@ -8,7 +8,7 @@ import type { DryingFacts, DryingSeries, StockFacts, TripFacts } from '#draw/fac
 import { sayCount, sayG, sayMoment, sayNumber } from '#words/say.ts';
 import type { House } from '#house/house.ts';
 import { loadedBatch, factsOfBatch } from '#house/figures.ts';
-import { dryingAhead, sayReady } from '#house/forecast.ts';
+import { dryingAhead, isHourKnown, sayReady } from '#house/forecast.ts';
 import { heldFor } from '#house/packing.ts';
 import { servedOf } from './paper-facts.ts';
 import { dryPhrase } from '#words/dry-phrases.ts';
@@ -65,17 +65,16 @@ export function dryingFacts(house: House, no: number): DryingFacts {
     caption: [
       `${sayG(facts.wetG, settings.units)} wet on ${sayCount(batch.trays.length, 'tray')}, loaded ${sayMoment(batch.loadedAtMs, settings.zone)}. ${expected}`,
       dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings)[0]!,
-      ...(typeof ahead === 'object' && 'readyMs' in ahead ? [`Dry ${sayReady(ahead, settings.zone)}.`] : []),
+      ...(isHourKnown(ahead) ? [`Dry ${sayReady(ahead, settings.zone)}.`] : []),
     ],
     series,
-    ahead:
-      typeof ahead === 'object' && 'readyMs' in ahead
-        ? {
-            readyHours: hoursAt(ahead.readyMs),
-            earliestHours: hoursAt(ahead.earliestMs),
-            latestHours: hoursAt(ahead.latestMs),
-          }
-        : null,
+    ahead: isHourKnown(ahead)
+      ? {
+          readyHours: hoursAt(ahead.readyMs),
+          earliestHours: hoursAt(ahead.earliestMs),
+          latestHours: hoursAt(ahead.latestMs),
+        }
+      : null,
   };
 }
 

@@ -139,7 +139,7 @@ export function canHaveBeenSteady(checks: readonly CheckWeight[]): boolean {
   );
 }
 
-interface Point {
+export interface Point {
   readonly atMs: number;
   readonly g: number;
 }
@@ -148,7 +148,8 @@ function known(g: number | null): void {
   if (g !== null) above('impossible-weight', 'A check weight', g, 0, 'g');
 }
 
-function asTotal({ atMs, trays }: CheckWeight): Point[] {
+/** A weighing of all trays together, or of every tray, as one weight; none where a tray is missing. */
+export function asTotal({ atMs, trays }: CheckWeight): Point[] {
   if (typeof trays === 'number') return [{ atMs, g: trays }];
   const weighed = trays.filter((g) => g !== null);
   return weighed.length < trays.length || weighed.length === 0

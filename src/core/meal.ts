@@ -1,7 +1,7 @@
 import { expectedDryG, pouchWaterMl, waterRemovedG } from './balance.ts';
 import { type Balance, type DryVerdict, dryVerdict, heard } from './dry-verdict.ts';
 import { perhaps } from './contents.ts';
-import { type CheckWeight, type Steadiness, canHaveBeenSteady, steadiness } from './dryness.ts';
+import { type CheckWeight, type Steadiness, asTotal, canHaveBeenSteady, steadiness } from './dryness.ts';
 import { mixedDryG, mixedWetG } from './mixed-weights.ts';
 import type { Batch, Mix, Recipe, RecipeLine } from './records.ts';
 import { runningMs, stopsOf } from './running.ts';
@@ -106,15 +106,11 @@ export function checkWeights(batch: Batch): CheckWeight[] {
 }
 
 /** The weighings of the whole batch on the dryer's own clock, in order of time: weighed together, or every tray at one moment. */
-export function wholeWeights(batch: Batch): { readonly atMs: number; readonly massG: number }[] {
-  return checkWeights(batch)
-    .flatMap(({ atMs, trays }) => {
-      if (typeof trays === 'number') return [{ atMs, massG: trays }];
-      const weighed = trays.filter((g) => g !== null);
-      return weighed.length < trays.length ? [] : [{ atMs, massG: weighed.reduce((sum, g) => sum + g, 0) }];
-    })
+export const wholeWeights = (batch: Batch): { readonly atMs: number; readonly massG: number }[] =>
+  checkWeights(batch)
+    .flatMap(asTotal)
+    .map(({ atMs, g }) => ({ atMs, massG: g }))
     .toSorted((a, b) => a.atMs - b.atMs);
-}
 
 /** The latest weight of the whole batch, g: weighed together, or tray by tray since then; null until all were weighed. */
 export function latestDryG(batch: Batch): number | null {

@@ -43,6 +43,10 @@ export interface Standing {
 
 export type DryingAhead = ReadyAt | Standing | 'stalled' | undefined;
 
+/** Whether an hour can be said. */
+export const isHourKnown = (ahead: DryingAhead): ahead is ReadyAt =>
+  typeof ahead === 'object' && 'readyMs' in ahead;
+
 /** How a batch lay in the dryer, for the next one to be compared with. */
 interface Dried {
   readonly load: PastLoad;
@@ -192,7 +196,7 @@ export function aheadLines(house: House, ahead: DryingAhead): string[] {
 
 /** What the hour rests on. */
 export function aheadWhy(ahead: DryingAhead): string[] {
-  if (typeof ahead !== 'object' || 'sinceMs' in ahead) return [];
+  if (!isHourKnown(ahead)) return [];
   const own = ahead.loads > 0 ? `, as your last ${ahead.loads} loads went` : '';
   if (ahead.by === 'weights')
     return [`The hour: the root of the water to go falls in a straight line${own}.`];
@@ -212,7 +216,7 @@ export function nightLines(
   ahead: DryingAhead,
 ): string[] {
   const { zone, units } = house.settings;
-  if (typeof ahead !== 'object' || 'sinceMs' in ahead || facts.expectedDryG === null) return [];
+  if (!isHourKnown(ahead) || facts.expectedDryG === null) return [];
   const days = localDays(zone);
   const ready = rounded(ahead.readyMs);
   if (!days.isAsleep(ready)) return [];

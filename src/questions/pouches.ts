@@ -1,7 +1,7 @@
 import { steadinessOf } from '#core/meal.ts';
 import { dryOf, isSealedFrom, pouchesFrom } from '#house/dryness.ts';
 import { batchNumbered, factsOfBatch, loadedBatch } from '#house/figures.ts';
-import { aheadLines, dryingAhead } from '#house/forecast.ts';
+import { aheadLines, dryingAhead, loadsKnown } from '#house/forecast.ts';
 import { flag, massG, optional } from '#words/parts.ts';
 import {
   sayBatch,
@@ -150,6 +150,7 @@ export const isDry = question({
     const batches = meant.length > 0 ? meant.slice(0, 4) : [batchNumbered(house, batchAbout(house, asked))];
     const lines: string[] = [];
     const buttons: { label: string; request: string }[] = [];
+    const known = loadsKnown(house);
     for (const batch of batches) {
       const facts = factsOfBatch(house, batch);
       const verdict = dryOf(house, batch, facts);
@@ -181,7 +182,7 @@ export const isDry = question({
                   : 'its weight is not steady';
         lines.push(
           `${head} not shown to be dry, ${why}; ${weight}. In the dryer for ${hours} h.`,
-          ...aheadLines(house, dryingAhead(house, batch, facts)),
+          ...aheadLines(house, dryingAhead(house, batch, facts, known)),
         );
       }
     }

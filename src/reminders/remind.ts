@@ -9,7 +9,7 @@ import type { House } from '#house/house.ts';
 import { dryOf } from '#house/dryness.ts';
 import { usualLoadHours } from '#core/load-hours.ts';
 import { type CookingPlan, cookingPlan } from '#house/cooking.ts';
-import { aheadLines, dryingAhead, loadsKnown } from '#house/forecast.ts';
+import { aheadLines, dryingAhead, isHourKnown, loadsKnown } from '#house/forecast.ts';
 import { factsOfBatch } from '#house/figures.ts';
 import { tripProblem } from '#house/trip-problem.ts';
 import { sayDayOf } from '#house/trips.ts';
@@ -114,10 +114,9 @@ function watch(house: House, { stores }: Answerer, short: readonly ShortTrip[]) 
         loadedAtMs: batch.loadedAtMs,
         lastWeighedAtMs: batch.weighings.at(-1)?.atMs ?? null,
         // A load that stands still is looked at again as soon as a weighing shows something.
-        readyAtMs:
-          typeof ahead === 'object' && 'readyMs' in ahead
-            ? ahead.readyMs
-            : batch.loadedAtMs + (ahead === 'stalled' ? 0 : usualLoadHours) * 3_600_000,
+        readyAtMs: isHourKnown(ahead)
+          ? ahead.readyMs
+          : batch.loadedAtMs + (ahead === 'stalled' ? 0 : usualLoadHours) * 3_600_000,
         isDry: batch.weighings.length > 0 && dryOf(house, batch).is === 'dry',
       };
     }),
