@@ -105,7 +105,8 @@ export function remindersOf(
   const found: Reminder[] = [];
   const add = (kind: ReminderKind, about: string, dueAtMs: number) => {
     if (settings[remindSetting[kind]] && !wasReminded(about))
-      found.push({ kind, about, dueAtMs: days.awake(dueAtMs) });
+      // A forecast falls between two milliseconds; the clock and the records know whole ones.
+      found.push({ kind, about, dueAtMs: days.awake(Math.ceil(dueAtMs)) });
   };
   for (const batch of watched.drying) {
     const dueMs = weighDueMs(batch, settings.steadyGapHours);

@@ -53,6 +53,18 @@ test('a load is to be weighed after a day, once, and again when it was not stead
   expect(await posted()).toEqual([]);
 });
 
+test('a forecast that falls between two milliseconds is looked at again like any other', async () => {
+  const { house, posted } = loaded();
+  house.at(25);
+  await posted();
+  house.say('/weigh B1 240 236 g');
+  house.at(3);
+  expect(await posted()).toEqual([]);
+  house.at(24);
+  expect(texts(await posted()).join()).toContain('time to weigh');
+  expect(house.faults).toEqual([]);
+});
+
 test('a stopped pump is weighed again, not sealed', async () => {
   const { house, posted } = loaded();
   house.at(24);
