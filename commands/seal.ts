@@ -76,7 +76,7 @@ export default command({
   },
   run: (asked, house) => {
     const how = howSealed(asked, house);
-    const first = house.pouches.inStock().every(({ absorbers }) => absorbers.length === 0);
+    const isFirst = !house.pouches.haveAbsorber();
     const sealed =
       asked.fill.is === 'mixed'
         ? sealMixed(house, how, asked.fill.mixture, asked.unchecked === true, asked.feeds)
@@ -92,7 +92,7 @@ export default command({
       early: notForLongCaution(cautionLines(sealed.batch.recipe, house.foods)),
       shown: mealOfBatch(house, sealed.batch.no),
       sealedOn: localDays(house.settings.zone).dayOf(how.sealedAtMs),
-      isFirstAbsorber: first && sealed.filled.some(({ plan }) => plan.absorber !== null),
+      isFirstAbsorber: isFirst && sealed.filled.some(({ plan }) => plan.absorber !== null),
       settings: house.settings,
     };
   },

@@ -74,18 +74,27 @@ export function areDryGoods(house: House, goods: readonly RecipeLine[]): boolean
 export function pouchesShownDry(house: House, changes: () => number): PouchStore {
   const { pouches } = house;
   let asOf = -1;
+  let stockAsOf = -1;
   const known = new Map<number, boolean>();
   const isRefused = (no: number): boolean => {
     if (asOf !== changes()) known.clear();
     asOf = changes();
-    const before = known.get(no);
-    if (before !== undefined) return before;
-    const batch = batchNumbered(house, no);
+    return known.get(no) ?? look(batchNumbered(house, no));
+  };
+  const look = (batch: Batch): boolean => {
     const refused = batch.mix
       ? batch.mix.parts.some((part) => isRefused(part.batch)) || !areDryGoods(house, batch.mix.goods)
       : isRefusedNow(batch, factsOfBatch(house, batch));
-    known.set(no, refused);
+    known.set(batch.no, refused);
     return refused;
+  };
+  /** Batch by batch takes a dozen questions of the file each. */
+  const lookAtStock = (): void => {
+    if (stockAsOf === changes()) return;
+    stockAsOf = changes();
+    if (asOf !== stockAsOf) known.clear();
+    asOf = stockAsOf;
+    for (const batch of house.batches.inStock()) look(batch);
   };
   const seen = (pouch: Pouch): Pouch => {
     if (pouch.shownDry && isRefused(pouch.batch))
@@ -111,15 +120,20 @@ export function pouchesShownDry(house: House, changes: () => number): PouchStore
       return pouch && seen(pouch);
     },
     ofBatch: (batch) => pouches.ofBatch(batch).map(seen),
-    inStock: () => uncheckedFirst(pouches.inStock().map(seen)),
+    inStock: () => {
+      lookAtStock();
+      return uncheckedFirst(pouches.inStock().map(seen));
+    },
     inStockOf: (meal) => uncheckedFirst(pouches.inStockOf(meal).map(seen)),
-    shelves: () =>
-      uncheckedFirst(
+    shelves: () => {
+      lookAtStock();
+      return uncheckedFirst(
         pouches.shelves().map((shelf) => {
           if (shelf.shownDry && isRefused(shelf.batch))
             return { ...shelf, checked: false, shownDry: false, bestByOn: null };
           return shelf.checked ? shelf : { ...shelf, bestByOn: null };
         }),
-      ),
+      );
+    },
   };
 }

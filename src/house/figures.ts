@@ -22,9 +22,24 @@ export function recipeNamed(house: House, name: string): Recipe {
   return recipe;
 }
 
-export function factsOfRecipe(house: House, recipe: Recipe): RecipeFacts {
-  return recipeFacts(recipe, composerOf(house));
+/**
+ * A sum over one record as it was read. A record that was written is read anew, as another object, so what is kept here
+ * is never old; a household with other settings or another food table has other sums.
+ */
+function keptFor<R extends object, F>(sum: (house: House, record: R) => F): (house: House, record: R) => F {
+  const kept = new WeakMap<R, Pick<House, 'foods' | 'settings'> & { readonly facts: F }>();
+  return (house, record) => {
+    const before = kept.get(record);
+    if (before?.foods === house.foods && before.settings === house.settings) return before.facts;
+    const facts = sum(house, record);
+    kept.set(record, { foods: house.foods, settings: house.settings, facts });
+    return facts;
+  };
 }
+
+export const factsOfRecipe = keptFor((house: House, recipe: Recipe): RecipeFacts =>
+  recipeFacts(recipe, composerOf(house)),
+);
 
 /** @throws Refusal 'no-such-batch', naming those there are */
 export function batchNumbered(house: House, no: number): Batch {
@@ -45,9 +60,9 @@ export function loadedBatch(house: House, no: number): Batch {
   );
 }
 
-export function factsOfBatch(house: House, batch: Batch): BatchFacts {
-  return batchFacts(batch, composerOf(house), house.settings);
-}
+export const factsOfBatch = keptFor((house: House, batch: Batch): BatchFacts =>
+  batchFacts(batch, composerOf(house), house.settings, factsOfRecipe(house, batch.recipe)),
+);
 
 /** @throws Refusal 'no-such-pouch', naming those of the batch */
 export function pouchCoded(house: House, code: PouchCode): Pouch {
@@ -100,13 +115,8 @@ export function batchSeen(house: House, no: number): Seen {
 export function seeStock(house: House): void {
   const book = seen.get(house.batches) ?? new Map<number, Seen>();
   seen.set(house.batches, book);
-  const recipes = new Map<number, RecipeFacts>();
-  const composer = composerOf(house);
-  for (const batch of house.batches.inStock()) {
-    const recipe = recipes.get(batch.recipe.id) ?? recipeFacts(batch.recipe, composer);
-    recipes.set(batch.recipe.id, recipe);
-    book.set(batch.no, { batch, facts: batchFacts(batch, composer, house.settings, recipe) });
-  }
+  for (const batch of house.batches.inStock())
+    book.set(batch.no, { batch, facts: factsOfBatch(house, batch) });
 }
 
 /** The facts of a batch whose dry weight is known. @throws Refusal 'no-dry-weight' */

@@ -135,7 +135,11 @@ export function batchStore(db: Db) {
   const setPot = db.prepare('UPDATE batch SET pot_g = ? WHERE household = ? AND id = ?');
 
   return (household: number, recipeOf: (id: number) => Recipe) => {
-    const dried = (row: BatchRow): Batch => ({
+    /** A batch that was loaded, with what lies in other tables of it. */
+    const loaded = (
+      row: BatchRow,
+      has: Pick<Batch, 'trays' | 'weighings' | 'events' | 'rest'> & { readonly witnesses: WitnessRow[] },
+    ): Batch => ({
       id: row.id,
       no: row.no,
       factor: row.factor,
@@ -143,13 +147,21 @@ export function batchStore(db: Db) {
       loadedAtMs: row.loadedAtMs,
       isRaw: row.isRaw === 1,
       recipe: recipeOf(row.recipe),
-      trays: trays.all(row.id) as Tray[],
-      weighings: weighings.all(row.id) as Weighing[],
-      witnesses: inTime([...witnesses.all(row.id), ...pieces.all(row.id)] as WitnessRow[]),
-      events: events.all(row.id) as DryerEvent[],
-      rest: rest.all(row.id) as RestEvent[],
+      trays: has.trays,
+      weighings: has.weighings,
+      witnesses: inTime(has.witnesses),
+      events: has.events,
+      rest: has.rest,
       mix: null,
     });
+    const dried = (row: BatchRow): Batch =>
+      loaded(row, {
+        trays: trays.all(row.id) as Tray[],
+        weighings: weighings.all(row.id) as Weighing[],
+        witnesses: [...witnesses.all(row.id), ...pieces.all(row.id)] as WitnessRow[],
+        events: events.all(row.id) as DryerEvent[],
+        rest: rest.all(row.id) as RestEvent[],
+      });
     const whole = (row: BatchRow): Batch => {
       if (row.isMixed === 0) return dried(row);
       const parts = (partsOf.all(row.id) as { no: number; eachG: number }[]).map(({ no, eachG }) => ({
@@ -187,21 +199,17 @@ export function batchStore(db: Db) {
           stockedEvents.all(household) as (DryerEvent & { batch: number })[],
           (row) => row.batch,
         );
-        return (stocked.all(household) as BatchRow[]).map((stockedRow) => {
-          const { isMixed, ...row } = stockedRow;
-          if (isMixed === 1) return whole(stockedRow);
-          return {
-            ...row,
-            isRaw: row.isRaw === 1,
-            recipe: recipeOf(row.recipe),
-            trays: traysOf.get(row.id) ?? [],
-            weighings: weighingsOf.get(row.id) ?? [],
-            events: eventsOfBatch.get(row.id) ?? [],
-            rest: restOfBatch.get(row.id) ?? [],
-            witnesses: inTime(witnessesOf.get(row.id) ?? []),
-            mix: null,
-          };
-        });
+        return (stocked.all(household) as BatchRow[]).map((row) =>
+          row.isMixed === 1
+            ? whole(row)
+            : loaded(row, {
+                trays: traysOf.get(row.id) ?? [],
+                weighings: weighingsOf.get(row.id) ?? [],
+                witnesses: witnessesOf.get(row.id) ?? [],
+                events: eventsOfBatch.get(row.id) ?? [],
+                rest: restOfBatch.get(row.id) ?? [],
+              }),
+        );
       },
       /** Puts the weight of one tray at one weighing right; the journal keeps what it was. */
       mendWeighing: (
@@ -220,9 +228,9 @@ export function batchStore(db: Db) {
         },
       ): number => {
         const no = nextNo.get(household) as number;
-        const { trays: loaded, ...head } = batch;
+        const { trays: filled, ...head } = batch;
         const id = Number(insert.run({ household, no, ...head, isRaw: head.isRaw ? 1 : 0 }).lastInsertRowid);
-        for (const tray of loaded) insertTray.run({ household, batch: id, ...tray });
+        for (const tray of filled) insertTray.run({ household, batch: id, ...tray });
         return no;
       },
       /**
