@@ -2,7 +2,7 @@
 // second at every start. So the sources are put together into one file beside the packages, made anew whenever one of
 // them changes; where that cannot be done, tsx reads them one by one.
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { readFileSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -25,17 +25,23 @@ function stamp() {
   return hash.digest('hex').slice(0, 16);
 }
 
-/** Puts the sources together. Paths that a file finds from its own place stay those of the sources. */
-async function bundle(path) {
+/**
+ * Puts the sources together, what is read later in files of its own. Paths that a file finds from its own place stay
+ * those of the sources.
+ */
+async function bundle(folder) {
   const { build } = await import('esbuild');
   const commands = readdirSync(join(root, 'commands')).filter((name) => name.endsWith('.ts'));
-  const listed = commands.map(
-    (name) => `${JSON.stringify(name)}: () => import(${JSON.stringify(join(root, 'commands', name))})`,
+  const imports = commands.map(
+    (name, i) => `import * as file${i} from ${JSON.stringify(join(root, 'commands', name))};`,
   );
-  const { outputFiles } = await build({
-    entryPoints: [join(root, 'src', 'main.ts')],
+  const listed = commands.map((name, i) => `${JSON.stringify(name)}: async () => file${i}`);
+  const aside = `${folder}.${process.pid}`;
+  await build({
+    entryPoints: { program: join(root, 'src', 'main.ts') },
     bundle: true,
-    write: false,
+    splitting: true,
+    outdir: aside,
     platform: 'node',
     format: 'esm',
     target: 'node20',
@@ -46,7 +52,7 @@ async function bundle(path) {
         name: 'places',
         setup(building) {
           building.onLoad({ filter: /command-files\.ts$/ }, () => ({
-            contents: `export const commandFiles = {${listed.join(',')}};`,
+            contents: `${imports.join('')}export const commandFiles = {${listed.join(',')}};`,
             resolveDir: root,
           }));
           building.onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path: source }) => ({
@@ -60,20 +66,20 @@ async function bundle(path) {
       },
     ],
   });
-  mkdirSync(cache, { recursive: true });
-  for (const old of readdirSync(cache))
-    if (/^program-.*\.js$/.test(old)) rmSync(join(cache, old), { force: true });
-  // Written aside and renamed: a second start at the same time never reads half a file.
-  const aside = `${path}.${process.pid}`;
-  writeFileSync(aside, outputFiles[0].contents);
-  renameSync(aside, path);
+  for (const old of readdirSync(cache)) {
+    const isOld = old.startsWith('program-') && !old.endsWith(`.${process.pid}`);
+    if (isOld) rmSync(join(cache, old), { recursive: true, force: true });
+  }
+  // Written aside and renamed: a second start at the same time never reads half of it, and whoever is second keeps the first's.
+  if (statSync(folder, { throwIfNoEntry: false })) rmSync(aside, { recursive: true, force: true });
+  else renameSync(aside, folder);
 }
 
 async function program() {
   try {
-    const path = join(cache, `program-${stamp()}.js`);
-    if (!statSync(path, { throwIfNoEntry: false })) await bundle(path);
-    return path;
+    const folder = join(cache, `program-${stamp()}`);
+    if (!statSync(folder, { throwIfNoEntry: false })) await bundle(folder);
+    return join(folder, 'program.js');
   } catch {
     const { register } = await import('tsx/esm/api');
     register();

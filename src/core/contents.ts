@@ -18,6 +18,7 @@ export function together(all: readonly Contents[]): Contents {
 
 /** One of several foods, nobody knows which: only what all of them hold is certain. */
 export function oneOf(all: readonly Contents[]): Contents {
+  if (all.length === 1) return together(all);
   const union = together(all.map(perhaps));
   const contains = union.check.filter((tag) => all.every((one) => one.contains.includes(tag)));
   const certainKinds = union.checkKinds.filter((kind) => all.every((one) => one.kinds.includes(kind)));

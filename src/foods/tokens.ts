@@ -1,5 +1,5 @@
 import { plain } from '#words/numbers.ts';
-import { foldedWords } from './words.ts';
+import { foldedWords, isAscii } from './words.ts';
 
 /**
  * How a break puts what stands behind it: 'with' in the food, 'perhaps' in it, 'without' it, for a 'purpose', or only
@@ -50,7 +50,15 @@ const shortened: readonly (readonly [RegExp, string])[] = [
   [/\b(bone|skin|head|shell|leaf|tail)[- ](in|on|off)\b/gi, '$1$2'],
 ];
 
-const wordOrMark = /[\p{L}\p{N}][\p{L}\p{N}\p{M}'’%]*(?:[.,]\d[\p{L}\p{N}]*%?)*|[^\s\p{L}\p{N}]/gu;
+const pieces = (letter: string, inside: string, flags: string) => ({
+  isWord: new RegExp(`[${letter}]`, flags),
+  wordOrMark: new RegExp(
+    `[${letter}][${letter}${inside}'’%]*(?:[.,]\\d[${letter}]*%?)*|[^\\s${letter}]`,
+    `g${flags}`,
+  ),
+});
+const anyPieces = pieces('\\p{L}\\p{N}', '\\p{M}', 'u');
+const asciiPieces = pieces('a-z0-9', '', '');
 /** Marks inside a word ('self-raising', 'Kellogg's') or that say nothing. */
 const quiet = new Set(['-', "'", '’', '%', '°', '#', '~', '™', '®', '`', '\u00ad']);
 
@@ -61,6 +69,7 @@ const quiet = new Set(['-', "'", '’', '%', '°', '#', '~', '™', '®', '`', '
 export function tokensOf(text: string): Token[] {
   let small = plain(text.slice(0, 600)).toLowerCase();
   for (const [looks, becomes] of shortened) small = small.replace(looks, becomes);
+  const { wordOrMark, isWord } = isAscii(small) ? asciiPieces : anyPieces;
   small = small.replace(/ - | -- |–|—/g, ' ; ');
   const out: Token[] = [];
   let run: string[] = [];
@@ -69,7 +78,7 @@ export function tokensOf(text: string): Token[] {
     run = [];
   };
   for (const [piece] of small.matchAll(wordOrMark)) {
-    const isMark = !/[\p{L}\p{N}]/u.test(piece);
+    const isMark = !isWord.test(piece);
     const link = connectives.get(piece);
     if (link) {
       close();

@@ -85,24 +85,39 @@ function foldWord(word: string): string {
 /** 'cream of tartar', 'salt and pepper': words that only link. */
 const links = new Set(['of', 'and', 'the', 'a', 'an']);
 
+/** Nearly all that is typed, and all the tables hold; letters of every script take several times as long to find. */
+export const isAscii = (text: string): boolean => /^[\x20-\x7e]*$/.test(text);
+
+const withoutAccents = (small: string): string =>
+  small
+    .replace(/œ/g, 'oe')
+    .replace(/æ/g, 'ae')
+    .replace(/ß/g, 'ss')
+    .replace(/ø/g, 'o')
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '');
+
+const wordsIn = (letter: string, figure: string, flags: string) => ({
+  possessive: new RegExp(`(${letter})'(?:s(?!${letter}))?`, flags),
+  word: new RegExp(`\\d+(?:[.,]\\d+)?%|(?:${letter}|${figure})+`, flags),
+});
+const anyWords = wordsIn('\\p{L}', '\\p{N}', 'gu');
+const asciiWords = wordsIn('[a-z]', '[0-9]', 'g');
+
 /**
  * Words of a text in the form the tables use: plain characters, small letters without accents, singular, one
  * spelling, pairs such as 'bread crumbs' joined.
  * @returns the words in order; figures stay, '2%' is one word
  */
 export function foldedWords(text: string): string[] {
-  const letters = plain(text)
-    .toLowerCase()
-    .replace(/œ/g, 'oe')
-    .replace(/æ/g, 'ae')
-    .replace(/ß/g, 'ss')
-    .replace(/ø/g, 'o')
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .replace(/(\p{L})'(?:s(?!\p{L}))?/gu, (_, letter: string) => letter);
-  const words = (letters.match(/\d+(?:[.,]\d+)?%|[\p{L}\p{N}]+/gu) ?? [])
-    .map(foldWord)
-    .filter((word) => !links.has(word));
+  const small = plain(text).toLowerCase();
+  const plainly = isAscii(small);
+  const { possessive, word: oneWord } = plainly ? asciiWords : anyWords;
+  const letters = (plainly ? small : withoutAccents(small)).replace(
+    possessive,
+    (_, letter: string) => letter,
+  );
+  const words = (letters.match(oneWord) ?? []).map(foldWord).filter((word) => !links.has(word));
   const out: string[] = [];
   for (const word of words) {
     const pair = `${out.at(-1)} ${word}`;

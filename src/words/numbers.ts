@@ -36,7 +36,8 @@ export function plain(text: string): string {
   let kept = 0;
   for (let i = 0; i < text.length; i++) {
     const code = text.charCodeAt(i);
-    if (code > 0x1f && code < 0x60) continue;
+    // Of ASCII only the backtick has a twin; nearly all that is typed ends here.
+    if (code > 0x1f && code < 0x7f && code !== 0x60) continue;
     const twin = plainFor.get(code);
     if (twin === undefined) continue;
     out += text.slice(kept, i) + twin;
