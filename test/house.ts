@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import Database from 'better-sqlite3';
+import Database, { type Statement } from 'better-sqlite3';
 import { DateTime } from 'luxon';
 import { answer } from '#chat/answer.ts';
 import type { Answerer } from '#chat/answerer.ts';
@@ -67,6 +67,7 @@ export function openTestHouse(
     ...options,
   };
   let nowMs = DateTime.fromSQL(start, { zone: 'UTC' }).toMillis();
+  let everything: Statement[] | undefined;
   // A house that goes on from another has seen that one's messages.
   let count = from ? 1_000_000 : 0;
   const send = (text: string, from: string, more: Partial<Message>) => {
@@ -125,8 +126,10 @@ export function openTestHouse(
     },
     nowText: () => DateTime.fromMillis(nowMs, { zone: 'UTC' }).toFormat('yyyy-MM-dd HH:mm'),
     dump() {
-      const tables = ['household', ...recordTables, 'entry', 'row_change'];
-      const rows = tables.map((table) => db.prepare(`SELECT * FROM ${table} ORDER BY rowid`).all());
+      everything ??= ['household', ...recordTables, 'entry', 'row_change'].map((table) =>
+        db.prepare(`SELECT * FROM ${table} ORDER BY rowid`),
+      );
+      const rows = everything.map((table) => table.all());
       return createHash('sha256').update(JSON.stringify(rows)).digest('hex');
     },
   };

@@ -10,6 +10,25 @@ export function openSeason(): TestHouse {
   return openTestHouse(kept.now, {}, kept.file);
 }
 
+let shared: TestHouse | undefined;
+
+/**
+ * The same household for one row of a table: a house that goes back to where the season ended when the row is done.
+ * Several times quicker than a house of its own; not for rows that keep the house, or need a second one.
+ */
+export async function inSeason(work: (house: TestHouse) => unknown): Promise<void> {
+  const house = (shared ??= openSeason());
+  house.db.exec('BEGIN');
+  try {
+    await work(house);
+  } finally {
+    house.db.exec('ROLLBACK');
+    house.at(kept!.now);
+    house.faults.length = 0;
+    house.last.length = 0;
+  }
+}
+
 let kept: { now: string; file: Buffer } | undefined;
 
 /** Played once for each test file; every test goes on from a copy. */

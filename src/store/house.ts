@@ -22,7 +22,7 @@ import { tripStore } from './trips.ts';
 
 /** Every store of one database; records are reached through `of`, one household at a time. */
 export function openStores(file: Db, defaults: Settings) {
-  const { db, writes, takenBack } = counted(file);
+  const { db, writes, takenBack, prepareAll } = counted(file);
   const settings = settingStore(db, defaults);
   const recipes = recipeStore(db);
   const batches = batchStore(db);
@@ -53,6 +53,7 @@ export function openStores(file: Db, defaults: Settings) {
     }),
     /** How often this program wrote so far: what was worked out at one count holds as long as it stands. */
     changes: writes,
+    prepareAll,
     /** Runs work as one transaction; inside another it becomes a part that can fail alone. */
     together: <T>(work: () => T): T => {
       try {

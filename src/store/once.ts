@@ -1,3 +1,4 @@
+import type { Statement } from 'better-sqlite3';
 import type { Db } from './db.ts';
 
 /** A file whose writes are counted: what was read at one count holds as long as the count stands. */
@@ -6,17 +7,33 @@ export interface Counted {
   readonly writes: () => number;
   /** What was written was taken back: nothing read since may be kept. */
   readonly takenBack: () => void;
+  /** Prepares every statement at once, used or not. @throws SqliteError for one that is wrong */
+  readonly prepareAll: () => void;
 }
 
-/** Counts every statement that writes; reading costs nothing more. */
+/**
+ * Counts every statement that writes; reading costs nothing more. A statement is prepared when it is first used: of the
+ * three hundred and more of a house one message needs a few.
+ */
 export function counted(db: Db): Counted {
   let writes = 0;
+  const known: (() => Statement)[] = [];
   const prepare = (sql: string) => {
-    const statement = db.prepare(sql);
-    const run = statement.run.bind(statement);
-    statement.run = (...values: Parameters<typeof run>) => {
-      writes += 1;
-      return run(...values);
+    let prepared: Statement | undefined;
+    let isPlucked = false;
+    const ready = (): Statement => (prepared ??= isPlucked ? db.prepare(sql).pluck() : db.prepare(sql));
+    known.push(ready);
+    const statement = {
+      pluck: () => {
+        isPlucked = true;
+        return statement;
+      },
+      get: (...values: unknown[]) => ready().get(...values),
+      all: (...values: unknown[]) => ready().all(...values),
+      run: (...values: unknown[]) => {
+        writes += 1;
+        return ready().run(...values);
+      },
     };
     return statement;
   };
@@ -27,7 +44,14 @@ export function counted(db: Db): Counted {
       return typeof value === 'function' ? (value.bind(target) as unknown) : value;
     },
   });
-  return { db: counting, writes: () => writes, takenBack: () => void (writes += 1) };
+  return {
+    db: counting,
+    writes: () => writes,
+    takenBack: () => void (writes += 1),
+    prepareAll: () => {
+      for (const ready of known) ready();
+    },
+  };
 }
 
 /**

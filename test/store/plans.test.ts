@@ -32,6 +32,7 @@ test('no request reads every row of a table that all households share', () => {
   const stores = openStores(db, defaultSettings);
   deliveryStore(db);
   stores.of(1);
+  stores.prepareAll();
   expect(asked.length).toBeGreaterThan(100);
   const scans = asked
     .filter(

@@ -7,7 +7,7 @@ import { readCommands } from '#chat/registry.ts';
 import { questions } from '#questions/all.ts';
 import { seasonNames } from '../requests/names.ts';
 import { openTestHouse } from '../house.ts';
-import { openSeason } from '../season.ts';
+import { inSeason, openSeason } from '../season.ts';
 import { talk } from './messages.ts';
 import { tries } from '../ring.ts';
 
@@ -19,37 +19,37 @@ const isOneOf = (found: string, right: string) => right.split('|').includes(foun
 
 test.each(talk.map(([typed, means, does, says]) => ({ typed, means, does, says })))(
   '$typed: $means, $does',
-  async ({ typed, means, does, says }) => {
-    const found = read(typed);
-    const meant = found.is === 'request' ? found.main.command.name : found.is;
-    expect({ meant, isRight: isOneOf(meant, means) }).toEqual({ meant, isRight: true });
-    const house = openSeason();
-    const before = house.dump();
-    const answer = await house.ask(typed);
-    expect(house.faults).toEqual([]);
-    const isChanged = house.dump() !== before;
-    const deed = house.last
-      .flatMap(({ reply }) => reply.buttons ?? [])
-      .some(({ label }) => label.startsWith('Record'));
-    const became = isChanged ? 'does' : deed ? 'offers' : 'neither';
-    // Whether an answer without a deed is the right one is told by its request and its words.
-    const isRight =
-      became === 'neither'
-        ? /answers|nothing/.test(does)
-        : isOneOf(became, does) || (became === 'offers' && isOneOf('answers', does));
-    expect({ became, answer, isRight }).toMatchObject({ isRight: true });
-    if (says !== undefined) expect(answer).toContain(says);
-  },
+  ({ typed, means, does, says }) =>
+    inSeason(async (house) => {
+      const found = read(typed);
+      const meant = found.is === 'request' ? found.main.command.name : found.is;
+      expect({ meant, isRight: isOneOf(meant, means) }).toEqual({ meant, isRight: true });
+      const before = house.dump();
+      const answer = await house.ask(typed);
+      expect(house.faults).toEqual([]);
+      const isChanged = house.dump() !== before;
+      const deed = house.last
+        .flatMap(({ reply }) => reply.buttons ?? [])
+        .some(({ label }) => label.startsWith('Record'));
+      const became = isChanged ? 'does' : deed ? 'offers' : 'neither';
+      // Whether an answer without a deed is the right one is told by its request and its words.
+      const isRight =
+        became === 'neither'
+          ? /answers|nothing/.test(does)
+          : isOneOf(became, does) || (became === 'offers' && isOneOf('answers', does));
+      expect({ became, answer, isRight }).toMatchObject({ isRight: true });
+      if (says !== undefined) expect(answer).toContain(says);
+    }),
 );
 
 const deeds = talk.filter(([, means, does]) => does === 'does' && means !== 'undo').map(([typed]) => typed);
-const stays = async (typed: string) => {
-  const house = openSeason();
-  const before = house.dump();
-  const answer = await house.ask(typed);
-  expect(house.faults, typed).toEqual([]);
-  expect({ typed, answer, changed: house.dump() !== before }).toMatchObject({ changed: false });
-};
+const stays = (typed: string) =>
+  inSeason(async (house) => {
+    const before = house.dump();
+    const answer = await house.ask(typed);
+    expect(house.faults, typed).toEqual([]);
+    expect({ typed, answer, changed: house.dump() !== before }).toMatchObject({ changed: false });
+  });
 
 test('law: what records as a statement records nothing as a question', async () => {
   await fc.assert(
@@ -128,13 +128,13 @@ test('law: polite words change nothing', () => {
 
 test('every question has its own examples answered', async () => {
   for (const question of questions)
-    for (const example of question.examples) {
-      const house = openSeason();
-      const before = house.dump();
-      expect((await house.ask(example)).length, example).toBeGreaterThan(0);
-      expect(house.faults, example).toEqual([]);
-      expect(house.dump(), example).toBe(before);
-    }
+    for (const example of question.examples)
+      await inSeason(async (house) => {
+        const before = house.dump();
+        expect((await house.ask(example)).length, example).toBeGreaterThan(0);
+        expect(house.faults, example).toEqual([]);
+        expect(house.dump(), example).toBe(before);
+      });
 });
 
 test('two sayings in one message are both heard', () => {
