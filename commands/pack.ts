@@ -1,22 +1,17 @@
 import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
-import { brokenPromises } from '#house/broken.ts';
+import { packList } from '#cards/pack-list.ts';
 import { tripPaper } from '#cards/paper-facts.ts';
-import { markedWith } from '#house/marks.ts';
 import { type HeldWithPouch, heldByCode, heldFor } from '#house/packing.ts';
-import { saySlot, tripMeant } from '#house/trips.ts';
+import { tripMeant } from '#house/trips.ts';
 import type { Paper } from '#core/label-grid.ts';
-import type { Trip } from '#core/records.ts';
 import type { Reply } from '#core/talk.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { TripPaper } from '#draw/facts.ts';
 import type { Drawn } from '#draw/serve.ts';
-import { flag, optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
+import { flag, optional, pageNumber, part, type PouchCode, pouchCodes } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
-import { sayCode, sayCodes, sayCount, sayG } from '#words/say.ts';
-
-/** A phone shows no more without scrolling. */
-const mostButtons = 8;
+import { sayCodes, sayCount } from '#words/say.ts';
 
 export default planned({
   name: 'pack',
@@ -27,7 +22,20 @@ export default planned({
   help: ['"paper" makes a sheet to print: by day and meal the pouches, water and notes, with boxes to tick.'],
   records: true,
   mayLeaveOut: true,
+  live: (of, page, house) => {
+    const trip = house.trips.all().find(({ id }) => id === of);
+    if (!trip) return undefined;
+    const isKept = house.trips.held(of).some(({ came }) => came === null);
+    if (trip.isOver || !isKept)
+      return {
+        said: { group: `${trip.place}: ${trip.isOver ? 'the trip is over' : 'nothing is kept for it now'}.` },
+        isOver: trip.isOver,
+      };
+    const { page: _, ...said } = packList(house, trip, page);
+    return { said, isOver: false };
+  },
   takes: {
+    page: optional(pageNumber),
     trip: optional(
       part<string>('a trip by its place', (reading, names) => takeName(reading, names.trips, 'trip')),
     ),
@@ -59,7 +67,7 @@ export default planned({
       );
     return { paper, drawn };
   },
-  say: (outcome) => ('drawn' in outcome ? printed(outcome) : list(outcome)),
+  say: (outcome) => ('drawn' in outcome ? printed(outcome) : shown(outcome)),
 });
 
 type Outcome = ReturnType<typeof ticked> | Printed;
@@ -74,66 +82,43 @@ interface Asked {
   readonly codes: PouchCode[] | undefined;
   readonly everything: true | undefined;
   readonly not: true | undefined;
+  readonly page: number | undefined;
 }
 
 /** Ticks off what was named, and the list as it stands then. */
-function ticked({ trip: place, codes, everything, not }: Asked, house: House) {
+function ticked({ trip: place, codes, everything, not, page = 1 }: Asked, house: House) {
   const trip = tripMeant(house, place);
+  const before = heldFor(house, trip);
+  const chosen = codes ? heldByCode(house, trip, before, codes) : everything ? before : [];
+  const toPack = not !== true;
+  const changed = chosen.filter(({ held }) => held.packed !== toPack);
+  for (const { held } of changed) house.trips.pack(held.id, toPack);
   const all = heldFor(house, trip);
-  const chosen = codes ? heldByCode(house, trip, all, codes) : everything ? all : [];
-  for (const { held } of chosen) house.trips.pack(held.id, not !== true);
-  const did =
-    chosen.length === 0
-      ? undefined
-      : `${not ? 'took out' : 'packed'} ${sayCodes(chosen.map((c) => c.pouch))} for ${trip.place}`;
+  const codesOf = (some: readonly HeldWithPouch[]) => sayCodes(some.map(({ pouch }) => pouch));
+  const count = `${all.filter(({ held }) => held.packed).length} of ${all.length} packed`;
   return {
     trip,
-    all: heldFor(house, trip),
-    did,
-    units: house.settings.units,
-    broken: brokenPromises(house, trip),
-    marks: new Map(all.map(({ pouch }) => [pouch.id, markedWith(house, [pouch])])),
+    list: packList(house, trip, page),
+    receipt:
+      chosen.length === 0
+        ? ''
+        : changed.length === 0
+          ? `${codesOf(chosen)} ${chosen.length === 1 ? 'is' : 'are'} ${toPack ? 'packed already' : 'not packed'}: ${count}.`
+          : `${toPack ? 'Packed' : 'Taken out'} ${codesOf(changed)}: ${count}.`,
+    did:
+      changed.length === 0
+        ? undefined
+        : `${toPack ? 'packed' : 'took out'} ${codesOf(changed)} for ${trip.place}`,
   };
 }
 
-function list({ trip, all, did, units, broken, marks }: ReturnType<typeof ticked>): Reply {
-  const packed = all.filter(({ held }) => held.packed);
-  const lines = [
-    `${trip.place}: ${packed.length} of ${sayCount(all.length, 'pouch', 'pouches')} packed, ${sayG(
-      all.reduce((sum, { pouch }) => sum + pouch.dryG, 0),
-      units,
-    )} in all.`,
-    ...slotGroups(trip, all).map(
-      ({ slot, held }) =>
-        `${saySlot(slot)}: ${held.map(({ held: h, pouch }) => `${h.packed ? '✓' : '☐'} ${sayCode(pouch)} ${pouch.meal}${marks.get(pouch.id)!}`).join(', ')}`,
-    ),
-  ];
-  const open = slotGroups(
-    trip,
-    all.filter(({ held }) => !held.packed),
-  );
-  if (open.length === 0) lines.push('All packed. After the trip: /back.');
-  lines.push(...broken);
-  const buttons = open.slice(0, mostButtons - 1).map(({ slot, held }) => ({
-    label: saySlot(slot),
-    request: `/pack "${trip.place}" ${held.map(({ pouch }) => sayCode(pouch)).join(' ')}`,
-  }));
+function shown({ trip, list, receipt, did }: ReturnType<typeof ticked>): Reply {
+  const { page, ...reply } = list;
   return {
-    group: lines.join('\n'),
+    ...reply,
     ...(did === undefined ? {} : { did }),
-    ...(open.length === 0
-      ? {}
-      : {
-          buttons: [...buttons, { label: 'All', request: `/pack "${trip.place}" all` }],
-          buttonsForAll: true,
-        }),
+    live: { kind: 'pack', of: trip.id, page, receipt },
   };
-}
-
-function slotGroups(trip: Trip, held: readonly HeldWithPouch[]) {
-  return trip.slots
-    .map((slot) => ({ slot, held: held.filter((h) => h.held.slot === slot.id) }))
-    .filter((group) => group.held.length > 0);
 }
 
 function paperMeant(

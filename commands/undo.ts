@@ -79,6 +79,7 @@ export default command({
     undone: redo ? [] : takeBack(house, { entries: ids, count, codes, batch, deed: did }, isSure === true),
   }),
   say: ({ redone, undone }) => ({
+    inPlace: true,
     group: redone === undefined ? `Taken back: ${sayList(undone)}.` : `Put back: ${redone}.`,
     ...(redone === undefined ? { buttons: [{ label: 'Put back', request: '/undo redo' }] } : {}),
   }),

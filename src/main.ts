@@ -5,6 +5,7 @@ import { DateTime } from 'luxon';
 import { arrival } from '#chat/admission.ts';
 import { answer, resume } from '#chat/answer.ts';
 import type { Answerer } from '#chat/answerer.ts';
+import { listsOf } from '#chat/live.ts';
 import { menu } from '#chat/help.ts';
 import type { Status } from '#house/status.ts';
 import { type Config, readConfig } from '#config.ts';
@@ -124,6 +125,7 @@ async function startTelegram(house: Answerer, db: Db, config: Config): Promise<n
     takeUp: () => resume(named, 'telegram'),
     arrived: (message) => arrival(house.stores, message),
     deliveries,
+    lists: listsOf(() => named, 'telegram', now),
     posting: (wake) => {
       const reminding = openReminding({ house: () => named, door: 'telegram', now, wake });
       reminding.start();

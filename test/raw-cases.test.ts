@@ -87,7 +87,7 @@ test('plan, pack list, paper and gas say it', async () => {
   expect(plan).toMatch(
     /Gas: about 44 g .*RAW food is soaked, then cooked: 2 pots of it, 10 min at a simmer, in the gas \(chosen\)\./,
   );
-  expect(house.say('/pack')).toContain(`☐ B1-1 Mince (${raw})`);
+  expect(house.say('/pack')).toContain(`Mince ☐ B1-1 (${raw})`);
   const seen = seenOf(house);
   const paper = tripPaper(seen, seen.trips.all()[0]!, 'a4');
   expect(paper.cautions[0]).toContain(raw);

@@ -6,24 +6,16 @@ import { withOffers, withRemarks } from './beside.ts';
 import { type Carried, lookIn, open, record, refused } from './carry-out.ts';
 import { editedInto, offer, proposal, replacement } from './propose.ts';
 import { asButton, notUnderstood } from './not-understood.ts';
+import { press } from './press.ts';
 import { LeftOver, namesOf } from './read-parts.ts';
+import { respond as put } from './respond.ts';
 import { isNegative } from '#talk/mood.ts';
 import type { Answerer } from './answerer.ts';
+import type { Handled } from './handled.ts';
 import type { Command, Planned } from './command.ts';
 import { carryTogether } from './together.ts';
 import { storeTrouble } from './trouble.ts';
-
-/** What the door does at once, beside sending what waits in the outbox. */
-export interface Handled {
-  /** A word for the presser of a button alone. */
-  readonly toast?: string;
-  readonly outbox?: number;
-  /**
-   * Long sums run beside the chat; the answer waits in the outbox when this is done. It never rejects: where the
-   * answer could not be stored, it ends with what is to be said instead.
-   */
-  readonly pending?: Promise<string | undefined>;
-}
+import type { PressedButton } from '#store/messages.ts';
 
 /**
  * One message in, its change and its answer in one transaction. A refusal takes its change back and leaves
@@ -33,9 +25,15 @@ export function answer(house: Answerer, message: Message): Handled {
   const { handled, later } = house.stores.together(() => {
     if (!house.stores.messages.firstSight(message.door, message.deliveryKey, message.sentAtMs))
       return { handled: {} };
-    const pressed = message.button === null ? undefined : press(house, message);
-    if (pressed && 'toast' in pressed) return { handled: pressed };
-    return handle(house, pressed ? { ...message, ...pressed } : message);
+    if (message.button === null) return handle(house, message);
+    const pressed = press(house, message);
+    if (pressed.is === 'told') return { handled: { toast: pressed.toast } };
+    if (pressed.is === 'request') return handle(house, pressed.message, pressed.button);
+    const { outbox, topicKey, replyToKey } = pressed.of;
+    const to = { ...message, topicKey };
+    return {
+      handled: { outbox: house.stores.messages.put(to, replyToKey, pressed.reply, message.sentAtMs, outbox) },
+    };
   });
   return later ? { ...handled, pending: later() } : handled;
 }
@@ -60,32 +58,7 @@ interface Reacted {
   readonly later?: () => Promise<string | undefined>;
 }
 
-function press(
-  { stores }: Answerer,
-  message: Message,
-): Handled | Pick<Message, 'text' | 'topicKey' | 'messageKey'> {
-  const button = stores.messages.button(message.button!, message.door);
-  if (!button || button.chatKey !== message.chatKey)
-    return { toast: 'This button is too old. Please type the request.' };
-  if (button.forPerson !== null && button.forPerson !== message.person.key) {
-    return { toast: 'This button is for the person who asked.' };
-  }
-  if (button.stays === 1)
-    return {
-      text: button.request,
-      topicKey: button.topicKey,
-      messageKey: button.replyToKey ?? message.messageKey,
-    };
-  if (button.usedAtMs !== null) return { toast: 'Already done.' };
-  stores.messages.retireButtons(message.button!, message.sentAtMs);
-  return {
-    text: button.request,
-    topicKey: button.topicKey,
-    messageKey: button.replyToKey ?? message.messageKey,
-  };
-}
-
-function handle(house: Answerer, message: Message): Reacted {
+function handle(house: Answerer, message: Message, pressed?: PressedButton): Reacted {
   const { stores } = house;
   // Without a code every chat is the owner's own: the terminal.
   const scan = scanned(stores, message);
@@ -93,7 +66,7 @@ function handle(house: Answerer, message: Message): Reacted {
     (typeof scan === 'number' ? scan : stores.households.of(message.door, message.chatKey)) ??
     (house.admitCode === null ? stores.households.admit(message) : undefined);
   const respond = (reply: Reply): Reacted => ({
-    handled: { outbox: stores.messages.put(message, message.messageKey, reply, message.sentAtMs) },
+    handled: put(house, message, household, reply, pressed),
   });
   const chooses = choosesAgain(stores, message);
   if (chooses) return respond(chooses);
@@ -131,7 +104,11 @@ function handle(house: Answerer, message: Message): Reacted {
   }
   if (found.is === 'several') {
     stores.messages.remember(message, 'refused');
-    return respond({ group: 'I can read that two ways. Which is meant?', buttons: found.of.map(asButton) });
+    return respond({
+      asks: true,
+      group: 'I can read that two ways. Which is meant?',
+      buttons: found.of.map(asButton),
+    });
   }
   if (found.is === 'together') {
     const { reply, outcome, entry } = carryTogether(house, message, household, found.of);

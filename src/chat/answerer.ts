@@ -42,3 +42,25 @@ export function seenBy(
   };
   return { ...house, pouches: pouchesShownDry(house, stores.changes) };
 }
+
+/** The household as nobody in particular sees it: for what is posted without having been asked. */
+export function standing(answerer: Answerer, household: number, nowMs: number): House {
+  return seenBy(answerer, household, {
+    member: { id: 0, name: '' },
+    nowMs,
+    sure: false,
+    tapped: false,
+    journal: {
+      lastHere: () => [],
+      standingOn: () => [],
+      undo: () => {
+        throw new Error('nobody takes nothing back');
+      },
+      redo: () => {
+        throw new Error('nobody puts nothing back');
+      },
+      latest: (count) => answerer.stores.journal.latest(household, count),
+    },
+    status: null,
+  });
+}

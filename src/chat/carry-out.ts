@@ -98,6 +98,8 @@ export function record(
     !house.sure &&
     stores.messages.recordedSince(message, message.sentAtMs - repeatMs);
   if (isRepeat) throw new Repeated();
+  // What was taken back or put back makes no entry, and is a change all the same.
+  if (entry !== null || command.name === 'undo') stores.live.touch(house.household);
   const { meals = [], notesTell, ...reply } = result;
   const notes = [
     ...(reply.notes ?? []),
@@ -116,7 +118,7 @@ export function record(
 }
 
 /** The way back from what was just recorded, and from nothing else. */
-const takingBack = (entry: number): Choice => ({ label: 'Undo', request: `/undo entry ${entry}` });
+export const takingBack = (entry: number): Choice => ({ label: 'Undo', request: `/undo entry ${entry}` });
 
 /** A refusal says as well which words were not understood: they may be the reason. */
 function quotingBack(opened: Opened, work: () => Said): Said {
@@ -148,6 +150,7 @@ function refusal(
 ): Reply {
   if (error instanceof Repeated) {
     return {
+      asks: true,
       group:
         'You sent exactly this a moment ago, and it is recorded. Nothing was recorded twice. Is this one more?',
       buttons: [{ label: 'Yes, once more', request: `/${command.name} ${words} sure` }],
@@ -155,12 +158,14 @@ function refusal(
   }
   if (error instanceof Ambiguous) {
     return {
+      asks: true,
       group: error.question,
       buttons: error.options.map(({ label, request }) => ({ label, request: `/${command.name} ${request}` })),
     };
   }
   if (error instanceof Doubt) {
     return {
+      asks: true,
       group: `${error.message} Nothing is recorded yet; "sure" at the end records it.`,
       buttons: [{ label: 'It is right', request: `/${command.name} ${words} sure` }],
     };

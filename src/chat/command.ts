@@ -29,6 +29,17 @@ export interface Planned {
   readonly keep: (worked: unknown, asked: unknown, house: House) => Said;
 }
 
+/**
+ * A list as it stands.
+ * @param of the trip or batch it is of
+ * @returns undefined when there is nothing to say of it any more
+ */
+export type LiveList = (
+  of: number,
+  page: number,
+  house: House,
+) => { readonly said: Said; readonly isOver: boolean } | undefined;
+
 export type Takes = Readonly<Record<string, Part<unknown>>>;
 
 /** What `takes` yields: each part's value, undefined only where the part is optional. */
@@ -45,6 +56,8 @@ export interface Command extends HelpRecord {
   readonly asksBy: RegExp | null;
   readonly takes: Takes;
   readonly answer: (asked: Asked<Takes>, house: House) => Said;
+  /** How its list stands, for a request that has one; null for most. */
+  readonly live: LiveList | null;
   /** Set for a request that can have work done beside the chat. */
   readonly planned: Planned | null;
 }
@@ -60,6 +73,7 @@ interface Definition<T extends Takes, Outcome> {
   doubtRepeats?: boolean;
   mayLeaveOut?: boolean;
   asksBy?: RegExp;
+  live?: LiveList;
   takes: T;
   /** The only step that sees the house. */
   run: (asked: Asked<T>, house: House) => Outcome;
@@ -77,6 +91,7 @@ export function command<T extends Takes, Outcome>(definition: Definition<T, Outc
     doubtRepeats: false,
     mayLeaveOut: false,
     asksBy: null,
+    live: null,
     planned: null,
     ...seen,
     // The reader fills exactly the parts that `takes` declares.
@@ -110,6 +125,7 @@ export function planned<T extends Takes, Looked, Worked, Outcome>(
     doubtRepeats: false,
     mayLeaveOut: false,
     asksBy: null,
+    live: null,
     ...seen,
     answer: (asked, house) => {
       if (!atOnce) throw new Error(`/${definition.name} is planned and answers later`);

@@ -23,6 +23,7 @@ export function notUnderstood(
   }
   const help: Choice = { label: 'What I can do', request: '/firstwords' };
   return {
+    asks: true,
     group: `I did not understand that, and nothing is recorded.${of.length > 0 ? ' Is it one of these?' : ''}${near ? ` Did you mean /${near.name}?` : ''}`,
     // At most three: what it may mean, what it names, and where to begin.
     buttons: [...of.map(asButton), ...things].slice(0, 2).concat(help),

@@ -4,7 +4,7 @@ import { Ambiguous } from '#words/reading.ts';
 import { isTurnedRound } from '#talk/hold.ts';
 import type { Addressed, Chosen } from './chosen.ts';
 import type { Answerer } from './answerer.ts';
-import { open, record, Repeated } from './carry-out.ts';
+import { open, record, Repeated, takingBack } from './carry-out.ts';
 import { carryTogether } from './together.ts';
 
 /** Thrown to take back what was carried out only to see what it would record. */
@@ -99,20 +99,21 @@ export function replacement(
   } catch (error) {
     if (error instanceof Ambiguous)
       return {
+        asks: true,
         group: `Recorded is: ${did}. Nothing is changed yet. ${error.question}`,
         buttons: error.options.slice(0, 3).map(({ label, request }) => ({
           label: shortened(`Instead: ${label}`),
           request: `/undo entry ${entry} sure\n/${command.name} ${request}`,
         })),
       };
-    if (error instanceof Refusal || error instanceof Repeated)
-      return { group: `Recorded is: ${did}. It stays as it is. ${error.message}`.trim() };
+    if (error instanceof Refusal || error instanceof Repeated) return staysAsItIs(did, entry, error.message);
     if (!(error instanceof Rehearsed)) throw error;
   }
   // Where the journal says both alike, the request itself shows what differs.
   const said = now === undefined || now === did ? `/${command.name} ${words}` : now;
   const standing = later.length === 0 ? '' : `\nWith it would go what stands on it: ${later.join('; ')}.`;
   return {
+    asks: true,
     group: `Recorded is: ${did}. Nothing is changed yet.\nInstead: ${said}?${standing}`,
     buttons: [
       {
@@ -135,11 +136,15 @@ export function editedInto(
   const main = found.is === 'request' || found.is === 'instead' ? found.main : undefined;
   if (entry !== null && main?.command.records && !main.command.planned && main.holds === null)
     return replacement(answerer, message, household, entry, main);
-  return {
-    group:
-      'What this message said before is recorded and stays as it was.\nTo change it: /undo takes the last change back; then send the request anew.',
-  };
+  const { did } = taleOf(answerer, household, entry ?? -1);
+  return staysAsItIs(did, entry, 'As it reads now I cannot take it for a change of that.');
 }
+
+/** An edit that changes nothing: what is recorded goes on being shown, with the way back. */
+const staysAsItIs = (did: string, entry: number | null, because: string): Reply => ({
+  group: `Recorded is: ${did}. It stays as it is. ${because}`.trim(),
+  ...(entry === null ? {} : { buttons: [takingBack(entry)] }),
+});
 
 const shortened = (label: string): string =>
   label.length > longestLabel ? `${label.slice(0, longestLabel - 1)}…` : label;
@@ -176,6 +181,7 @@ export function proposal(answerer: Answerer, message: Message, household: number
   } catch (error) {
     if (error instanceof Ambiguous)
       return {
+        asks: true,
         group: `${error.question} ${why}`.trim(),
         buttons: error.options.map(({ label, request }) => ({
           label,
@@ -190,6 +196,7 @@ export function proposal(answerer: Answerer, message: Message, household: number
   const did = tried?.did;
   const shown = command.name === 'recipe' ? preview(tried?.reply) : '';
   return {
+    asks: true,
     group: `Nothing is recorded yet. ${why}${did === undefined ? '' : `\nIf it is meant: ${did}.`}${shown}`,
     buttons: [buttonFor(one, did)],
   };

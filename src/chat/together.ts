@@ -77,7 +77,7 @@ export function carryTogether(
         request: all.map((one) => asTyped(one === at ? { ...one, words: request } : one)).join('\n'),
       }));
       return {
-        reply: { group: `${error.question} Nothing is recorded yet.`, buttons },
+        reply: { asks: true, group: `${error.question} Nothing is recorded yet.`, buttons },
         outcome: 'refused',
         entry: null,
       };

@@ -18,6 +18,8 @@ export interface Message {
   readonly isEdit: boolean;
   /** The button pressed, in place of typed text. */
   readonly button: number | null;
+  /** The message that carries that button, where the door tells. */
+  readonly carrierKey?: string | null;
 }
 
 export interface Note {
@@ -30,6 +32,21 @@ export interface Choice {
   readonly label: string;
   /** The request that pressing it makes, as if typed by the presser. */
   readonly request: string;
+  /** Pressing it does not use it up, and everybody may. */
+  readonly stays?: true;
+}
+
+/** A list that follows the records in one message. */
+export interface Live {
+  /** The request whose list it is: it alone can say how the list stands. */
+  readonly kind: string;
+  /** The trip or the batch that it is of. */
+  readonly of: number;
+  readonly page: number;
+  /** What was done, for whoever did it while the list is at hand. */
+  readonly receipt: string;
+  /** Whether it is to be at the top of the chat; undefined to leave that as it is. */
+  readonly pin?: boolean;
 }
 
 export interface FileOut {
@@ -39,6 +56,13 @@ export interface FileOut {
   readonly caption: string;
   /** A chart in letters, for a door that shows no pictures. */
   readonly inText?: string;
+}
+
+/** One page of an answer that is turned by buttons, such as a day of a plan. */
+export interface Page {
+  readonly label: string;
+  readonly group: string;
+  readonly why?: readonly string[];
 }
 
 /** An answer as every door draws it. Text is plain: nothing in it is markup. */
@@ -54,11 +78,21 @@ export interface Reply {
   readonly buttonsForAll?: boolean;
   /** Pressing one does not use it up: everybody may press it for themselves. */
   readonly buttonsStay?: boolean;
+  /** More of the answer, a page a button; all in one message where the door can change it. */
+  readonly pages?: readonly Page[];
   readonly files?: readonly FileOut[];
   /** Nobody asked, but somebody has something to do now: it may make a sound. */
   readonly sounds?: boolean;
   /** For the journal, when something was recorded: 'sealed B4-1 to B4-6'. */
   readonly did?: string;
+  /** A list: where the chat has it already, that message changes and this one stays unsent. */
+  readonly live?: Live;
+  /** Only a question: what a press of its button brings takes its place. */
+  readonly asks?: true;
+  /** Nothing but that it was done: a sign at the message that asked says as much. */
+  readonly isReceipt?: true;
+  /** What a press brought speaks of the message with the button alone, and takes its place. */
+  readonly inPlace?: true;
 }
 
 /** A reply that waits in the outbox, with where it goes and the buttons as they were stored. */
@@ -68,6 +102,8 @@ export interface Outgoing {
   readonly chatKey: string;
   readonly topicKey: string | null;
   readonly replyToKey: string | null;
+  /** The message whose place it takes, as its door knows it; null for a message of its own. */
+  readonly editKey: string | null;
   readonly reply: Reply;
   readonly buttons: readonly { readonly id: number; readonly label: string }[];
   readonly partsSent: number;

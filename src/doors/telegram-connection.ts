@@ -31,28 +31,32 @@ const limited: Transformer = async (previous, method, payload, signal) => {
   }
 };
 
-/** Says once when asking for messages begins to fail, and once when it works again. */
+const againAfterMs = 1000;
+
+/**
+ * Asks for messages until there is an answer, so that the platform's return is noticed within a second; says once
+ * when that begins to fail, and once when it works again.
+ */
 function watched(log: (line: string) => void): Transformer {
   let isAway = false;
   return async (previous, method, payload, signal) => {
     if (method !== 'getUpdates') return previous(method, payload, signal);
-    const away = (why: string) => {
-      // A poll that we broke off ourselves says nothing of the platform.
-      if (signal?.aborted) return;
+    for (;;) {
+      let why: string;
+      try {
+        const response = await previous(method, payload, signal);
+        if (response.ok && isAway) log('The platform is reached again.');
+        if (response.ok) isAway = false;
+        if (response.ok || response.error_code < 500) return response;
+        why = `${method}: ${response.error_code}`;
+      } catch (error) {
+        // A poll that we broke off ourselves says nothing of the platform.
+        if (signal?.aborted) throw error;
+        why = sayError(error);
+      }
       if (!isAway) log(`The platform cannot be reached (${why}); trying on.`);
       isAway = true;
-    };
-    try {
-      const response = await previous(method, payload, signal);
-      if (!response.ok) away(`${method}: ${response.error_code}`);
-      else if (isAway) {
-        isAway = false;
-        log('The platform is reached again.');
-      }
-      return response;
-    } catch (error) {
-      away(sayError(error));
-      throw error;
+      await sleep(againAfterMs, undefined, { signal: signal as unknown as AbortSignal });
     }
   };
 }

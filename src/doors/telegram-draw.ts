@@ -23,9 +23,12 @@ export type Part =
     };
 
 const mostButtons = 8;
+/** A list has a button for each thing on its page. */
+const mostOfList = 24;
 /** A button alone in its row is cut by phones at about this many units (from memory). */
 const mostLabelUnits = 32;
-const mostUnitsSideBySide = 20;
+/** How wide each of so many labels in a row may be, in units (from memory: what a phone shows). */
+const mostUnitsInRow = [mostLabelUnits, 20, 12, 9] as const;
 const mostCaptionUnits = 1024;
 
 /** An answer as the platform shows it: plain text and entities, then its files. */
@@ -37,9 +40,10 @@ export function draw({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>): P
       text,
       is: i === 0 && all.length + (reply.why ?? []).length > 1 ? 'head' : 'plain',
     }));
-  if (buttons.length > mostButtons) {
+  const most = reply.live || reply.pages ? mostOfList : mostButtons;
+  if (buttons.length > most) {
     lines.push({
-      text: `(${mostButtons} of ${buttons.length} choices fit below; the others can be typed.)`,
+      text: `(${most} of ${buttons.length} choices fit below; the others can be typed.)`,
       is: 'plain',
     });
   }
@@ -51,7 +55,7 @@ export function draw({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>): P
   for (const text of (reply.why ?? []).flatMap((line) => cleaned(line).split('\n')))
     lines.push({ text, is: 'fold' });
   const files = (reply.files ?? []).map(drawFile);
-  const keys = keyboard(buttons);
+  const keys = keyboard(buttons, most);
   const pieces = intoPieces(lines);
   // An answer of a file alone needs no text; one with buttons, or with nothing at all, has to have some.
   if (pieces.length === 0 && (keys.length > 0 || files.length === 0))
@@ -62,21 +66,22 @@ export function draw({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>): P
   ];
 }
 
-/** Rows of buttons: short labels two a row, long ones alone. The data is the button's row in the database. */
-export function keyboard(buttons: Outgoing['buttons']): Key[][] {
-  const shown = buttons.slice(0, mostButtons);
+/** Rows of buttons: as many side by side as their labels leave room for. The data is the button's row in the database. */
+export function keyboard(buttons: Outgoing['buttons'], most = mostButtons): Key[][] {
+  const shown = buttons.slice(0, most);
   const labels = shown.map(({ label }) => cleaned(label).replace(/\s+/gu, ' ').trim() || '…');
   const cut = labels.map((label) => cutTo(label, mostLabelUnits));
+  // Few choices are easier to hit two in a row.
+  const longestRow = most > mostButtons ? mostUnitsInRow.length : 2;
   const rows: Key[][] = [];
   shown.forEach(({ id }, i) => {
     // Two labels that differ only past the cut would look the same: those lose their middle instead.
     const isTwin = cut.some((other, j) => j !== i && other === cut[i]);
-    const text = isTwin ? cutOutOf(labels[i]!, mostLabelUnits) : cut[i]!;
+    const key = { text: isTwin ? cutOutOf(labels[i]!, mostLabelUnits) : cut[i]!, callback_data: String(id) };
     const last = rows.at(-1);
-    const fits = text.length <= mostUnitsSideBySide;
-    if (fits && last?.length === 1 && last[0]!.text.length <= mostUnitsSideBySide)
-      last.push({ text, callback_data: String(id) });
-    else rows.push([{ text, callback_data: String(id) }]);
+    const widest = last && last.length < longestRow ? mostUnitsInRow[last.length]! : 0;
+    if (last && [...last, key].every(({ text }) => text.length <= widest)) last.push(key);
+    else rows.push([key]);
   });
   return rows;
 }

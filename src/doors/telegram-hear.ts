@@ -105,6 +105,7 @@ function hearPress(press: Press, deliveryKey: string, nowMs: number): Heard {
       sentAtMs: nowMs,
       isEdit: false,
       // Not ours, forged or from long ago: a number that no button has.
+      carrierKey: reachable ? String(carrier.message_id) : null,
       button: /^[1-9]\d{0,14}$/.test(press.data ?? '') ? Number(press.data) : -1,
     },
   };

@@ -1,20 +1,23 @@
 import { setMaxListeners } from 'node:events';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { type Api, GrammyError, InputFile } from 'grammy';
+import type { Api } from 'grammy';
 import type { Outgoing } from '#core/talk.ts';
-import { type Part, draw } from './telegram-draw.ts';
+import { openAway } from './telegram-away.ts';
+import type { Signal } from './telegram-call.ts';
+import { openDelivery, type Ticks } from './telegram-deliver.ts';
+import { type Lists, openLists } from './telegram-lists.ts';
 import { type Failure, failureOf, sayError } from './telegram-refused.ts';
 
 /** The answers that wait, as the sender needs them. */
-export interface Outbox {
+export interface Outbox extends Ticks {
   /** The oldest waiting answer of each chat. */
   readonly heads: (door: 'telegram') => readonly { readonly chatKey: string; readonly nextTryAtMs: number }[];
   readonly head: (
     door: 'telegram',
     chatKey: string,
   ) => (Outgoing & { readonly nextTryAtMs: number }) | undefined;
-  readonly sent: (id: number) => void;
-  readonly sentPart: (id: number, parts: number) => void;
+  /** What waits for the platform to come back is due at once. */
+  readonly dueNow: (door: 'telegram', chatKey: string) => void;
   readonly tried: (id: number, nextTryAtMs: number) => void;
   readonly dropped: (id: number, why: string) => void;
   /** Gives up every answer that waits for a chat. @returns how many */
@@ -28,17 +31,17 @@ export interface Sender {
   readonly wake: (chatKey?: string) => void;
   /** Sends what can be sent now; ends when nothing is left that is due, or at the time limit. */
   readonly flush: (limitMs: number) => Promise<void>;
+  /** The platform answered something: whoever waited for it is served at once. */
+  readonly reached: () => void;
 }
 
 interface SenderNeeds {
   readonly api: Api;
   readonly outbox: Outbox;
+  readonly lists: Lists;
   readonly moved: (from: string, to: string) => void;
   readonly log: (line: string) => void;
 }
-
-/** The library's own type of what the runtime has built in. */
-type Signal = NonNullable<Parameters<Api['raw']['sendMessage']>[1]>;
 
 const shortestPauseMs = 500;
 const longestPauseMs = 300_000;
@@ -55,14 +58,16 @@ const mostAtOnce = 100;
  * an answer that comes twice says the same thing twice, its buttons work once, and the change it speaks of was
  * made once. One that never comes leaves people guessing whether something was recorded.
  */
-export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
+export function openSender({ api, outbox, lists: own, moved, log }: SenderNeeds): Sender {
   const busy = new Map<string, Promise<void>>();
-  /** Parts that arrived and could not be ticked off, such as on a full disk: they are not sent again. */
-  const arrived = new Map<number, number>();
   /** Chats with something due that wait for their turn. */
   const ready = new Set<string>();
   const closing = new AbortController();
   setMaxListeners(0, closing.signal);
+  const signal = closing.signal as unknown as Signal;
+  const lists = openLists(api, own, log, signal);
+  const delivery = openDelivery(api, outbox, log, signal);
+  const away = openAway(serveNow, closing.signal);
   let alarm: NodeJS.Timeout | undefined;
   let alarmMs = Number.POSITIVE_INFINITY;
 
@@ -72,6 +77,8 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
     try {
       if (chatKey === undefined) startDue();
       else begin(chatKey);
+      // What was done in one chat may stand on a list in another.
+      for (const list of own.behind()) begin(list.chatKey);
     } catch (error) {
       log(`the outbox cannot be read: ${sayError(error)}`);
       wakeAt(Date.now() + longestRestMs);
@@ -123,9 +130,9 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
 
   function again(chatKey: string): void {
     try {
-      const head = outbox.head('telegram', chatKey);
-      if (head === undefined) return;
-      if (head.nextTryAtMs > Date.now()) wakeAt(head.nextTryAtMs);
+      const nextMs = outbox.head('telegram', chatKey)?.nextTryAtMs ?? lists.dueAt(chatKey);
+      if (nextMs === undefined) return;
+      if (nextMs > Date.now()) wakeAt(nextMs);
       else begin(chatKey);
     } catch {
       wakeAt(Date.now() + longestRestMs);
@@ -137,6 +144,7 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
     let next: Outgoing | undefined;
     try {
       const head = outbox.head('telegram', chatKey);
+      if (!head && (lists.dueAt(chatKey) ?? Number.POSITIVE_INFINITY) <= Date.now()) await bring(chatKey);
       if (!head || head.nextTryAtMs > Date.now()) return;
       next = head;
       await deliver(head);
@@ -145,6 +153,28 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
       log(`sending to chat ${chatKey} failed: ${sayError(error)}`);
       if (closing.signal.aborted) return;
       await setAside(next);
+    }
+  }
+
+  /** Answers go first; lists when nothing else waits. */
+  async function bring(chatKey: string): Promise<void> {
+    try {
+      await lists.bring(chatKey);
+      away.reached();
+    } catch (error) {
+      if (closing.signal.aborted) return;
+      away.failed(chatKey, failureOf(error));
+    }
+  }
+
+  function serveNow(chatKey: string): void {
+    try {
+      outbox.dueNow('telegram', chatKey);
+      lists.dueNow(chatKey);
+      begin(chatKey);
+    } catch (error) {
+      log(`the outbox cannot be written: ${sayError(error)}`);
+      wakeAt(Date.now() + longestRestMs);
     }
   }
 
@@ -161,37 +191,13 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
   }
 
   async function deliver(answer: Outgoing): Promise<void> {
-    const parts = draw(answer);
-    const from = Math.max(answer.partsSent, arrived.get(answer.id) ?? 0);
-    for (let i = from; i < parts.length; i += 1) {
-      const failure = await send(answer, parts[i]!, i === 0);
-      if (failure && closing.signal.aborted) return;
-      if (failure) return settle(answer, failure);
-      arrived.set(answer.id, i + 1);
-      // The last part is ticked off together with the whole answer.
-      if (i + 1 < parts.length) outbox.sentPart(answer.id, i + 1);
+    const failure = await delivery.deliver(answer);
+    if (closing.signal.aborted) return;
+    if (failure) {
+      away.failed(answer.chatKey, failure);
+      return settle(answer, failure);
     }
-    outbox.sent(answer.id);
-    arrived.delete(answer.id);
-  }
-
-  /** A message that is refused as it stands is tried once more as bare text, so that nobody is left without. */
-  async function send(answer: Outgoing, part: Part, isFirst: boolean): Promise<Failure | undefined> {
-    const failure = await attempt(answer, part, isFirst);
-    if (failure?.is !== 'refused') return failure;
-    log(`answer ${answer.id} was not taken (${failure.why}); sent as bare text instead`);
-    const text =
-      part.is === 'text' ? part.text : `The file ${part.name} could not be sent here. ${part.caption}`.trim();
-    return attempt({ ...answer, replyToKey: null }, { is: 'text', text, entities: [], keys: [] }, isFirst);
-  }
-
-  async function attempt(answer: Outgoing, part: Part, isFirst: boolean): Promise<Failure | undefined> {
-    try {
-      await call(api, answer, part, isFirst, closing.signal as unknown as Signal);
-      return undefined;
-    } catch (error) {
-      return failureOf(error);
-    }
+    away.reached();
   }
 
   function settle({ id, chatKey, tries, topicKey }: Outgoing, failure: Failure): void {
@@ -221,6 +227,7 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
 
   return {
     wake,
+    reached: () => away.reached(),
     async flush(limitMs) {
       setTimeout(() => closing.abort(), limitMs).unref();
       while (busy.size > 0) await Promise.all(busy.values());
@@ -228,52 +235,4 @@ export function openSender({ api, outbox, moved, log }: SenderNeeds): Sender {
       clearTimeout(alarm);
     },
   };
-}
-
-/** One call for one part, with what every message of this bot carries. */
-async function call(api: Api, answer: Outgoing, part: Part, isFirst: boolean, signal: Signal): Promise<void> {
-  const { chatKey, topicKey, replyToKey } = answer;
-  const isReply = isFirst && replyToKey !== null && /^[1-9]\d*$/.test(replyToKey);
-  const common = {
-    chat_id: Number(chatKey),
-    ...(topicKey === null ? {} : { message_thread_id: Number(topicKey) }),
-    ...(isReply
-      ? { reply_parameters: { message_id: Number(replyToKey), allow_sending_without_reply: true as const } }
-      : {}),
-    // Sound once for each answer, and none for what nobody asked for.
-    ...(isFirst && (replyToKey !== null || answer.reply.sounds === true)
-      ? {}
-      : { disable_notification: true as const }),
-  };
-  if (part.is === 'text') {
-    const { text, entities, keys } = part;
-    await api.raw.sendMessage(
-      {
-        ...common,
-        text,
-        link_preview_options: { is_disabled: true },
-        ...(entities.length > 0 ? { entities: [...entities] } : {}),
-        ...(keys.length > 0 ? { reply_markup: { inline_keyboard: keys.map((row) => [...row]) } } : {}),
-      },
-      signal,
-    );
-    return;
-  }
-  const file = new InputFile(part.bytes, part.name);
-  const captioned = { ...common, ...(part.caption === '' ? {} : { caption: part.caption }) };
-  if (part.is === 'document') {
-    await api.raw.sendDocument(
-      { ...captioned, document: file, disable_content_type_detection: true },
-      signal,
-    );
-    return;
-  }
-  try {
-    await api.raw.sendPhoto({ ...captioned, photo: file }, signal);
-  } catch (error) {
-    // A picture that is not taken as a picture is taken as a file.
-    if (!(error instanceof GrammyError) || error.error_code !== 400 || failureOf(error).is !== 'refused')
-      throw error;
-    await api.raw.sendDocument({ ...captioned, document: new InputFile(part.bytes, part.name) }, signal);
-  }
 }

@@ -1,10 +1,13 @@
+import { setTimeout as sleep } from 'node:timers/promises';
 import type { Bot } from 'grammy';
-import type { Message } from '#core/talk.ts';
-import type { Handled } from '#chat/answer.ts';
+import type { Message, Outgoing } from '#core/talk.ts';
+import type { Handled } from '#chat/handled.ts';
 import { storeTrouble } from '#chat/trouble.ts';
 import { type MenuEntry, askName, connect, setMenu, whyEnded } from './telegram-connection.ts';
 import { type Heard, hear, wanted } from './telegram-hear.ts';
 import { failureOf, sayError, withoutToken } from './telegram-refused.ts';
+import { keyboard } from './telegram-draw.ts';
+import type { Lists } from './telegram-lists.ts';
 import { type Outbox, openSender } from './telegram-sender.ts';
 
 /** What the door keeps in the database. */
@@ -14,8 +17,8 @@ export interface Deliveries extends Outbox {
   readonly resume: (door: 'telegram', chatKey: string) => void;
   /** @returns false when the new chat is a household of its own by now */
   readonly moveChat: (door: 'telegram', from: string, to: string) => boolean;
-  /** Whether a button of this chat has done its work. */
-  readonly isSpent: (door: 'telegram', button: number, chatKey: string) => boolean;
+  /** The buttons left beside one that has done its work; undefined where nothing is to be changed. */
+  readonly leftBeside: (door: 'telegram', button: number, chatKey: string) => Outgoing['buttons'] | undefined;
 }
 
 export interface TelegramDoor {
@@ -29,6 +32,8 @@ export interface TelegramDoor {
   /** The bot came into a group: puts a line for it in the outbox. */
   readonly arrived: (message: Message) => void;
   readonly deliveries: Deliveries;
+  /** Messages that follow the records. */
+  readonly lists: Lists;
   /** Starts what posts by the clock alone. @param wake tells that something waits to be sent */
   readonly posting: (wake: () => void) => { readonly stop: () => Promise<void> };
   /** The bot's public name, once the platform has told it. */
@@ -45,6 +50,8 @@ export interface TelegramDoor {
 
 const stopLimitMs = 5000;
 const mostToastUnits = 200;
+/** A press can be answered for some 15 s (reports; not published). */
+const pausesMs = [300, 700, 1500, 3000, 6000] as const;
 const firstSignAfterMs = 700;
 /** The platform shows a sign of work for 5 s. */
 const signEveryMs = 4500;
@@ -58,7 +65,7 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
   const { deliveries, stop } = door;
   const log = withoutToken(door.token, door.log);
   const bot = connect(door.token, door.apiRoot, log);
-  const sender = openSender({ api: bot.api, outbox: deliveries, moved, log });
+  const sender = openSender({ api: bot.api, outbox: deliveries, lists: door.lists, moved, log });
   /** Calls that nothing waits for: signs of work, answers to presses. */
   const loose = new Set<Promise<unknown>>();
   const later = (call: Promise<unknown>, isFine: (error: unknown) => boolean = () => false) => {
@@ -147,12 +154,32 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
     } finally {
       const text = handled.toast === undefined ? {} : { text: handled.toast.slice(0, mostToastUnits) };
       // A press from while the bot was away can no longer be answered; what it asked for is done all the same.
-      later(bot.api.raw.answerCallbackQuery({ callback_query_id: pressKey, ...text }), isRefused);
+      later(
+        again(() => bot.api.raw.answerCallbackQuery({ callback_query_id: pressKey, ...text })),
+        isRefused,
+      );
     }
-    if (carrier === null || !deliveries.isSpent('telegram', message.button!, carrier.chatKey)) return;
+    if (carrier === null) return;
+    const left = deliveries.leftBeside('telegram', message.button!, carrier.chatKey);
+    if (left === undefined) return;
     const where = { chat_id: Number(carrier.chatKey), message_id: carrier.messageId };
-    // Without buttons already, or gone: just as well.
-    later(bot.api.raw.editMessageReplyMarkup(where), isRefused);
+    const keys = left.length === 0 ? {} : { reply_markup: { inline_keyboard: keyboard(left) } };
+    // Without those buttons already, or gone: just as well.
+    later(bot.api.raw.editMessageReplyMarkup({ ...where, ...keys }), isRefused);
+  }
+
+  /** A press that is not answered leaves its button waiting: a call that the network lost is made again. */
+  async function again<T>(call: () => Promise<T>): Promise<T> {
+    for (const pauseMs of pausesMs) {
+      try {
+        return await call();
+      } catch (error) {
+        const failure = failureOf(error);
+        if (failure.is !== 'wait' || stop.aborted) throw error;
+        await sleep(failure.afterMs ?? pauseMs, undefined, { signal: stop }).catch(() => undefined);
+      }
+    }
+    return call();
   }
 
   function attempt(heard: Heard): void {
@@ -164,6 +191,12 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
     }
   }
 
+  // Any word from the platform says that it is back.
+  bot.api.config.use(async (previous, method, payload, signal) => {
+    const response = await previous(method, payload, signal);
+    if (response.ok) sender.reached();
+    return response;
+  });
   bot.use(({ update, me }) => attempt(hear(update, me, door.fixedNowMs ?? Date.now())));
   bot.catch(({ error, ctx }) => log(`update ${ctx.update.update_id} failed: ${sayError(error)}`));
 

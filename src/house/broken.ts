@@ -1,3 +1,4 @@
+import { groupBy } from '#core/groups.ts';
 import type { Pouch, Trip } from '#core/records.ts';
 import { sayCodes, sayList } from '#words/say.ts';
 import { marksOf } from './marks.ts';
@@ -42,11 +43,13 @@ export function brokenPromises(house: House, trip: Trip): string[] {
       `${sayCodes(damp)}: ${[...new Set(damp.flatMap((pouch) => marksOf(house, pouch)))].join(', ')}; not for a trip.`,
     );
   for (const { codes, says } of unfit.values()) lines.push(`${sayCodes(codes)}, ${says}`);
-  for (const slot of trip.slots) {
+  const missing = trip.slots.flatMap((slot) => {
     const fed = new Set(held.filter((h) => h.slot === slot.id).flatMap((h) => h.eaters));
     const missed = eaters.filter((e) => slot.eaters.includes(e.id) && !fed.has(e.id)).map((e) => e.name);
-    if (missed.length > 0) lines.push(`Nothing is kept for ${sayList(missed)} at ${saySlot(slot)}.`);
-  }
+    return missed.length === 0 ? [] : [{ at: saySlot(slot), who: sayList(missed) }];
+  });
+  for (const [who, alike] of groupBy(missing, (one) => one.who))
+    lines.push(`Nothing is kept for ${who} at ${sayList(alike.map(({ at }) => at))}.`);
   return lines.length === 0 ? [] : [...lines, `/pick for ${trip.place} again, then /pick keep.`];
 }
 

@@ -4,7 +4,7 @@ import type { Pouch, Trip } from '#core/records.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
 import { localDays } from '#words/local-days.ts';
 import { sayCodes, sayCount, sayMoment, sayMonth, sayNumber } from '#words/say.ts';
-import { type Answerer, seenBy } from '#chat/answerer.ts';
+import { type Answerer, standing } from '#chat/answerer.ts';
 import type { House } from '#house/house.ts';
 import { dryOf } from '#house/dryness.ts';
 import { usualLoadHours } from '#core/load-hours.ts';
@@ -27,28 +27,6 @@ interface ShortTrip {
   readonly trip: Trip;
   readonly plan: CookingPlan;
   readonly shortMeals: number;
-}
-
-/** The household as nobody in particular sees it: for what is posted without having been asked. */
-function standing(answerer: Answerer, household: number, nowMs: number): House {
-  return seenBy(answerer, household, {
-    member: { id: 0, name: '' },
-    nowMs,
-    sure: false,
-    tapped: false,
-    journal: {
-      lastHere: () => [],
-      standingOn: () => [],
-      undo: () => {
-        throw new Error('a reminder takes nothing back');
-      },
-      redo: () => {
-        throw new Error('a reminder puts nothing back');
-      },
-      latest: (count) => answerer.stores.journal.latest(household, count),
-    },
-    status: null,
-  });
 }
 
 /**

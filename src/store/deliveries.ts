@@ -21,14 +21,24 @@ export function deliveryStore(db: Db) {
   );
   const head = db.prepare(
     `SELECT id, door, chat_key AS chatKey, topic_key AS topicKey, reply_to_key AS replyToKey, reply_json AS replyJson,
+       (SELECT before.message_key FROM outbox AS before WHERE before.id = outbox.instead_of) AS editKey,
        parts_sent AS partsSent, tries, next_try_at_ms AS nextTryAtMs FROM outbox
      WHERE state = 'waiting' AND door = ? AND chat_key = ? ORDER BY id LIMIT 1`,
   );
   const buttonsOf = db.prepare('SELECT id, label FROM button WHERE outbox = ? ORDER BY id');
   const sent = db.prepare(
-    "UPDATE outbox SET state = 'sent', reply_json = json_remove(reply_json, '$.files') WHERE id = ?",
+    `UPDATE outbox SET state = 'sent', reply_json = json_remove(reply_json, '$.files'),
+       message_key = coalesce(?, message_key) WHERE id = ?`,
   );
-  const sentPart = db.prepare('UPDATE outbox SET parts_sent = ?, tries = 0, next_try_at_ms = 0 WHERE id = ?');
+  const sentPart = db.prepare(
+    `UPDATE outbox SET parts_sent = ?, tries = 0, next_try_at_ms = 0, message_key = coalesce(?, message_key)
+     WHERE id = ?`,
+  );
+  const dueNow = db.prepare(
+    `UPDATE outbox SET next_try_at_ms = 0 WHERE door = ? AND chat_key = ? AND state = 'waiting'
+       AND next_try_at_ms <> ${pausedMs}`,
+  );
+  const notInstead = db.prepare('UPDATE outbox SET instead_of = NULL WHERE id = ?');
   const tried = db.prepare('UPDATE outbox SET tries = tries + 1, next_try_at_ms = ? WHERE id = ?');
   const dropped = db.prepare("UPDATE outbox SET state = 'dropped', why_dropped = ? WHERE id = ?");
   const dropChat = db.prepare(
@@ -53,9 +63,14 @@ export function deliveryStore(db: Db) {
   const isSpent = db
     .prepare(
       `SELECT used_at_ms IS NOT NULL FROM button JOIN outbox ON outbox.id = button.outbox
-       WHERE button.id = ? AND outbox.door = ? AND outbox.chat_key = ?`,
+       WHERE button.id = ? AND outbox.door = ? AND outbox.chat_key = ?
+         AND NOT EXISTS (SELECT 1 FROM outbox AS later WHERE later.instead_of = outbox.id)`,
     )
     .pluck();
+  const leftBeside = db.prepare(
+    `SELECT id, label FROM button WHERE outbox = (SELECT outbox FROM button WHERE id = ?)
+       AND (used_at_ms IS NULL OR stays = 1) ORDER BY id`,
+  );
   const forget = db.prepare(
     `DELETE FROM seen WHERE door = :door AND at_ms < (SELECT max(at_ms) FROM seen WHERE door = :door) - ${memoryMs}`,
   );
@@ -63,7 +78,7 @@ export function deliveryStore(db: Db) {
   // Of what was said only the records stay; an old answer's buttons go with it.
   const forgetSaid = ['outbox', 'heard'].map((table) =>
     db.prepare(
-      `DELETE FROM ${table} WHERE door = :door${table === 'outbox' ? " AND state <> 'waiting' AND made_at_ms" : ' AND at_ms'}
+      `DELETE FROM ${table} WHERE door = :door${table === 'outbox' ? " AND state <> 'waiting' AND id NOT IN (SELECT outbox FROM live) AND made_at_ms" : ' AND at_ms'}
          < (SELECT max(at_ms) FROM seen WHERE door = :door) - ${answersMs}`,
     ),
   );
@@ -71,15 +86,16 @@ export function deliveryStore(db: Db) {
   const householdOf = db.prepare('SELECT household FROM chat WHERE door = ? AND chat_key = ?').pluck();
   const hasRecords = db.prepare('SELECT 1 FROM entry WHERE household = ?').pluck();
   const removeChat = db.prepare('DELETE FROM chat WHERE door = ? AND chat_key = ?');
-  const rename = ['chat', 'entry', 'wrong_code'].map((table) =>
+  const rename = ['chat', 'entry', 'wrong_code', 'live'].map((table) =>
     db.prepare(`UPDATE ${table} SET chat_key = ? WHERE door = ? AND chat_key = ?`),
   );
   // Message numbers start over in the new chat, so the old ones must not be replied to.
   const moveOutbox = db.prepare(
-    `UPDATE outbox SET chat_key = ?, reply_to_key = NULL, topic_key = NULL,
+    `UPDATE outbox SET chat_key = ?, reply_to_key = NULL, topic_key = NULL, message_key = NULL,
        next_try_at_ms = CASE next_try_at_ms WHEN ${pausedMs} THEN 0 ELSE next_try_at_ms END
      WHERE door = ? AND chat_key = ?`,
   );
+  const listsAnew = db.prepare('UPDATE live SET changed = changed + 1 WHERE door = ? AND chat_key = ?');
   const moveUnfinished = db.prepare(
     `UPDATE unfinished SET message_json = json_set(message_json, '$.chatKey', ?)
      WHERE door = ? AND message_json ->> '$.chatKey' = ?`,
@@ -104,8 +120,14 @@ export function deliveryStore(db: Db) {
       };
     },
     // Where a power cut loses a tick, an answer comes twice.
-    sent: (id: number): void => lightly(db, () => sent.run(id)),
-    sentPart: (id: number, parts: number): void => lightly(db, () => sentPart.run(parts, id)),
+    /** @param messageKey the message it became; null where that is not to be changed any more */
+    sent: (id: number, messageKey: string | null = null): void => lightly(db, () => sent.run(messageKey, id)),
+    sentPart: (id: number, parts: number, messageKey: string | null = null): void =>
+      lightly(db, () => sentPart.run(parts, messageKey, id)),
+    /** What waits for a platform that was away is due at once. */
+    dueNow: (door: string, chatKey: string): void => void dueNow.run(door, chatKey),
+    /** The message whose place it was to take is gone: it becomes one of its own. */
+    notInstead: (id: number): void => void notInstead.run(id),
     tried: (id: number, nextTryAtMs: number): void => void tried.run(nextTryAtMs, id),
     dropped: (id: number, why: string): void => void dropped.run(why, id),
     /** Gives up what waits for a chat and posts nothing there until it is resumed. @returns how many answers */
@@ -124,9 +146,18 @@ export function deliveryStore(db: Db) {
       if (setAway.run(0, door, chatKey, 0).changes > 0) watchAgain.run(door, chatKey);
       resume.run(door, chatKey);
     },
-    /** Whether a button of this chat has done its work. */
-    isSpent: (door: string, button: number, chatKey: string): boolean =>
-      isSpent.get(button, door, chatKey) === 1,
+    /**
+     * The buttons that are left beside one of this chat that has done its work.
+     * @returns undefined where it still works, and where another answer takes the place of its message
+     */
+    leftBeside: (
+      door: string,
+      button: number,
+      chatKey: string,
+    ): { id: number; label: string }[] | undefined =>
+      isSpent.get(button, door, chatKey) === 1
+        ? (leftBeside.all(button) as { id: number; label: string }[])
+        : undefined,
 
     /**
      * Drops deliveries that no platform repeats any more, and what was said half a year ago, counted from the latest
@@ -152,6 +183,8 @@ export function deliveryStore(db: Db) {
           if (before !== undefined && after !== undefined) removeChat.run(door, to);
           for (const statement of rename) statement.run(to, door, from);
           moveOutbox.run(to, door, from);
+          // Their messages have other numbers there: they go on in new ones.
+          listsAnew.run(door, to);
           moveUnfinished.run(to, door, from);
           moveStandIn.run(`chat:${to}`, door, `chat:${from}`);
           return true;

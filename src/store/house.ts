@@ -5,6 +5,7 @@ import { exportStore } from './export.ts';
 import { householdStore } from './households.ts';
 import { openJournal } from './journal.ts';
 import { learntStore } from './learnt.ts';
+import { liveStore } from './live.ts';
 import { mealUseStore } from './meal-uses.ts';
 import { messageStore } from './messages.ts';
 import type { Db } from './db.ts';
@@ -42,6 +43,7 @@ export function openStores(file: Db, defaults: Settings) {
     households: householdStore(db),
     oldLines: oldLineStore(db),
     messages: messageStore(db),
+    live: liveStore(db),
     journal: openJournal(db),
     reminders: reminderStore(db),
     /** How the database is, for whoever runs it. */

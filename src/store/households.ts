@@ -26,6 +26,7 @@ export function householdStore(db: Db) {
   const dropButtons = db.prepare(
     'DELETE FROM button WHERE outbox IN (SELECT id FROM outbox WHERE door = ? AND chat_key = ?)',
   );
+  const dropLists = db.prepare('DELETE FROM live WHERE door = ? AND chat_key = ?');
   const moveChat = db.prepare('UPDATE OR IGNORE chat SET chat_key = ? WHERE door = ? AND chat_key = ?');
   const findMember = db.prepare(
     'SELECT id, name FROM member WHERE household = ? AND door = ? AND person_key = ?',
@@ -66,7 +67,10 @@ export function householdStore(db: Db) {
     /** A chat speaks for a household from now on. Its buttons belonged to the one before. */
     join(message: Message, household: number): void {
       const before = this.of(message.door, message.chatKey);
-      if (before !== undefined && before !== household) dropButtons.run(message.door, message.chatKey);
+      if (before !== undefined && before !== household) {
+        dropButtons.run(message.door, message.chatKey);
+        dropLists.run(message.door, message.chatKey);
+      }
       addChat.run(
         message.door,
         message.chatKey,

@@ -4,6 +4,8 @@ import type { Db } from './db.ts';
 export type Outcome = 'answered' | 'recorded' | 'refused';
 
 export interface PressedButton {
+  /** The answer that carries it. */
+  readonly outbox: number;
   readonly request: string;
   readonly stays: 0 | 1;
   readonly forPerson: string | null;
@@ -11,6 +13,12 @@ export interface PressedButton {
   readonly chatKey: string;
   readonly topicKey: string | null;
   readonly replyToKey: string | null;
+  /** The answer recorded nothing: its buttons are a choice, of which one is taken. */
+  readonly isChoice: 0 | 1;
+  /** What it brings takes the answer's place. */
+  readonly asks: 0 | 1;
+  /** The list that carries it. */
+  readonly live: number | null;
 }
 
 /** A chat that speaks for somebody unnamed: whoever it is presses buttons under a key of their own. */
@@ -47,23 +55,41 @@ export function messageStore(db: Db) {
          AND outcome = 'recorded'`,
   );
   const put = db.prepare(
-    `INSERT INTO outbox (door, chat_key, topic_key, reply_to_key, reply_json, made_at_ms)
-     VALUES (:door, :chatKey, :topicKey, :replyToKey, :replyJson, :atMs)`,
+    `INSERT INTO outbox (door, chat_key, topic_key, reply_to_key, reply_json, made_at_ms, instead_of)
+     VALUES (:door, :chatKey, :topicKey, :replyToKey, :replyJson, :atMs, :insteadOf)`,
   );
   const putButton = db.prepare(
     `INSERT INTO button (outbox, for_person, label, request, stays, made_at_ms) VALUES (?, ?, ?, ?, ?, ?)`,
   );
   const pressed = db.prepare(
-    `SELECT request, stays, for_person AS forPerson, used_at_ms AS usedAtMs, outbox.chat_key AS chatKey,
-       outbox.topic_key AS topicKey, outbox.reply_to_key AS replyToKey
-     FROM button JOIN outbox ON outbox.id = button.outbox WHERE button.id = ? AND outbox.door = ?`,
+    `SELECT outbox.id AS outbox, request, stays, for_person AS forPerson, used_at_ms AS usedAtMs,
+       outbox.chat_key AS chatKey, outbox.topic_key AS topicKey, outbox.reply_to_key AS replyToKey,
+       reply_json ->> '$.did' IS NULL AS isChoice, coalesce(reply_json ->> '$.asks', 0) AS asks, live.id AS live
+     FROM button JOIN outbox ON outbox.id = button.outbox LEFT JOIN live ON live.outbox = outbox.id
+     WHERE button.id = ? AND outbox.door = ?`,
   );
   const retire = db.prepare(
-    `UPDATE button SET used_at_ms = ? WHERE outbox = (SELECT outbox FROM button WHERE id = ?) AND used_at_ms IS NULL`,
+    `UPDATE button SET used_at_ms = :atMs WHERE used_at_ms IS NULL AND stays = 0
+       AND (id = :id OR (:all AND outbox = (SELECT outbox FROM button WHERE id = :id)))`,
   );
+  const retireAll = db.prepare(
+    'UPDATE button SET used_at_ms = ? WHERE used_at_ms IS NULL AND stays = 0 AND outbox = ?',
+  );
+  const firstAnswer = db
+    .prepare(
+      `SELECT outbox.id FROM outbox LEFT JOIN live ON live.outbox = outbox.id
+         WHERE outbox.door = ? AND outbox.chat_key = ? AND reply_to_key = ? AND live.id IS NULL ORDER BY outbox.id LIMIT 1`,
+    )
+    .pluck();
+  const replyOf = db.prepare('SELECT reply_json FROM outbox WHERE id = ?').pluck();
+  const unused = db.prepare(
+    "SELECT label, request FROM button WHERE outbox = ? AND used_at_ms IS NULL AND request NOT LIKE 'page %' ORDER BY id",
+  );
+  const topicOf = db.prepare('SELECT topic_key FROM outbox WHERE id = ?').pluck();
+  const arrivedAs = db.prepare('UPDATE outbox SET message_key = ? WHERE id = ? AND message_key IS NOT ?');
   const waiting = db.prepare(
     `SELECT id, door, chat_key AS chatKey, topic_key AS topicKey, reply_to_key AS replyToKey, reply_json AS replyJson,
-       parts_sent AS partsSent, tries FROM outbox
+       NULL AS editKey, parts_sent AS partsSent, tries FROM outbox
      WHERE state = 'waiting' AND door = ? AND id > ? ORDER BY id LIMIT ?`,
   );
   const buttonsOf = db.prepare('SELECT id, label FROM button WHERE outbox = ? ORDER BY id');
@@ -131,29 +157,46 @@ export function messageStore(db: Db) {
       replyToKey: string | null,
       reply: Reply,
       atMs: number,
+      insteadOf: number | null = null,
     ): number {
       const { door, chatKey, topicKey } = to;
       if (replyToKey !== null) speaksIn.run({ door, chatKey, topicKey });
+      if (insteadOf !== null) retireAll.run(atMs, insteadOf);
       const id = Number(
-        put.run({ door, chatKey, topicKey, replyToKey, replyJson: JSON.stringify(reply), atMs })
+        put.run({ door, chatKey, topicKey, replyToKey, replyJson: JSON.stringify(reply), atMs, insteadOf })
           .lastInsertRowid,
       );
-      for (const { label, request } of reply.buttons ?? []) {
+      reply.pages?.forEach(({ label }, i) => putButton.run(id, null, label, `page ${i}`, 1, atMs));
+      for (const { label, request, stays } of reply.buttons ?? []) {
         putButton.run(
           id,
-          reply.buttonsForAll || isStandIn(to.person) ? null : to.person.key,
+          stays || reply.buttonsForAll || isStandIn(to.person) ? null : to.person.key,
           label,
           request,
-          reply.buttonsStay ? 1 : 0,
+          stays || reply.buttonsStay ? 1 : 0,
           atMs,
         );
       }
       return id;
     },
 
+    /** The answer to a message; a list is none, since it goes on by itself. */
+    answerTo: ({ door, chatKey, messageKey }: Message): number | undefined =>
+      firstAnswer.get(door, chatKey, messageKey) as number | undefined,
+    /** An answer as it was put, with those of its buttons that were not pressed. */
+    answered: (id: number): Reply => ({
+      ...(JSON.parse(replyOf.get(id) as string) as Reply),
+      buttons: unused.all(id) as { label: string; request: string }[],
+    }),
+    topicOf: (id: number): string | null => topicOf.get(id) as string | null,
+    /** A press tells which message an answer became. */
+    arrivedAs: (id: number, messageKey: string): void => void arrivedAs.run(messageKey, id, messageKey),
+
     button: (id: number, door: string): PressedButton | undefined =>
       pressed.get(id, door) as PressedButton | undefined,
-    retireButtons: (id: number, atMs: number): void => void retire.run(atMs, id),
+    /** A button did its work: with the others, where they were a choice. */
+    retireButtons: (id: number, atMs: number, all: boolean): void =>
+      void retire.run({ id, atMs, all: all ? 1 : 0 }),
 
     /** Answers not yet delivered, oldest first. */
     waiting: (door: string, afterId = 0, limit = 100): Outgoing[] =>

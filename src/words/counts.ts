@@ -190,3 +190,14 @@ export const pouchCount = part<number>('how many pouches', (reading) => {
   }
   return undefined;
 });
+
+/** 'page 2', as buttons that turn a list say it. */
+export const pageNumber = part<number>('a page, such as page 2', (reading) => {
+  for (const index of reading.left()) {
+    const token = reading.all[index]!;
+    if (token.is !== 'number' || !reading.wordBefore(index, 'page')) continue;
+    reading.take(index, index - 1);
+    return Math.max(1, Math.round(token.value));
+  }
+  return undefined;
+});

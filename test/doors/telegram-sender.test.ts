@@ -1,6 +1,7 @@
 import { Api } from 'grammy';
 import { expect, test } from 'vitest';
 import type { Outgoing } from '#core/talk.ts';
+import type { Lists } from '#doors/telegram-lists.ts';
 import { openSender, type Outbox } from '#doors/telegram-sender.ts';
 
 /** An answer that cannot even be drawn, though the platform is well: its text is missing. */
@@ -10,6 +11,7 @@ const broken: Outgoing & { nextTryAtMs: number } = {
   chatKey: '5',
   topicKey: null,
   replyToKey: null,
+  editKey: null,
   reply: {} as Outgoing['reply'],
   buttons: [],
   partsSent: 0,
@@ -40,8 +42,19 @@ async function after(tries: number): Promise<{ dropped: string[]; pausesMs: numb
     },
     dropChat: never,
     leaveTopic: never,
+    notInstead: never,
+    dueNow: never,
   };
-  const sender = openSender({ api: new Api('1:none'), outbox, moved: never, log: () => undefined });
+  const lists: Lists = {
+    behind: () => [],
+    behindIn: () => undefined,
+    now: never,
+    shown: never,
+    remove: never,
+    anew: never,
+    pinned: never,
+  };
+  const sender = openSender({ api: new Api('1:none'), outbox, lists, moved: never, log: () => undefined });
   sender.wake('5');
   await sender.flush(60_000);
   return { dropped, pausesMs };

@@ -30,6 +30,7 @@ const landed: Readonly<Record<string, string>> = {
   '0017-absorbers.sql': '5bc2402e24c29614b71e643f4e9827a28ad9a7461b93eab6cc49f2f0c3f57de8',
   '0018-slot-rules.sql': 'd5a3ef92697ee62f8975e57020f716560f24b77d4705227904e6847fe236c525',
   '0019-pieces.sql': 'a217a9ace2c27db35b3879149ee9d8327c09b3a161172b904bc59cac3d4663e5',
+  '0020-live.sql': '1af39cef2fe2b384d4842a012f24935ce278835af5d1124c6625cb6fec7a320b',
 };
 const migrationsFolder = new URL('../../src/store/migrations/', import.meta.url);
 const migrationFiles = readdirSync(migrationsFolder).sort();

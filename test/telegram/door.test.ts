@@ -20,7 +20,7 @@ describe('a request', () => {
     const door = await start();
     const { messageId } = door.say(door.group, '/house altitude 340 m');
     const sent = await door.answer(door.group, 1);
-    expect(sent).toMatchObject({ replyTo: messageId, topic: null, silent: false, method: 'sendMessage' });
+    expect(sent).toMatchObject({ replyTo: messageId, topic: null, silent: true, method: 'sendMessage' });
     expect(sent.text).toContain('340 m');
     await door.quiet();
     expect(door.answers(door.group)).toHaveLength(1);
@@ -191,18 +191,44 @@ describe('an edit', () => {
     const { messageId } = door.say(door.group, '/house altitude high');
     await door.answer(door.group, 1);
     door.edit(door.group, messageId, '/house altitude 340 m');
-    const sent = await door.answer(door.group, 2);
-    expect(sent.text).toContain('340 m');
+    const sent = await until(() => door.answers(door.group).find(({ text }) => text.includes('340 m')));
     expect(sent.replyTo).toBe(messageId);
+    expect(door.answers(door.group)).toHaveLength(1);
   });
 
   test('of a recorded request changes nothing and offers the change', async () => {
     const door = await start();
     const { messageId } = door.say(door.group, '/house altitude 340 m');
-    await door.answer(door.group, 1);
+    const sent = await door.answer(door.group, 1);
+    door.edit(door.group, messageId, '/house altitude 900 m');
+    await until(() => sent.text.includes('Instead: set altitude 900 m?'));
+    expect(sent.text).toContain('Recorded is: set altitude 340 m.');
+    expect(entries(door)).toEqual(['set altitude 340 m']);
+    const [instead] = sent.keys.flat();
+    door.press(door.group, sent.messageId, instead!.callback_data);
+    await until(() => sent.text.includes('Noted: altitude 900 m.'));
+    expect(door.answers(door.group)).toHaveLength(1);
+    const altitude = "SELECT value_json FROM setting WHERE name = 'altitudeM'";
+    expect(door.house.db.prepare(altitude).pluck().all()).toEqual(['900']);
+  });
+
+  test('whose answer was deleted is answered anew', async () => {
+    const door = await start();
+    const { messageId } = door.say(door.group, '/house altitude 340 m');
+    const sent = await door.answer(door.group, 1);
+    door.platform.remove(door.group.id, sent.messageId);
     door.edit(door.group, messageId, '/house altitude 900 m');
     expect((await door.answer(door.group, 2)).text).toContain('Instead: set altitude 900 m?');
-    expect(entries(door)).toHaveLength(1);
+  });
+
+  test('into something else keeps saying what is recorded', async () => {
+    const door = await start();
+    const { messageId } = door.say(door.group, '/house altitude 340 m');
+    const sent = await door.answer(door.group, 1);
+    door.edit(door.group, messageId, '/stock');
+    await until(() => sent.text.includes('It stays as it is.'));
+    expect(sent.text).toContain('Recorded is: set altitude 340 m.');
+    expect(sent.keys.flat().map(({ text }) => text)).toEqual(['Undo']);
   });
 
   test('that changes no word is nothing', async () => {
@@ -214,6 +240,30 @@ describe('an edit', () => {
     door.say(door.group, '/echo now');
     await door.answer(door.group, 2);
     expect(door.answers(door.group)).toHaveLength(2);
+  });
+});
+
+describe('a tap', () => {
+  test('that takes back changes the answer it stands under, and puts it back there', async () => {
+    const door = await start();
+    door.say(door.group, '/house altitude 340 m', { date: Math.floor(Date.now() / 1000) });
+    const sent = await door.answer(door.group, 1);
+    door.press(door.group, sent.messageId, sent.keys.flat()[0]!.callback_data, ana);
+    await until(() => sent.text.startsWith('Taken back: set altitude 340 m'));
+    expect(sent.keys.flat().map(({ text }) => text)).toEqual(['Put back']);
+    door.press(door.group, sent.messageId, sent.keys.flat()[0]!.callback_data, ana);
+    await until(() => sent.text.startsWith('Put back: set altitude 340 m'));
+    expect(door.answers(door.group)).toHaveLength(1);
+  });
+
+  test('on an answer that asks puts what came of it in its place', async () => {
+    const door = await start();
+    door.say(door.group, '@TrailTestBot maybe our altitude is 900 m');
+    const sent = await door.answer(door.group, 1);
+    expect(sent.text).toContain('Nothing is recorded yet');
+    door.press(door.group, sent.messageId, sent.keys.flat()[0]!.callback_data);
+    await until(() => sent.text.startsWith('Noted: altitude 900 m'));
+    expect(door.answers(door.group)).toHaveLength(1);
   });
 });
 

@@ -2,6 +2,7 @@ import type { Answerer } from '#chat/answerer.ts';
 import { answer, resume } from '#chat/answer.ts';
 import { arrival } from '#chat/admission.ts';
 import { menu } from '#chat/help.ts';
+import { listsOf } from '#chat/live.ts';
 import { openTelegram, type TelegramDoor } from '#doors/telegram.ts';
 import { deliveryStore } from '#store/deliveries.ts';
 import { type TestHouse, openTestHouse } from '../house.ts';
@@ -118,18 +119,22 @@ export interface OpenDoor extends ReturnType<typeof peopleOn> {
 export async function openDoor(
   options: Partial<Answerer> = {},
   door: Partial<TelegramDoor> = {},
+  kept?: TestHouse,
 ): Promise<OpenDoor> {
   const platform = await openPlatform();
   const group = platform.chat({ id: -1001234567890, type: 'supergroup', title: 'Kitchen' });
-  const house = openTestHouse(undefined, { admitCode: 'plum-42', ...options });
-  house.house.stores.households.admit({
+  const house = kept ?? openTestHouse(undefined, { admitCode: 'plum-42', ...options });
+  const inGroup = {
     door: 'telegram',
     chatKey: String(group.id),
     chatTitle: 'Kitchen',
     isPrivate: false,
     person: { key: String(ana.id), name: 'Ana' },
     sentAtMs: 0,
-  } as never);
+  } as never;
+  // What was played at the terminal goes on in the group.
+  if (kept) kept.house.stores.households.join(inGroup, 1);
+  else house.house.stores.households.admit(inGroup);
   const stopping = new AbortController();
   const [logged, printed]: [string[], string[]] = [[], []];
   const ended = openTelegram({
@@ -139,6 +144,11 @@ export async function openDoor(
     takeUp: () => resume(house.house, 'telegram'),
     arrived: (message) => arrival(house.house.stores, message),
     deliveries: deliveryStore(house.db),
+    lists: listsOf(
+      () => house.house,
+      'telegram',
+      () => Date.now(),
+    ),
     posting: () => ({ stop: () => Promise.resolve() }),
     named: () => undefined,
     menu: menu(house.house.commands),

@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type Form, readForm } from './form.ts';
-import { type Sent, asText, refusalOf } from './rules.ts';
+import { type Sent, asText, keysRefusal, refusalOf, textRefusal } from './rules.ts';
 
 /** A chat as the platform knows it. */
 export interface Chat {
@@ -47,6 +47,14 @@ export interface Platform {
   /** Hands out an update once more though it was confirmed, before whatever is next. */
   readonly again: (body: UpdateBody, id: number) => void;
   /** Calls that were refused as they stood, with the words. */
+  /** Methods that a server of an older version does not know. */
+  unknown: ReadonlySet<string>;
+  /** Signs at people's messages, by chat and message. */
+  readonly reactions: Map<string, string>;
+  /** Messages at the top of chats, by chat. */
+  readonly pinned: Map<number, Set<number>>;
+  /** Whether the bot may pin. */
+  mayPin: boolean;
   readonly refusals: { readonly method: string; readonly code: number; readonly why: string }[];
   /** Updates that were not confirmed by a later offset. */
   readonly unconfirmed: () => number[];
@@ -93,6 +101,10 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
     },
     again: (body, id) => void strays.push({ update_id: id, ...body }),
     refusals: [],
+    unknown: new Set(),
+    reactions: new Map(),
+    pinned: new Map(),
+    mayPin: true,
     unconfirmed: () => updates.map((u) => u.update_id),
     chat(chat) {
       chats.set(chat.id, chat);
@@ -186,6 +198,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
     payload: Form,
   ): { result: unknown } | { refused: string; code: number; parameters?: object } {
     const { fields } = payload;
+    if (platform.unknown.has(method)) return { code: 404, refused: 'Not Found: method not found' };
     if (method === 'getMe') {
       return {
         result: {
@@ -224,10 +237,16 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
       const target = platform.sent.find((m) => m.chatId === chat.id && m.messageId === id);
       if (!target || !known.there.has(id))
         return { code: 400, refused: 'Bad Request: message to edit not found' };
-      if (target.keys.length === 0) return { code: 400, refused: 'Bad Request: message is not modified' };
-      target.keys = [];
+      const keys = keysOf(fields['reply_markup']);
+      if (JSON.stringify(target.keys) === JSON.stringify(keys))
+        return { code: 400, refused: 'Bad Request: message is not modified' };
+      target.keys = keys;
       return { result: true };
     }
+    const changed = onMessage(method, payload, chat, known.there);
+    if (changed) return changed;
+    if (!/^send(Message|Photo|Document)$/.test(method))
+      return { code: 404, refused: 'Not Found: method not found' };
     const refusal = refusalOf(method, payload, chat, known.there);
     if (refusal) return { code: 400, refused: refusal };
     const slow = tooMany(chat);
@@ -246,6 +265,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
       text: asText(fields['text'] ?? fields['caption']).trim(),
       entities: (fields['entities'] ?? []) as Sent['entities'],
       keys: markup?.inline_keyboard ?? [],
+      edits: 0,
       topic: (fields['message_thread_id'] as number | undefined) ?? null,
       replyTo: (fields['reply_parameters'] as { message_id: number } | undefined)?.message_id ?? null,
       silent: fields['disable_notification'] === true || fields['disable_notification'] === 'true',
@@ -253,6 +273,64 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
       atMs: Date.now(),
     });
     return { result: { message_id: messageId, date: 0, chat: { id: chat.id, type: chat.type } } };
+  }
+
+  /** Calls about a message that is there; undefined for any other call. */
+  function onMessage(
+    method: string,
+    { fields }: Form,
+    chat: Chat,
+    there: ReadonlySet<number>,
+  ): { result: unknown } | { refused: string; code: number; parameters?: object } | undefined {
+    const id = Number(fields['message_id']);
+    if (method === 'setMessageReaction') {
+      const signs = fields['reaction'] as { type: string; emoji: string }[];
+      if (!there.has(id)) return { code: 400, refused: 'Bad Request: message to react not found' };
+      if (signs.some(({ emoji }) => !['👌', '👍', '🔥'].includes(emoji)))
+        return { code: 400, refused: 'Bad Request: REACTION_INVALID' };
+      platform.reactions.set(`${chat.id} ${id}`, signs[0]?.emoji ?? '');
+      return { result: true };
+    }
+    if (method === 'pinChatMessage' || method === 'unpinChatMessage') {
+      if (!platform.mayPin)
+        return { code: 400, refused: 'Bad Request: not enough rights to manage pinned messages in the chat' };
+      const pinned = platform.pinned.get(chat.id) ?? new Set();
+      platform.pinned.set(chat.id, pinned);
+      if (!there.has(id)) return { code: 400, refused: 'Bad Request: message to pin not found' };
+      if (method === 'pinChatMessage' && fields['disable_notification'] !== true)
+        return { code: 400, refused: 'Bad Request: this bot pins without a sound' };
+      if (method === 'pinChatMessage') pinned.add(id);
+      else pinned.delete(id);
+      return { result: true };
+    }
+    if (method !== 'editMessageText') return undefined;
+    const target = platform.sent.findLast((m) => m.chatId === chat.id && m.messageId === id);
+    if (!target || !there.has(id)) return { code: 400, refused: 'Bad Request: message to edit not found' };
+    if (target.method !== 'sendMessage')
+      return { code: 400, refused: 'Bad Request: there is no text in the message to edit' };
+    const refusal = textRefusal(fields) ?? keysRefusal(fields['reply_markup']);
+    if (refusal) return { code: 400, refused: refusal };
+    const slow = tooMany(chat);
+    if (slow !== undefined)
+      return {
+        code: 429,
+        refused: `Too Many Requests: retry after ${slow}`,
+        parameters: { retry_after: slow },
+      };
+    const now = {
+      text: asText(fields['text']).trim(),
+      entities: (fields['entities'] ?? []) as Sent['entities'],
+      keys: keysOf(fields['reply_markup']),
+    };
+    const { text, entities, keys } = target;
+    if (JSON.stringify(now) === JSON.stringify({ text, entities, keys }))
+      return {
+        code: 400,
+        refused:
+          'Bad Request: message is not modified: specified new message content and reply markup are exactly the same as a current content and reply markup of the message',
+      };
+    Object.assign(target, now, { edits: target.edits + 1 });
+    return { result: { message_id: id, date: 0, chat: { id: chat.id, type: chat.type } } };
   }
 
   /** Limits only what would otherwise arrive, as the real one does. */
@@ -268,6 +346,10 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   return Object.assign(platform, { root: `http://127.0.0.1:${(server.address() as AddressInfo).port}` });
 }
+
+/** An edit that names no keyboard takes the one that was there away. */
+const keysOf = (markup: unknown): Sent['keys'] =>
+  (markup as { inline_keyboard?: Sent['keys'] } | undefined)?.inline_keyboard ?? [];
 
 function reply(response: ServerResponse, result: unknown): void {
   if (!response.destroyed)

@@ -5,9 +5,11 @@ export interface Sent {
   readonly chatId: number;
   readonly messageId: number;
   readonly method: string;
-  readonly text: string;
-  readonly entities: { type: string; offset: number; length: number }[];
+  text: string;
+  entities: { type: string; offset: number; length: number }[];
   keys: { text: string; callback_data: string }[][];
+  /** How often it was changed. */
+  edits: number;
   readonly topic: number | null;
   readonly replyTo: number | null;
   readonly silent: boolean;
@@ -28,7 +30,6 @@ export function refusalOf(
   chat: Chat,
   there: ReadonlySet<number>,
 ): string | undefined {
-  if (!['sendMessage', 'sendPhoto', 'sendDocument'].includes(method)) return 'Not Found: method not found';
   if ('parse_mode' in fields) return 'Bad Request: this bot must not use a parse_mode';
   return (
     (method === 'sendMessage' ? textRefusal(fields) : fileRefusal(method, fields, files)) ??
@@ -38,7 +39,7 @@ export function refusalOf(
   );
 }
 
-function textRefusal(fields: Form['fields']): string | undefined {
+export function textRefusal(fields: Form['fields']): string | undefined {
   const { text } = fields;
   if (typeof text !== 'string' || text.trim() === '') return 'Bad Request: message text is empty';
   if (text.length > 4096) return 'Bad Request: message is too long';
@@ -93,7 +94,7 @@ function replyRefusal(given: unknown, there: ReadonlySet<number>): string | unde
   return there.has(id) || may === true ? undefined : 'Bad Request: message to be replied not found';
 }
 
-function keysRefusal(markup: unknown): string | undefined {
+export function keysRefusal(markup: unknown): string | undefined {
   if (markup === undefined) return undefined;
   const rows = (markup as { inline_keyboard?: Sent['keys'] }).inline_keyboard;
   if (!rows || rows.flat().length > 100 || rows.some((row) => row.length > 8))

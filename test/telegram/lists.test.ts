@@ -1,0 +1,126 @@
+// Witness: what can be edited and pinned, and the refusals, as in the Bot API reference (editMessageText,
+// pinChatMessage, setMessageReaction); what a list must show (what the records hold) is this project's promise, no source.
+import { afterEach, describe, expect, test } from 'vitest';
+import { type OpenDoor, ana, ben, openDoor, until } from './group.ts';
+import { packedNow } from './packing.ts';
+import { openSeason } from '../season.ts';
+
+let open: OpenDoor | undefined;
+afterEach(async () => {
+  await open?.end();
+  open = undefined;
+});
+
+/** The season's household in a group, with pouches kept for its trip. */
+async function start(): Promise<OpenDoor> {
+  const season = openSeason();
+  await season.ask('/pick keep');
+  open = await openDoor({}, {}, season);
+  return open;
+}
+
+const button = (door: OpenDoor, label: RegExp | string, n = 0) => {
+  const sent = door.answers(door.group)[n]!;
+  const key = sent.keys
+    .flat()
+    .find(({ text }) => (typeof label === 'string' ? text === label : label.test(text)));
+  if (!key)
+    throw new Error(
+      `no button ${label} among ${sent.keys
+        .flat()
+        .map(({ text }) => text)
+        .join(', ')}`,
+    );
+  return key.callback_data;
+};
+const told = (door: OpenDoor, press: string) =>
+  until(() =>
+    door.platform.calls.find(
+      ({ method, payload }) =>
+        method === 'answerCallbackQuery' && payload.fields['callback_query_id'] === press,
+    ),
+  ).then(({ payload }) => payload.fields['text']);
+
+describe('the pack list', () => {
+  test('changes in place, and each of two who press hears what came of it', async () => {
+    const door = await start();
+    door.say(door.group, '/pack');
+    const list = await door.answer(door.group, 1);
+    const total = packedNow(door.house.db).size;
+    expect(list.text).toContain(`0 of ${total} pouches packed`);
+    const data = button(door, '☐ B4-1');
+    const first = door.press(door.group, list.messageId, data, ana);
+    const second = door.press(door.group, list.messageId, data, ben);
+    expect(await told(door, first)).toBe(`Packed B4-1: 1 of ${total} packed.`);
+    expect(await told(door, second)).toBe(`B4-1 is packed already: 1 of ${total} packed.`);
+    await until(() => list.text.includes(`1 of ${total}`));
+    expect(list.keys.flat().map(({ text }) => text)).toContain('✓ B4-1');
+    expect(door.answers(door.group)).toHaveLength(1);
+    expect(packedNow(door.house.db).get('B4-1')).toBe(true);
+    // A screen from before still has the old button; it packs and never takes out.
+    const third = door.press(door.group, list.messageId, data, ben);
+    expect(await told(door, third)).toContain('packed already');
+    const out = door.press(door.group, list.messageId, button(door, '✓ B4-1'), ben);
+    expect(await told(door, out)).toBe(`Taken out B4-1: 0 of ${total} packed.`);
+    expect(door.logged).toEqual([]);
+  });
+
+  test('follows what is typed, with a sign at the message instead of an answer', async () => {
+    const door = await start();
+    door.say(door.group, '/pack');
+    const list = await door.answer(door.group, 1);
+    const { messageId } = door.say(door.group, '/pack B4-1');
+    await until(() => list.text.includes('✓ B4-1'));
+    await until(() => door.platform.reactions.get(`${door.group.id} ${messageId}`) === '👌');
+    expect(door.answers(door.group)).toHaveLength(1);
+    // What is taken back shows as well.
+    door.say(door.group, '/undo');
+    await until(() => list.text.includes('☐ B4-1'));
+  });
+
+  test('on a server that knows no signs the answer is a line without sound, with the way back', async () => {
+    const door = await start();
+    door.platform.unknown = new Set(['setMessageReaction']);
+    door.say(door.group, '/pack');
+    await door.answer(door.group, 1);
+    door.say(door.group, '/pack B4-1');
+    expect(await door.answer(door.group, 2)).toMatchObject({ silent: true });
+    expect(door.answers(door.group)[1]!.text).toMatch(/^Packed B4-1: 1 of/);
+    expect(button(door, 'Undo', 1)).toBeDefined();
+  });
+
+  test('that was deleted goes on in a new message', async () => {
+    const door = await start();
+    door.say(door.group, '/pack');
+    const list = await door.answer(door.group, 1);
+    door.platform.remove(door.group.id, list.messageId);
+    door.say(door.group, '/pack B4-1');
+    const anew = await door.answer(door.group, 2);
+    expect(anew.text).toContain('✓ B4-1');
+    door.press(door.group, anew.messageId, button(door, '☐ B4-2', 1));
+    await until(() => anew.text.includes('✓ B4-2'));
+  });
+
+  test('asked for again, the older one says where it goes on', async () => {
+    const door = await start();
+    door.say(door.group, '/pack');
+    const first = await door.answer(door.group, 1);
+    door.say(door.group, '/pack');
+    await door.answer(door.group, 2);
+    await until(() => first.text.includes('further down'));
+    expect(first.keys).toEqual([]);
+  });
+
+  test('a slow-down of one chat loses no change', async () => {
+    const door = await start();
+    door.say(door.group, '/pack');
+    const list = await door.answer(door.group, 1);
+    const slow = [1, 1];
+    door.platform.fault = (method) =>
+      method === 'editMessageText' && slow.pop()
+        ? { answer: { status: 429, description: 'Too Many Requests', parameters: { retry_after: 1 } } }
+        : undefined;
+    door.press(door.group, list.messageId, button(door, 'All'));
+    await until(() => list.text.includes('All packed'));
+  });
+});
