@@ -8,7 +8,7 @@ import { type TripProblem, tripProblem } from '#house/trip-problem.ts';
 import { markedWith } from '#house/marks.ts';
 import { mendLines } from '#house/mending.ts';
 import { servedBy } from '#house/served.ts';
-import { dayNotes, sumInShort, sumLines, tripSums } from '#house/trip-sums.ts';
+import { dayNotes, sumInShort, sumLines, toBring, tripSums } from '#house/trip-sums.ts';
 import { sayDayOf, tripMeant } from '#house/trips.ts';
 import { digestOf } from '#core/picks/digest.ts';
 import { fedByDay } from '#core/picks/fed.ts';
@@ -175,7 +175,9 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
   const because = reasonLines(short, question, eaters, fed, result);
   const more = [
     ...because,
-    ...(served.length > 0 ? [...sumLines(house, trip, sums), provenWords(result)] : []),
+    ...(served.length > 0
+      ? [...sumLines(house, trip, sums), ...toBring(house, sums), provenWords(result)]
+      : []),
     ...dayNotes(eaters, sums).map(({ who, text }) => `${who}: ${text}`),
   ];
   const head = [

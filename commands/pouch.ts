@@ -22,6 +22,7 @@ import { Refusal } from '#core/refusal.ts';
 import { batchNamed, optional, type PouchCode, pouchCodes } from '#words/parts.ts';
 import type { House } from '#house/house.ts';
 import { sayCode, sayDay, sayG, sayMonth, sayServings, sayPacks, sayPour } from '#words/say.ts';
+import { addAtCamp } from '#words/camp-words.ts';
 import { mixHolds } from '#words/mixed-words.ts';
 import { howBatchEaten } from '#house/eating.ts';
 import { soakOf, whereNow } from '#house/soaking.ts';
@@ -110,6 +111,7 @@ function cardLines({
       eaten.isDry
         ? eatenDryPhrase(eaten)
         : `Water: ${sayPour(figures.waterMl, isRated, settings)}.${batch.isRaw ? ' It need not boil: soak, then cook in a pot.' : ''}`,
+      ...addAtCamp(figures.camp, settings.units),
       ...containsLines(facts.recipe),
       ...(pouch.foundWet ? [foundWetCaution] : pouch.shownDry ? [] : [uncheckedCaution]),
       ...foundLines(pouch, zone),

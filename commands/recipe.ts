@@ -10,8 +10,15 @@ import { carryOut, type ChangeMeant, changeMeant } from '#house/change-meant.ts'
 import { type Changed, serveOthers } from '#house/recipe-changes.ts';
 import { refuseWhileThere } from '#house/recipe-names.ts';
 import { atItsLine } from '#house/food-lines.ts';
+import { howManyServings } from '#house/servings-asked.ts';
 import { keepPot } from '#house/pot.ts';
-import { mealTyped, mentionLines, nextQuestion, settleMention } from '#house/recipe-questions.ts';
+import {
+  campQuestion,
+  mealTyped,
+  mentionLines,
+  nextQuestion,
+  settleMention,
+} from '#house/recipe-questions.ts';
 import { cautionLines } from '#house/caution-lines.ts';
 import { garlicCaution } from '#words/cautions.ts';
 import { tellUses, usesLine } from '#cards/uses-card.ts';
@@ -50,6 +57,7 @@ export default command({
     '/recipe barley soup add 2 bay leaves',
     '/recipe barley soup delete line 4',
     '/recipe barley soup move line 3 to 1',
+    '/recipe barley soup add 20 g butter at camp',
     '/recipe barley soup is called Pearl soup',
     '/recipe barley soup eaten dry',
     '/recipe barley soup is for breakfast too',
@@ -60,6 +68,7 @@ export default command({
     '"pot" tells what the finished pot weighed, so that water boiled away in the kitchen is in the sums.',
     '"line 2: …" puts one line right, also for batches cooked from it, unless something that went into them would be lost; "add …" puts a line behind the last.',
     '"remove the carrots" and "replace carrots with 300 g pumpkin" find the line by its food. A renamed recipe still answers to its old name.',
+    'A line or a heading "at camp" stays out of the pot and counts in what is eaten: "at camp: 20 g butter each". Headings: "rename heading For the sauce to For the dip", "delete heading …", "move heading … to line 3".',
     '"delete line 4" and "serves 8" hold for later batches, as does sending the whole recipe anew. "delete recipe barley soup" takes a tap, and waits until nothing of it is left.',
   ],
   records: true,
@@ -112,7 +121,7 @@ function shown(
     ],
     meal: mealOfRecipe(recipe, facts),
     did: more.did,
-    buttons: more.buttons?.length ? more.buttons : packetQuestions(recipe, house.eaters.here()),
+    buttons: [...(more.buttons?.length ? more.buttons : packetQuestions(recipe, house.eaters.here()))],
   };
 }
 
@@ -125,6 +134,7 @@ function record(house: House, read: RecipeText) {
     );
   const before = house.recipes.find(nameKey(read.name));
   const servings = read.servings ?? before?.servings;
+  if (servings === undefined && read.makes) throw howManyServings(read, read.makes);
   if (servings === undefined) {
     throw new Refusal(
       'no-servings',
@@ -132,8 +142,10 @@ function record(house: House, read: RecipeText) {
     );
   }
   const resolve = resolver(house);
-  const results = read.lines.map(resolve);
-  const lines = results.map(asRecord).map(withPackets(house));
+  const results = read.lines.map(({ typed }) => resolve(typed));
+  const lines = results
+    .map((result, i) => asRecord(result, { ...read.lines[i]!, servings }))
+    .map(withPackets(house));
   const negative = lines.find((line) => line.grams !== null && !(line.grams >= 0 && line.grams <= 200_000));
   if (negative)
     throw new Refusal('absurd-line', `"${negative.typed}" cannot be: I read ${sayG(negative.grams!)}.`);
@@ -153,7 +165,7 @@ function record(house: House, read: RecipeText) {
     house.nowMs,
   );
   const recipe = recipeNamed(house, name);
-  const buttons = nextQuestion(recipe, results);
+  const buttons = [...nextQuestion(recipe, results), ...campQuestion(recipe)];
   const remarks: string[] = [];
   if (before) remarks.push('It replaces the recipe of that name; batches cooked from the older one keep it.');
   else remarks.push(...garlicCaution(cautionLines(recipe, house.foods)));
@@ -180,6 +192,7 @@ function existing(house: House, names: Names, read: RecipeText) {
   }
   const recipe = recipeNamed(house, name);
   if (read.potG === undefined && read.servings === undefined) {
+    if (read.makes) throw howManyServings(read, read.makes);
     return shown(house, recipe, `${recipe.name}, ${sayNumber(recipe.servings)} servings.`, {
       remarks: reading.remarks.map((remark) => `(${remark})`),
     });
@@ -224,7 +237,7 @@ function settle(house: House, nameTyped: string, names: Names, food: string, lin
 /** Carries one change out, and shows what was and what is; a recipe goes by a tap alone. */
 function changed(house: House, { change: typed, name, remarks }: ChangeMeant) {
   const before = recipeNamed(house, name);
-  const change = typed.is === 'food' ? atItsLine(before, typed) : typed;
+  const change = typed.is === 'food' || typed.is === 'goes' ? atItsLine(before, typed) : typed;
   if (change.is === 'gone') return retired(house, before, change.sure);
   if (change.is === 'use')
     return { ...tellUses(house, before, change), why: [], meal: undefined, buttons: [] };
@@ -239,7 +252,10 @@ function afterChange(house: House, now: Changed, heading: string) {
   const results = after.lines.map((line) =>
     line.question === null ? { question: null, choices: [] } : resolver(house)(line.typed),
   );
-  const questions = nextQuestion(after, results);
+  const isNewAtCamp = after.lines.some(
+    ({ camp }, i) => camp === 'all' && now.before.lines[i]?.camp !== 'all',
+  );
+  const questions = [...nextQuestion(after, results), ...(isNewAtCamp ? campQuestion(after) : [])];
   const asked = questions.length > 0 ? questions : packetQuestions(after, house.eaters.here());
   return {
     lines: [heading, ...changeBrings(house, now), ...now.remarks],

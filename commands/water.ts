@@ -12,6 +12,7 @@ import {
 } from '#words/phrases.ts';
 import { forBatch, forMeal, forPouches, forWeight, type Poured, type PouredFigures } from '#house/poured.ts';
 import type { Eater, Pouch } from '#core/records.ts';
+import { mergedGoods } from '#core/camp.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';
 import {
@@ -25,6 +26,7 @@ import {
   servings,
 } from '#words/parts.ts';
 import { coldC, sharers } from '#words/water-parts.ts';
+import { addAtCamp } from '#words/camp-words.ts';
 import { sayCode, sayG, sayList, sayMl, sayWater, startMl } from '#words/say.ts';
 import type { House } from '#house/house.ts';
 import { whereNow } from '#house/soaking.ts';
@@ -108,7 +110,8 @@ export default command({
       ...poured.map((one) => pourLine(one, coldC !== null, settings)),
     ];
     const shares = shareLine(poured, sharers, settings);
-    if (wet.length === 0) return { group: [...lines, ...shares, ...cautions].join('\n'), meals };
+    const camp = addAtCamp(mergedGoods(poured.flatMap((one) => one.camp)), settings.units);
+    if (wet.length === 0) return { group: [...lines, ...camp, ...shares, ...cautions].join('\n'), meals };
     if (wet.length > 1)
       lines.push(
         `Together: ${sayWater(
@@ -116,7 +119,7 @@ export default command({
           settings,
         )}.`,
       );
-    lines.push(...shares);
+    lines.push(...camp, ...shares);
     const exact = new Set(wet.map(({ waterMl }) => waterMl.toFixed(1)));
     const reasons = [`Exactly ${sayList([...exact])} ml${exact.size < wet.length ? ' each' : ''}.`, ...why];
     if (wet.some(({ isRated, isRaw }) => !isRated && !isRaw))

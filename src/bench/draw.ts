@@ -26,6 +26,7 @@ const labels = (meal: string): LabelFacts[] =>
     sealed: 'Sat 3 Apr 2027',
     bestBy: 'Sept 2028',
     cautions: [],
+    camp: null,
     contents: ['Contains: milk, wheat.'],
     notFor: ['Not for Noa: milk'],
     scan: `https://t.me/kettle_and_tray_bot?start=h1_B4-${i + 1}`,

@@ -8,15 +8,18 @@ import type { Changed } from '#house/recipe-changes.ts';
 import { mentionLines } from '#house/recipe-questions.ts';
 import { dryingCautions, garlicCaution } from '#words/cautions.ts';
 import { containsLines } from '#words/phrases.ts';
-import { sayG, sayNumber } from '#words/say.ts';
+import { sayG, sayList, sayNumber } from '#words/say.ts';
+import { headingsAt } from '#house/recipe-sections.ts';
+import { campInShort, campLines } from '#words/camp-words.ts';
 import { servingInShort } from './recipe-card.ts';
 
 /** A line in a few words: the food and its weight, or what was typed where it is not understood. */
 export function lineInShort(line: RecipeLine, units: House['settings']['units']): string {
   if (line.state === 'asked') return `"${line.typed}", not understood`;
+  const where = line.camp === null ? '' : ' at camp';
   return line.grams === null
-    ? `${line.called}, no amount: counted as 0`
-    : `${line.called} ${sayG(line.grams, units)}`;
+    ? `${line.called}${where}, no amount: counted as 0`
+    : `${line.called} ${sayG(line.grams, units)}${where}`;
 }
 
 /** The new wording of a line: what was assumed of it and what it asks come with it. */
@@ -48,11 +51,24 @@ export function changeBrings(house: House, { before, after }: Changed): string[]
         ...dryingCautions(lines, facts.totals),
         ...garlicCaution(lines),
         ...mentionLines(recipe),
+        ...campLines(recipe, house.settings.units),
       ],
     };
   };
   const [was, now] = [said(before), said(after)];
   return [now.serving, ...now.rest.filter((one) => !was.rest.includes(one))];
+}
+
+/** 'Heading of Barley soup, above line 3: was "For the dip", now "For the crumbs".' */
+function headingsChanged({ before, after }: Changed): string {
+  const [was, is] = [headingsAt(before), headingsAt(after)];
+  const gone = was.filter((old) => !is.some((one) => one.at === old.at && one.heading === old.heading));
+  const come = is.filter((one) => !was.some((old) => one.at === old.at && one.heading === old.heading));
+  const placed = ({ at, heading }: { at: number; heading: string }) => `"${heading}" above line ${at}`;
+  const said = (list: typeof is, none: string) => (list.length === 0 ? none : sayList(list.map(placed)));
+  return gone.length === 0
+    ? `Heading of ${after.name}, new: ${said(come, '')}.`
+    : `Heading of ${after.name}: was ${said(gone, '')}, now ${said(come, 'out')}.`;
 }
 
 /** How many it serves, before and after. */
@@ -63,7 +79,7 @@ export const servingsChanged = ({ before, after }: Changed): string =>
 export function changeHeading(
   house: House,
   now: Changed,
-  change: Exclude<RecipeChange, { is: 'gone' | 'use' | 'food' }>,
+  change: Exclude<RecipeChange, { is: 'gone' | 'use' | 'food' | 'goes' }>,
 ): string {
   const { before, after } = now;
   switch (change.is) {
@@ -80,6 +96,10 @@ export function changeHeading(
     }
     case 'move':
       return `${after.name}, ${lineInShort(after.lines[change.to - 1]!, house.settings.units)}: was line ${change.position}, now line ${change.to}.`;
+    case 'heading':
+      return headingsChanged(now);
+    case 'camp':
+      return `At camp: was ${campInShort(before, house.settings.units)} for each serving of ${after.name}, now ${campInShort(after, house.settings.units)}.`;
     case 'eaten':
       return change.how === 'dry'
         ? `${after.name} is eaten dry: no water, nothing to boil; what is in stock, too.`

@@ -2,6 +2,7 @@ import { pouchFacts } from '#core/meal.ts';
 import type { Pouch } from '#core/records.ts';
 import type { LabelFacts } from '#draw/facts.ts';
 import { sayCode, sayCount, sayDay, sayG, sayMonth, sayNumber, sayPourShort } from '#words/say.ts';
+import { sayGoods } from '#words/camp-words.ts';
 import { scanPayload } from '#words/scan.ts';
 import type { House } from '#house/house.ts';
 import { vouchedOf } from '#house/dryness.ts';
@@ -69,6 +70,7 @@ function labelOf(
       ...(pouch.shownDry && vouched ? [`Dry against its recipe: ${vouchedMark(vouched)}`] : []),
       ...(isRaw ? [rawMark] : []),
     ],
+    camp: figures.camp.length === 0 ? null : `Add ${sayGoods(figures.camp, settings.units)}`,
     contents,
     notFor,
     scan:

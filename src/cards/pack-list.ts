@@ -4,7 +4,9 @@ import { brokenPromises } from '#house/broken.ts';
 import type { House } from '#house/house.ts';
 import { markedWith } from '#house/marks.ts';
 import { heldFor, type HeldWithPouch } from '#house/packing.ts';
+import { toBring, tripSums } from '#house/trip-sums.ts';
 import { saySlot } from '#house/trips.ts';
+import { servedOf } from './paper-facts.ts';
 import { sayCode, sayCount, sayG } from '#words/say.ts';
 
 /** More buttons than these are turned like pages. Chosen: three rows of four. */
@@ -34,6 +36,7 @@ export function packList(house: House, trip: Trip, page: number): Reply & { read
     `${trip.place}: ${packed} of ${sayCount(all.length, 'pouch', 'pouches')} packed.`,
     ...groups.map(({ slot, held }) => `${saySlot(slot)}: ${byMeal(house, held, mark)}`),
     ...(packed === all.length ? ['All packed. After the trip: /back.'] : []),
+    ...toBring(house, tripSums(house, servedOf(trip, all))),
     ...brokenPromises(house, trip),
   ];
   const buttons: Choice[] = groups.flatMap(({ held }) =>

@@ -3,6 +3,7 @@ import type { Paper } from '#core/label-grid.ts';
 import { pouchFacts } from '#core/meal.ts';
 import type { PaperRow, TripPaper } from '#draw/facts.ts';
 import { sayCode, sayCount, sayG, sayList, sayMoment, sayPourShort, sayWater } from '#words/say.ts';
+import { sayGoods } from '#words/camp-words.ts';
 import { brokenPromises } from '#house/broken.ts';
 import type { House } from '#house/house.ts';
 import { correctionFor } from '#house/corrections.ts';
@@ -10,7 +11,7 @@ import { batchNumbered, driedFacts } from '#house/figures.ts';
 import { marksOf } from '#house/marks.ts';
 import { heldFor } from '#house/packing.ts';
 import { boilingPhrase, burnCaution, rawCaution, uncheckedCaution } from '#words/phrases.ts';
-import { dayNotes, type Served, sumLines, tripSums } from '#house/trip-sums.ts';
+import { dayNotes, type Served, sumLines, toBring, tripSums } from '#house/trip-sums.ts';
 import { altitudeOf, sayDayOf } from '#house/trips.ts';
 import { mealOfBatch, notesOn } from '#house/verdicts.ts';
 
@@ -48,12 +49,13 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
   const dried = new Map([...batches].map(([no, batch]) => [no, driedFacts(house, batch)]));
   const row = ({ held, pouch }: Kept): PaperRow => {
     const learnt = correctionFor(house, batches.get(pouch.batch)!);
-    const { waterMl } = pouchFacts(pouch.dryG, dried.get(pouch.batch)!, learnt.correction);
+    const { waterMl, camp } = pouchFacts(pouch.dryG, dried.get(pouch.batch)!, learnt.correction);
     return {
       code: sayCode(pouch),
       meal: pouch.meal,
       figures: [
         `${sayG(pouch.dryG, settings.units)} dry, ${waterMl === 0 ? 'eaten dry' : `water ${sayPourShort(waterMl, learnt.ratings > 0 || batches.get(pouch.batch)!.isRaw, settings)}`}`,
+        ...(camp.length === 0 ? [] : [`add ${sayGoods(camp, settings.units)}`]),
         ...marksOf(house, pouch),
       ].join('; '),
       eaters: sayList(held.eaters.map(nameOf)),
@@ -94,7 +96,7 @@ export function tripPaper(house: House, trip: Trip, paper: Paper): TripPaper {
     subtitle: `${sayDayOf(trip.startsOn)} to ${sayDayOf(trip.endsOn)} ${trip.endsOn.slice(0, 4)}, ${Math.round(altitudeOf(trip, house))} m; ${sayCount(kept.length, 'pouch', 'pouches')}, ${packed} packed (crossed)`,
     days,
     people: [...notes].map(([who, texts]) => ({ who, text: texts.join('; ') })),
-    totals: sumLines(house, trip, sums),
+    totals: [...sumLines(house, trip, sums), ...toBring(house, sums)],
     cautions: [
       ...([...batches.values()].some(({ isRaw }) => isRaw) ? [rawCaution] : []),
       ...(isBoiled ? [boilingPhrase(altitudeOf(trip, house))] : []),

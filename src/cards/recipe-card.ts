@@ -4,6 +4,7 @@ import type { Recipe, RecipeLine } from '#core/records.ts';
 import type { Settings } from '#core/settings.ts';
 import type { FoodTable } from '#foods/food.ts';
 import { sayG, sayList } from '#words/say.ts';
+import { campLines } from '#words/camp-words.ts';
 import { cautionLines } from '#house/caution-lines.ts';
 import { dryingCautions } from '#words/cautions.ts';
 import { containsLines } from '#words/phrases.ts';
@@ -20,7 +21,8 @@ function lineCard(line: RecipeLine, position: number, foods: FoodTable, settings
     water === undefined || water === null
       ? 'water unknown'
       : `${sayG((line.grams * water) / 100, settings.units)} of it water`;
-  return `${position}. ${line.typed} → ${line.called}, ${sayG(line.grams, settings.units)}, ${wet}${remarks}`;
+  const where = line.camp === null ? '' : ` at camp`;
+  return `${position}. ${line.typed} → ${line.called}, ${sayG(line.grams, settings.units)}${where}, ${wet}${remarks}`;
 }
 
 /** What is read first of a card, and what is folded away. */
@@ -35,15 +37,18 @@ const wantsEyes = (line: RecipeLine): boolean =>
 
 /** The recipe as it was understood: a serving, its allergens, cautions and every line that wants eyes; the rest folded. */
 export function recipeCard(recipe: Recipe, facts: RecipeFacts, foods: FoodTable, settings: Settings): Folded {
-  const lines = recipe.lines.map((line, i) => ({
-    said: lineCard(line, i + 1, foods, settings),
-    wantsEyes: wantsEyes(line),
-  }));
+  const lines = recipe.lines.flatMap((line, i) => {
+    const said = { said: lineCard(line, i + 1, foods, settings), wantsEyes: wantsEyes(line) };
+    const { section } = line;
+    const isNew = section !== null && section !== recipe.lines[i - 1]?.section;
+    return isNew ? [{ said: `— ${section}`, wantsEyes: false }, said] : [said];
+  });
   const serving = servingLines(recipe, facts, settings);
   return {
     needs: [
       ...lines.flatMap(({ said, wantsEyes: open }) => (open ? [said] : [])),
       ...serving.needs,
+      ...campLines(recipe, settings.units),
       ...containsLines(facts),
       ...dryingCautions(cautionLines(recipe, foods), facts.totals),
     ],
@@ -53,27 +58,27 @@ export function recipeCard(recipe: Recipe, facts: RecipeFacts, foods: FoodTable,
 
 /** 'A serving: 518 g wet, 721 mg sodium.' What is behind an unweighed line is said to be at least so much. */
 export function servingInShort(recipe: Recipe, facts: RecipeFacts, settings: Settings): string {
-  const { totals, finishedG } = facts;
+  const { totals, eaten, finishedG } = facts;
   if (!(totals.massG > 0)) return 'No line could be weighed yet, so there are no figures.';
-  const each = Math.round(totals.sodiumMg / recipe.servings);
+  const each = Math.round(eaten.sodiumMg / recipe.servings);
   return `A serving: ${sayG(finishedG / recipe.servings, settings.units)} wet, ${atLeast(facts)}${each} mg sodium.`;
 }
 
-const atLeast = ({ unresolved, uncounted, totals }: RecipeFacts): string =>
-  unresolved.length + uncounted.length > 0 || totals.unknown.some(({ nutrient }) => nutrient === 'sodiumMg')
+const atLeast = ({ unresolved, uncounted, eaten }: RecipeFacts): string =>
+  unresolved.length + uncounted.length > 0 || eaten.unknown.some(({ nutrient }) => nutrient === 'sodiumMg')
     ? 'at least '
     : '';
 
 /** A serving in figures. */
 export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Settings): Folded {
-  const { totals, finishedG, boiledAwayG } = facts;
+  const { totals, eaten, finishedG, boiledAwayG } = facts;
   if (!(totals.massG > 0))
     return { needs: ['No line could be weighed yet, so there are no figures.'], why: [] };
   const g = (value: number) => sayG(value, settings.units);
   const dryG = totals.solidsG > 0 ? expectedDryG(totals.solidsG, settings.residualMoisture) : 0;
   const each = (value: number) => Math.round(value / recipe.servings);
   const needs = [
-    `A serving: ${g(finishedG / recipe.servings)} wet, about ${g(dryG / recipe.servings)} dry, ${each(totals.kcal)} kcal, ${atLeast(facts)}${each(totals.sodiumMg)} mg sodium.`,
+    `A serving: ${g(finishedG / recipe.servings)} wet, about ${g(dryG / recipe.servings)} dry, ${each(eaten.kcal)} kcal, ${atLeast(facts)}${each(eaten.sodiumMg)} mg sodium.`,
   ];
   const why = [
     `The pot: ${g(totals.massG)} of ingredients${recipe.potG === null ? '' : `, ${g(recipe.potG)} when finished`}; solids ${g(totals.solidsG)}, so about ${g(dryG)} dry.`,
@@ -85,7 +90,7 @@ export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Setti
         : `The pot weighs ${g(-boiledAwayG)} more than its lines: water that no line names.`,
     );
   }
-  const missing = [...new Set(totals.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food))];
+  const missing = [...new Set(eaten.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food))];
   if (missing.length > 0) needs.push(`The food table has no sodium for ${sayList(missing)}.`);
   return { needs, why };
 }

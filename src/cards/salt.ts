@@ -13,8 +13,8 @@ export function saltLines(
   settings: Settings,
 ): string[] {
   const servingsMade = recipe.servings * times;
-  const room = saltRoomG(targetMg, servingsMade, facts.totals.sodiumMg * times);
-  const now = facts.totals.sodiumMg / recipe.servings;
+  const room = saltRoomG(targetMg, servingsMade, facts.eaten.sodiumMg * times);
+  const now = facts.eaten.sodiumMg / recipe.servings;
   const said: string[] = [];
   if ('saltG' in room) {
     said.push(
@@ -29,7 +29,7 @@ export function saltLines(
   const open = [...facts.uncounted, ...facts.unresolved].map((line) => `"${line.typed}"`);
   if (open.length > 0) said.push(`Not counted: ${sayList(open)}. Any salt in them comes out of this room.`);
   const unknown = [
-    ...new Set(facts.totals.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food)),
+    ...new Set(facts.eaten.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food)),
   ];
   if (unknown.length > 0)
     said.push(`The table has no sodium for ${sayList(unknown)}, so the true figure is higher.`);

@@ -1,6 +1,7 @@
 import type { RecipeLine } from '#core/records.ts';
 import { kitchenMeasureMl } from '#core/measures.ts';
 import type { Settings } from '#core/settings.ts';
+import { campTold } from '#foods/camp.ts';
 import { readLine } from '#foods/read.ts';
 import { sayG, sayNumber } from '#words/say.ts';
 
@@ -19,11 +20,12 @@ export function scaledLine(line: RecipeLine, times: number, settings: Settings):
   if (line.state === 'asked') return { ...plain, text: `${line.typed}: not understood, so not scaled` };
   if (line.state === 'uncounted' || line.grams === null) return { ...plain, text: line.typed };
   const grams = line.grams * times;
+  const where = line.camp === null ? '' : ' at camp';
   const measured = inMeasures(line, times, settings);
-  if (!measured) return { ...plain, text: `${sayG(grams, settings.units)} ${line.called}` };
+  if (!measured) return { ...plain, text: `${sayG(grams, settings.units)} ${line.called}${where}` };
   return {
     called: line.called,
-    text: `${sayG(grams, settings.units)} ${line.called}: ${measured.words}`,
+    text: `${sayG(grams, settings.units)} ${line.called}${where}: ${measured.words}`,
     costG: grams * measured.costFraction,
     costFraction: measured.costFraction,
   };
@@ -34,8 +36,9 @@ function inMeasures(
   times: number,
   settings: Settings,
 ): { words: string; costFraction: number } | undefined {
-  const { amounts, factor, each } = readLine(line.typed);
-  if (amounts.length === 0 || each !== null) return undefined;
+  const { amounts, factor, each } = readLine(campTold(line.typed).rest);
+  // What is told for each serving is given by weight.
+  if (amounts.length === 0 || each !== null || line.camp === 'each') return undefined;
   if (amounts.every((amount) => amount.unit?.ml !== undefined)) {
     const { cupMl } = settings;
     const mlOf = (unit: (typeof amounts)[number]['unit']) => (unit?.name === 'cup' ? cupMl : (unit?.ml ?? 0));

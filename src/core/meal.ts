@@ -1,5 +1,6 @@
 import { expectedDryG, pouchWaterMl, waterRemovedG } from './balance.ts';
 import { type Balance, type DryVerdict, dryVerdict, heard } from './dry-verdict.ts';
+import { type CampGood, goodsOf, scaledGoods } from './camp.ts';
 import { perhaps } from './contents.ts';
 import { type CheckWeight, type Steadiness, asTotal, canHaveBeenSteady, steadiness } from './dryness.ts';
 import { mixedDryG, mixedWetG } from './mixed-weights.ts';
@@ -14,8 +15,12 @@ export type Composer = (ndb: string) => Per100 | undefined;
 
 /** A recipe in figures: what is in the whole pot. */
 export interface RecipeFacts {
-  /** Of all weighed lines together. */
+  /** Of all weighed lines that go into the pot. */
   readonly totals: Totals;
+  /** What is eaten: the pot, and what is added at camp. */
+  readonly eaten: Totals;
+  /** Added at camp, to all of it. */
+  readonly camp: readonly CampGood[];
   /** Sodium of each line, mg, in the recipe's order; 0 where it is not known. */
   readonly sodiumOf: readonly number[];
   /** Lines not understood: counted as zero, so every figure is too low and allergens are unknown. */
@@ -48,16 +53,18 @@ export function recipeFacts(recipe: Recipe, composer: Composer): RecipeFacts {
   const parts = recipe.lines.flatMap((line) => {
     const per100 = line.ndb === null ? undefined : composer(line.ndb);
     return line.state === 'weighed' && line.grams !== null && per100
-      ? [{ grams: line.grams, food: line.called, per100 }]
+      ? [{ grams: line.grams, food: line.called, per100, camp: line.camp }]
       : [];
   });
-  const totals = totalsOf(parts);
+  const totals = totalsOf(parts.filter(({ camp }) => camp === null));
   const sodiumOf = recipe.lines.map((line) => {
     const per100 = line.ndb === null ? undefined : composer(line.ndb);
     return ((per100?.sodiumMg ?? 0) * (line.grams ?? 0)) / 100;
   });
   return {
     totals,
+    eaten: parts.some(({ camp }) => camp !== null) ? totalsOf(parts) : totals,
+    camp: goodsOf(recipe.lines),
     sodiumOf,
     unresolved: recipe.lines.filter((line) => line.state === 'asked'),
     uncounted: recipe.lines.filter((line) => line.state === 'uncounted'),
@@ -72,6 +79,9 @@ export interface BatchFacts {
   readonly wetG: number;
   /** What lies on the trays of all that the recipe's lines name. */
   readonly totals: Totals;
+  /** The same with what is added at camp. */
+  readonly eaten: Totals;
+  readonly camp: readonly CampGood[];
   readonly servings: number;
   /** Predicted from the solids and the expected residual moisture; null when no solids are known. */
   readonly expectedDryG: number | null;
@@ -137,6 +147,8 @@ export function batchFacts(
   return {
     wetG,
     totals,
+    eaten: scaleTotals(recipe.eaten, batch.factor * share),
+    camp: scaledGoods(recipe.camp, batch.factor * share),
     servings: batch.recipe.servings * batch.factor * share,
     expectedDryG: totals.solidsG > 0 ? expectedDryG(totals.solidsG, settings.residualMoisture) : null,
     dryG: latestDryG(batch),
@@ -151,6 +163,8 @@ function mixedFacts(mix: Mix, servings: number, recipe: RecipeFacts): BatchFacts
   return {
     wetG: mixedWetG(mix),
     totals: recipe.totals,
+    eaten: recipe.eaten,
+    camp: recipe.camp,
     servings,
     expectedDryG: dryG,
     dryG,
@@ -171,8 +185,11 @@ export function steadinessOf(batch: Batch, settings: Settings): Steadiness {
 export interface PouchFacts {
   readonly waterMl: number;
   readonly servings: number;
+  /** Energy and sodium of the portion as it is eaten, with what is added at camp. */
   readonly kcal: number;
   readonly sodiumMg: number;
+  /** Carried beside the pouch and added at camp. */
+  readonly camp: readonly CampGood[];
 }
 
 /**
@@ -186,8 +203,9 @@ export function pouchFacts(dryG: number, batch: BatchFacts & { dryG: number }, c
   return {
     waterMl: correction === 0 ? 0 : pouchWaterMl(dryG, batch.wetG, batch.dryG, correction),
     servings: batch.servings * part,
-    kcal: batch.totals.kcal * part,
-    sodiumMg: batch.totals.sodiumMg * part,
+    kcal: batch.eaten.kcal * part,
+    sodiumMg: batch.eaten.sodiumMg * part,
+    camp: scaledGoods(batch.camp, part),
   };
 }
 

@@ -11,6 +11,9 @@ export interface NamedFood {
   readonly contents: Contents;
 }
 
+/** Added to a portion when it is eaten: told for the whole recipe, or for each serving. */
+export type Camp = 'all' | 'each';
+
 /** One ingredient line of a recipe as it was understood. */
 export interface RecipeLine {
   readonly typed: string;
@@ -26,6 +29,10 @@ export interface RecipeLine {
   readonly remarks: readonly string[];
   /** Open for a person: which food, how much, or what a word means; a weighed line may have one too. */
   readonly question: string | null;
+  /** The heading it stands under, as typed; null under none. */
+  readonly section: string | null;
+  /** Never in the pot, but added to a portion when it is eaten; its grams are of the whole recipe all the same. */
+  readonly camp: Camp | null;
 }
 
 export interface Recipe {

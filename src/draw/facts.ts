@@ -13,6 +13,8 @@ export interface LabelFacts {
   readonly bestBy: string | null;
   /** Short, loud: 'UNCHECKED …', 'RAW …'. */
   readonly cautions: readonly string[];
+  /** Added when it is eaten; null: nothing. */
+  readonly camp: string | null;
   readonly contents: readonly string[];
   readonly notFor: readonly string[];
   /** Text of the two-dimensional code. */

@@ -62,6 +62,7 @@ function blocksWith(
       weight: 'bold',
       ratio: label.waterRatio,
     }),
+    ...(facts.camp === null ? [] : [block(facts.camp, { weight: 'bold', base: 'auto' })]),
     ...middle.map((text) => block(text)),
     ...contents.map((text) => block(text)),
     ...facts.notFor.map((text) => block(text, { weight: 'bold' })),

@@ -1,4 +1,5 @@
 import type { Contents } from '#core/allergens.ts';
+import type { Camp } from '#core/records.ts';
 import type { Named } from './account.ts';
 import type { Choice } from './choices.ts';
 import type { Food } from './food.ts';
@@ -26,6 +27,8 @@ export interface LineResult {
   readonly confidence: number;
   /** 'word': the line is counted, but a word of it was not understood. */
   readonly wanted: 'food' | 'amount' | 'number' | 'word' | null;
+  /** Where the line says it is added; null where it does not say. */
+  readonly camp: Camp | 'pot' | null;
 }
 
 /** A result about which nothing is known yet. */
@@ -42,4 +45,5 @@ export const blank = {
   choices: [],
   confidence: 0,
   wanted: null,
+  camp: null,
 } as const;

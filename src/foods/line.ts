@@ -1,4 +1,5 @@
 import { account, type Account, contentsOfLine, type Named, ownContents } from './account.ts';
+import { campTold } from './camp.ts';
 import { amountOf, isTwoFoods, short } from './amount-of.ts';
 import { type Choice, foodChoices, withoutWords } from './choices.ts';
 import { isWithin, nothing, perhaps, together, widened } from '#core/contents.ts';
@@ -43,7 +44,21 @@ interface Counted {
  * @param learnt what the household taught; it wins
  */
 export function resolveLine(line: string, table: FoodTable, learnt: Learnt = nothingLearnt): LineResult {
-  return resolve(readLine(line), table, learnt, true);
+  const { camp, rest, isDivided } = campTold(line);
+  if (camp === null) return resolve(readLine(line), table, learnt, true);
+  const result = resolve(readLine(rest), table, learnt, true);
+  const here = { ...result, typed: line.trim(), camp };
+  if (isDivided)
+    return {
+      ...here,
+      is: 'asked',
+      wanted: 'number',
+      question:
+        'How much of it goes into the pot, and how much is added at camp? Give each a line of its own.',
+      choices: [],
+    };
+  const behind = camp === 'pot' ? ', in the pot' : camp === 'each' ? ' each, at camp' : ', at camp';
+  return { ...here, choices: result.choices.map((one) => ({ ...one, typed: `${one.typed}${behind}` })) };
 }
 
 function resolve(read: ReadLine, table: FoodTable, learnt: Learnt, mayAsk: boolean): LineResult {

@@ -1,5 +1,7 @@
+import type { Camp } from '#core/records.ts';
 import { plain } from '#words/numbers.ts';
-import { frameOf } from './frame.ts';
+import { campTold } from './camp.ts';
+import { frameOf, type Makes } from './frame.ts';
 import { readLine } from './read.ts';
 
 const methodHeading =
@@ -23,27 +25,66 @@ function isMethod(text: string): boolean {
   return words > 25 && /[.!]\s+\p{Lu}/u.test(text);
 }
 
+/** An ingredient line with the heading it stands under. */
+export interface ListedLine {
+  readonly typed: string;
+  readonly section: string | null;
+  /** What the heading says of where its lines are added. */
+  readonly camp: Camp | null;
+}
+
+/** A recipe's text taken apart. */
+export interface SplitRecipe {
+  /** Without bullets, in order. */
+  readonly lines: ListedLine[];
+  /** As typed. */
+  readonly headings: string[];
+  /** The text set aside, times and servings too, and headings that no line stands under. */
+  readonly method: string;
+  /** As the lines around tell them, each as typed. */
+  readonly servings: string[];
+  /** What it gives in pieces or by volume. */
+  readonly makes: Makes[];
+}
+
+/** A heading that says where its lines are added: 'At camp:', 'To add on the trail, per person'. */
+function campHeading(text: string): Camp | undefined {
+  const { camp, rest } = campTold(text.replace(/:$/, ''));
+  return rest === '' && camp !== null && camp !== 'pot' ? camp : undefined;
+}
+
+const unbulleted = (line: string): string =>
+  line
+    .replace(/^(?:[-*+•·‣▢□☐◦▪●○–—✓✔]+ +|[•·‣▢□☐◦▪●○✓✔]+ *|\[[ xX]?\] *)/, '')
+    .replace(/^\(?\d{1,2}[.)] +(?=\S)/, '')
+    .replace(/\*\*|__/g, '')
+    .trim();
+
 /**
  * A whole recipe as pasted: ingredient lines apart from headings and from the method.
  * @param text lines with bullets, boxes, numbering, headings, and perhaps the method below
- * @returns `lines` without bullets, in order; `headings` as typed; `method` the text set aside, times and servings
- * too; `servings` as those lines tell them, each as typed
  */
-export function splitRecipe(text: string): {
-  lines: string[];
-  headings: string[];
-  method: string;
-  servings: string[];
-} {
+export function splitRecipe(text: string): SplitRecipe {
   const servings: string[] = [];
-  const lines: string[] = [];
+  const makes: Makes[] = [];
+  const lines: ListedLine[] = [];
   const headings: string[] = [];
   const method: string[] = [];
+  let under: Pick<ListedLine, 'section' | 'camp'> = { section: null, camp: null };
   let inMethod = false;
   let sentences = 0;
   const all = text.split(/\r\n|[\n\r\u2028\u2029]/).map((line) => line.trim());
   // A list whose lines open with '-5 g' or '-2 cups' uses the dash as a bullet; a single such line may mean it.
   const dashes = all.filter((line) => /^[-–—−][\d½¼¾⅓⅔]/.test(line)).length > 1;
+  const headed = (section: string, camp: Camp | null) => {
+    closeSection();
+    headings.push(section);
+    under = { section: section.replace(/[\s:]+$/u, ''), camp };
+  };
+  const closeSection = () => {
+    const { section } = under;
+    if (section !== null && lines.at(-1)?.section !== section) method.push(`${section}:`);
+  };
   for (const raw of all) {
     if (raw === '') continue;
     const bare = plain(raw)
@@ -53,6 +94,7 @@ export function splitRecipe(text: string): {
     if (frame) {
       method.push(raw);
       if (frame.servings !== null) servings.push(frame.servings);
+      if (frame.makes !== null) makes.push(frame.makes);
       continue;
     }
     if (methodHeading.test(bare) || otherHeading.test(bare)) {
@@ -61,21 +103,22 @@ export function splitRecipe(text: string): {
       else method.push(raw);
       continue;
     }
-    if (ingredientHeading.test(bare)) {
+    const isList = ingredientHeading.test(bare);
+    const camp = campHeading(unbulleted(bare));
+    if (isList || camp !== undefined) {
       inMethod = false;
-      headings.push(raw);
+      if (camp !== undefined) headed(raw, camp);
+      else {
+        headings.push(raw);
+        under = { section: null, camp: null };
+      }
       continue;
     }
     if (inMethod) {
       method.push(raw);
       continue;
     }
-    const line = dashes ? raw.replace(/^[-–—−](?=[\d½¼¾⅓⅔])/, '') : raw;
-    const clean = line
-      .replace(/^(?:[-*+•·‣▢□☐◦▪●○–—✓✔]+ +|[•·‣▢□☐◦▪●○✓✔]+ *|\[[ xX]?\] *)/, '')
-      .replace(/^\(?\d{1,2}[.)] +(?=\S)/, '')
-      .replace(/\*\*|__/g, '')
-      .trim();
+    const clean = unbulleted(dashes ? raw.replace(/^[-–—−](?=[\d½¼¾⅓⅔])/, '') : raw);
     if (clean === '') continue;
     if (isMethod(clean)) {
       method.push(raw);
@@ -84,8 +127,9 @@ export function splitRecipe(text: string): {
       continue;
     }
     const read = readLine(clean);
-    if (read.is === 'heading') headings.push(clean);
-    else if (read.is === 'line') lines.push(clean);
+    if (read.is === 'heading') headed(clean, null);
+    else if (read.is === 'line') lines.push({ typed: clean, ...under });
   }
-  return { lines, headings, method: method.join('\n'), servings };
+  closeSection();
+  return { lines, headings, method: method.join('\n'), servings, makes };
 }

@@ -1,6 +1,7 @@
 import type { Contents } from '#core/allergens.ts';
 import { isWithin, nothing, oneOf, together } from '#core/contents.ts';
 import type { NamedFood } from '#core/records.ts';
+import { makesIn } from './frame.ts';
 import type { LineResult } from './line-result.ts';
 import type { Naming } from './namings.ts';
 import { spansOf } from './spans.ts';
@@ -15,8 +16,12 @@ const mostlyDeeds = new Set(['toast', 'roll', 'mash', 'squash', 'mince', 'crumbl
 /** Foods first of all, deeds where a sentence opens with them: 'cream the butter', 'flour a board'. */
 const alsoDeeds = new Set(['cream', 'butter', 'flour', 'oil', 'sugar', 'rice', 'juice', 'bread', 'pickle', 'ham', 'batter', 'cake', 'sandwich', 'skin', 'bone', 'milk', 'egg', 'pepper', 'stock', 'jam', 'sauce', 'dust']); // prettier-ignore
 
-/** Sentences of a method, so that no name reaches over a full stop. */
-const sentences = (text: string) => text.split(/[.!?;:\n]+/).filter((one) => /\p{L}/u.test(one));
+/** Sentences of a method, so that no name reaches over a full stop; 'makes 12 muffins' names the dish itself. */
+const sentences = (text: string) =>
+  text
+    .split(/\n+/)
+    .flatMap((line) => (makesIn(line) ? [line.replace(/\p{L}+[^\p{L}]*$/u, '')] : line.split(/[.!?;:]+/)))
+    .filter((one) => /\p{L}/u.test(one));
 
 /** 'cream the butter', 'then toast': the word is what is done. */
 function isDeed(tokens: readonly Token[], from: number, to: number): boolean {

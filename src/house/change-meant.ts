@@ -5,7 +5,16 @@ import { Ambiguous, Reading } from '#words/reading.ts';
 import { changesTyped, type RecipeChange } from '#words/recipe-changes.ts';
 import { nameKey } from './figures.ts';
 import type { House } from './house.ts';
-import { addLines, type Changed, changeLine, eatOtherwise, moveLine, takeLineOut } from './recipe-changes.ts';
+import {
+  addEach,
+  addLines,
+  type Changed,
+  changeLine,
+  eatOtherwise,
+  moveLine,
+  takeLineOut,
+} from './recipe-changes.ts';
+import { changeHeadings } from './recipe-sections.ts';
 import { renameRecipe } from './recipe-names.ts';
 
 export interface ChangeMeant {
@@ -67,7 +76,7 @@ const piecesOf = (typed: string): string[] =>
 export function carryOut(
   house: House,
   before: Recipe,
-  change: Exclude<RecipeChange, { is: 'gone' | 'use' | 'food' }>,
+  change: Exclude<RecipeChange, { is: 'gone' | 'use' | 'food' | 'goes' }>,
 ): Changed {
   switch (change.is) {
     case 'line':
@@ -78,6 +87,10 @@ export function carryOut(
       return takeLineOut(house, before, change.position);
     case 'move':
       return moveLine(house, before, change.position, change.to);
+    case 'heading':
+      return changeHeadings(house, before, change);
+    case 'camp':
+      return addEach(house, before, change.camp);
     case 'eaten':
       return eatOtherwise(house, before, change.how);
     case 'name':

@@ -75,7 +75,7 @@ export function cookingPlan(house: House, { trip, problem }: TripProblem, plan: 
   const candidates = house.recipes.names().map((name): Candidate => {
     const recipe = house.recipes.find(nameKey(name))!;
     const facts = factsOfRecipe(house, recipe);
-    const kcal = facts.unresolved.length === 0 ? facts.totals.kcal / recipe.servings : 0;
+    const kcal = facts.unresolved.length === 0 ? facts.eaten.kcal / recipe.servings : 0;
     return {
       recipe,
       shown: mealOfRecipe(recipe, facts),

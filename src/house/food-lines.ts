@@ -1,5 +1,6 @@
 import type { Recipe } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
+import { campTold } from '#foods/camp.ts';
 import { fold, stem } from '#words/near.ts';
 import { Ambiguous } from '#words/reading.ts';
 import type { RecipeChange } from '#words/recipe-changes.ts';
@@ -26,9 +27,10 @@ const leadingAmount =
  */
 export function atItsLine(
   recipe: Recipe,
-  { food, typed }: Extract<RecipeChange, { is: 'food' }>,
+  told: Extract<RecipeChange, { is: 'food' | 'goes' }>,
 ): Extract<RecipeChange, { is: 'without' | 'line' }> {
   const { name, lines } = recipe;
+  const { food } = told;
   const found = linesWith(recipe, food);
   if (found.length === 0)
     throw new Refusal(
@@ -36,8 +38,19 @@ export function atItsLine(
       `No line of ${name} names "${food}": it has ${sayList(lines.map((line) => line.called))}.`,
     );
   const change = (position: number): Extract<RecipeChange, { is: 'without' | 'line' }> => {
+    const line = lines[position - 1]!;
+    if (told.is === 'goes') {
+      const { rest } = campTold(line.typed);
+      return {
+        is: 'line',
+        name,
+        position,
+        typed: `${rest}, ${told.where === 'camp' ? 'at camp' : 'in the pot'}`,
+      };
+    }
+    const { typed } = told;
     if (typed === null) return { is: 'without', name, position };
-    const old = leadingAmount.exec(lines[position - 1]!.typed)?.[0].trim();
+    const old = leadingAmount.exec(line.typed)?.[0].trim();
     const hasAmount = leadingAmount.test(`${typed} `) || /\bto taste\b/iu.test(typed);
     return { is: 'line', name, position, typed: hasAmount || old === undefined ? typed : `${old} ${typed}` };
   };

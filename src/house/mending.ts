@@ -18,7 +18,7 @@ export function mendLines(house: House, fed: readonly DayFed[]): string[] {
     .map((recipe) => {
       const facts = factsOfRecipe(house, recipe);
       const isClear = eaters.every((eater) => verdictOn(eater, mealOfRecipe(recipe, facts)).is === 'clear');
-      return { recipe, kcal: isClear ? facts.totals.kcal / recipe.servings : 0 };
+      return { recipe, kcal: isClear ? facts.eaten.kcal / recipe.servings : 0 };
     })
     .toSorted((a, b) => b.kcal - a.kcal);
   const all = short.reduce((sum, one) => sum + one.shortKcal, 0);

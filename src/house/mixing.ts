@@ -78,6 +78,11 @@ function goodsRead(house: House, told: MixtureTold['goods']): RecipeLine[] {
   return told.map(({ typed, grams }) => {
     const result: LineResult = resolve(typed);
     const line = read(asRecord(result));
+    if (line.camp !== null)
+      throw new Refusal(
+        'at-camp',
+        `"${typed}" is added at camp, so it is not sealed in: leave it out here, or give it a line of its recipe.`,
+      );
     const g = line.grams ?? result.grams ?? grams;
     if (g === null || !(g > 0))
       throw new Refusal(

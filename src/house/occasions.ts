@@ -14,8 +14,8 @@ export interface MealUses {
 export function usesOf(house: Pick<House, 'mealUses' | 'foods'>, recipe: Recipe): MealUses {
   const told = house.mealUses.all().get(nameKey(recipe.name));
   if (told) return { is: told, from: 'told' };
-  const parts = recipe.lines.flatMap(({ ndb, grams }) => {
-    const food = ndb === null || grams === null ? undefined : house.foods.byNdb(ndb);
+  const parts = recipe.lines.flatMap(({ ndb, grams, camp }) => {
+    const food = ndb === null || grams === null || camp !== null ? undefined : house.foods.byNdb(ndb);
     return food === undefined
       ? []
       : [{ group: food.group, solidsG: (grams! * (100 - (food.per100.waterG ?? 0))) / 100 }];

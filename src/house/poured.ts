@@ -1,3 +1,4 @@
+import { type CampGood, scaledGoods } from '#core/camp.ts';
 import { type BatchFacts, expectedMlPerDryG, pouchFacts } from '#core/meal.ts';
 import type { Batch, Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -26,6 +27,8 @@ export interface Poured {
   readonly soak: Soak;
   /** In the pouch, g. */
   readonly dryG: number;
+  /** Added when it is eaten. */
+  readonly camp: readonly CampGood[];
 }
 
 /** Water figures with where they come from, what to heed and whom the meals concern. */
@@ -62,6 +65,16 @@ function cautionsOf(pouches: readonly Pouch[], zone = 'UTC'): string[] {
   ];
 }
 
+/** Water, and what is added at camp. */
+function pouredOf(
+  dryG: number,
+  facts: BatchFacts & { dryG: number },
+  correction: number,
+): Pick<Poured, 'waterMl' | 'camp'> {
+  const { waterMl, camp } = pouchFacts(dryG, facts, correction);
+  return { waterMl, camp };
+}
+
 /** What each of these pouches takes. */
 export function forPouches(house: House, pouches: readonly Pouch[]) {
   const batches = [...new Set(pouches.map((pouch) => pouch.batch))].map((no) => batchNumbered(house, no));
@@ -70,11 +83,7 @@ export function forPouches(house: House, pouches: readonly Pouch[]) {
   return {
     poured: pouches.map((pouch) => ({
       what: `${sayCode(pouch)} (${sayG(pouch.dryG, house.settings.units)} ${pouch.meal})`,
-      waterMl: pouchFacts(
-        pouch.dryG,
-        facts.get(pouch.batch)!,
-        correctionFor(house, batchOf(pouch)).correction,
-      ).waterMl,
+      ...pouredOf(pouch.dryG, facts.get(pouch.batch)!, correctionFor(house, batchOf(pouch)).correction),
       isRaw: batchOf(pouch).isRaw,
       eaten: howBatchEaten(house, batchOf(pouch)),
       isRated: correctionFor(house, batchOf(pouch)).ratings > 0,
@@ -129,7 +138,7 @@ function ofDried(
     poured: [
       {
         what,
-        waterMl: pouchFacts(dryG, facts, correction).waterMl,
+        ...pouredOf(dryG, facts, correction),
         isRaw: batch.isRaw,
         eaten: howBatchEaten(house, batch),
         isRated: correctionFor(house, batch).ratings > 0,
@@ -159,7 +168,9 @@ export function forWeight(house: House, name: string, dryG: number) {
   const { recipe, batch, facts } = newestDried(house, name);
   const what = `${sayG(dryG, house.settings.units)} ${name}`;
   if (batch) return ofDried(house, batch, facts, dryG, what);
-  const perG = expectedMlPerDryG(factsOfRecipe(house, recipe), house.settings.residualMoisture);
+  const expected = factsOfRecipe(house, recipe);
+  const wholeDryG = expected.totals.solidsG / (1 - house.settings.residualMoisture);
+  const perG = expectedMlPerDryG(expected, house.settings.residualMoisture);
   const eaten = howEaten(house, recipe);
   if (perG === undefined)
     throw new Refusal(
@@ -176,6 +187,7 @@ export function forWeight(house: House, name: string, dryG: number) {
         isRated: false,
         soak: soakOf(house, { recipe }),
         dryG,
+        camp: scaledGoods(expected.camp, dryG / wholeDryG),
       },
     ],
     why: [

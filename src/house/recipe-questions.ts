@@ -74,6 +74,17 @@ export function nextQuestion(
   ];
 }
 
+/** A weight at camp is read for the whole recipe, as every line is; a tap makes it one for each serving. */
+export const campQuestion = ({ name, lines, servings }: Recipe): Choice[] =>
+  servings > 1 && lines.some(({ camp, grams }) => camp === 'all' && grams !== null)
+    ? [
+        {
+          label: 'At camp: as much for each serving',
+          request: `/recipe ${name}: at camp is for each serving`,
+        },
+      ]
+    : [];
+
 /** The line that a food of the method may stand in: one that asks, or else the last made thing. */
 function likelyLines(lines: readonly RecipeLine[], called: string): number[] {
   const words = called.split(' ');

@@ -1,7 +1,8 @@
-import type { RecipeLine } from '#core/records.ts';
+import type { Camp, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { type LineResult, resolveLine } from '#foods/line.ts';
-import { splitRecipe } from '#foods/recipe.ts';
+import { type Makes, makesIn } from '#foods/frame.ts';
+import { type ListedLine, splitRecipe } from '#foods/recipe.ts';
 import { massG, type Names, optional, servingsAbout } from '#words/parts.ts';
 import { Ambiguous, Reading } from '#words/reading.ts';
 import { sayList, sayNumber } from '#words/say.ts';
@@ -14,7 +15,11 @@ export interface RecipeText {
   readonly potG: number | undefined;
   /** How it is eaten, where the first line says so. */
   readonly eaten: 'dry' | 'soaked' | undefined;
-  readonly lines: readonly string[];
+  /** What it gives, where that is told in pieces or by volume and not in servings. */
+  readonly makes: Makes | undefined;
+  /** The same recipe as text, with so many servings told. */
+  readonly withServings: (servings: number) => string;
+  readonly lines: readonly ListedLine[];
   readonly headings: readonly string[];
   readonly method: string;
   /** What was assumed of the heading. */
@@ -40,7 +45,7 @@ export function readRecipeText(text: string, names: Names): RecipeText {
     : oneLine(first);
   const body = splitRecipe([...inline, ...after].join('\n'));
   const { lines } = body;
-  const long = lines.find((line) => line.length > longestLine);
+  const long = lines.find(({ typed }) => typed.length > longestLine)?.typed;
   if (long !== undefined)
     throw new Refusal(
       'long-line',
@@ -52,7 +57,8 @@ export function readRecipeText(text: string, names: Names): RecipeText {
       `${lines.length} ingredient lines are more than a recipe of mine holds (${mostLines}).`,
     );
   const { eaten, without } = eatenTold(head);
-  const reading = new Reading(without);
+  const given = makesTold(without);
+  const reading = new Reading(given.without);
   const { potG, count } = wholeInButtons(trimmed, head, () => ({
     potG: optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot', 'weighs')).read(
       reading,
@@ -84,9 +90,15 @@ export function readRecipeText(text: string, names: Names): RecipeText {
     servings: servings[0],
     potG,
     eaten,
+    makes: given.makes ?? body.makes[0],
+    withServings: (count) =>
+      `${head.replace(/[\s,]+$/u, '')}, ${sayNumber(count)} servings${trimmed.slice(head.length)}`,
     lines,
     headings: body.headings,
-    method: body.method,
+    method: [
+      ...(given.makes ? [`Makes ${given.makes.typed}`] : []),
+      ...(body.method === '' ? [] : [body.method]),
+    ].join('\n'),
     remarks: [...reading.remarks, ...own.flatMap(({ remarks }) => remarks)],
   };
 }
@@ -97,6 +109,14 @@ function eatenTold(head: string): { eaten: RecipeText['eaten']; without: string 
   if (!found) return { eaten: undefined, without: head };
   const without = head.slice(0, found.index) + head.slice(found.index + found[0].length);
   return { eaten: found[1] === undefined ? 'soaked' : 'dry', without };
+}
+
+/** 'Muffins, makes 12 muffins': what it gives, and the words without it. A bare number is a number of servings. */
+function makesTold(head: string): { makes: Makes | undefined; without: string } {
+  const found = /[\s,(;–—-]+(?:it\s+)?(?:makes|yields?|gives)\b[^,;)]*\)?/iu.exec(head);
+  const makes = found ? makesIn(found[0].replace(/^[^\p{L}]+|\)$/gu, '')) : undefined;
+  if (!found || makes === undefined) return { makes: undefined, without: head };
+  return { makes, without: head.slice(0, found.index) + head.slice(found.index + found[0].length) };
 }
 
 /** How many a line of its own says, such as '4-6'. */
@@ -142,18 +162,32 @@ function oneLine(text: string): { head: string; inline: string[] } {
   return { head: text.slice(0, colon.index), inline };
 }
 
-/** A resolved line as it is recorded. */
-export function asRecord(result: LineResult): RecipeLine {
+/** Where a line stands in a recipe. */
+export interface Place {
+  readonly section: string | null;
+  /** Where it goes if the line does not say. */
+  readonly camp: Camp | null;
+  readonly servings: number;
+}
+
+const atTop: Place = { section: null, camp: null, servings: 1 };
+
+/** A resolved line as it is recorded; what is told for each serving is kept for the whole recipe. */
+export function asRecord(result: LineResult, at: Place = atTop): RecipeLine {
+  const camp = result.camp === 'pot' ? null : (result.camp ?? at.camp);
+  const grams = result.is === 'weighed' ? result.grams : null;
   return {
     typed: result.typed.trim(),
     state: result.is === 'weighed' || result.is === 'uncounted' ? result.is : 'asked',
     called: result.called || result.typed.trim(),
     ndb: result.food?.ndb ?? null,
-    grams: result.is === 'weighed' ? result.grams : null,
+    grams: grams !== null && camp === 'each' ? grams * at.servings : grams,
     contents: result.own,
     named: result.food === null ? [] : result.named.map(({ called, contents }) => ({ called, contents })),
     remarks: result.remarks,
     question: result.question,
+    section: at.section,
+    camp,
   };
 }
 

@@ -26,7 +26,7 @@ export function soakOf(house: Pick<House, 'ratings'>, { recipe }: Pick<Batch, 'r
     const evenings = byEvening(rated).map((one) => meanOf(one.map(({ extra }) => extra)));
     return { extraMin: Math.round(learntExtraMin(evenings)), because: 'rated' };
   }
-  return hasPieces(recipe.lines.map(({ typed }) => typed))
+  return hasPieces(recipe.lines.flatMap(({ typed, camp }) => (camp === null ? [typed] : [])))
     ? { extraMin: pieceMinutes, because: 'pieces' }
     : { extraMin: 0, because: 'usual' };
 }

@@ -170,12 +170,12 @@ function stock(house: House): Stocked[] {
 /** Sodium that rests on a line nobody understood is not known. */
 function mealOf(house: House, batch: Batch, facts: BatchFacts): MealUsed {
   const known =
-    facts.recipe.unresolved.length === 0 && !facts.totals.unknown.some((u) => u.nutrient === 'sodiumMg');
+    facts.recipe.unresolved.length === 0 && !facts.eaten.unknown.some((u) => u.nutrient === 'sodiumMg');
   return {
     name: batch.recipe.name,
     contents: facts.recipe.contents,
     uses: usesOf(house, batch.recipe).is,
-    sodiumMgPerServing: known && facts.servings > 0 ? facts.totals.sodiumMg / facts.servings : null,
+    sodiumMgPerServing: known && facts.servings > 0 ? facts.eaten.sodiumMg / facts.servings : null,
   };
 }
 

@@ -9,10 +9,12 @@ import {
   LHV,
   simmerMinutes,
 } from '#core/fuel.ts';
+import { type CampGood, goodsG, mergedGoods } from '#core/camp.ts';
 import { pouchFacts } from '#core/meal.ts';
 import type { Eater, Trip } from '#core/records.ts';
 import type { Note } from '#core/talk.ts';
 import { readCode, sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
+import { sayGoods } from '#words/camp-words.ts';
 import type { House } from './house.ts';
 import { correctionFor } from './corrections.ts';
 import { batchSeen, pouchCoded } from './figures.ts';
@@ -29,6 +31,8 @@ export interface Served {
 
 export interface TripSums {
   readonly dryG: number;
+  /** Carried beside the pouches and added at camp, by slot. */
+  readonly campOfSlot: ReadonlyMap<number, readonly CampGood[]>;
   /** ml to boil, by slot and by day. */
   readonly waterOfSlot: ReadonlyMap<number, number>;
   readonly waterOfDay: ReadonlyMap<string, number>;
@@ -51,6 +55,7 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
   const rawOfSlot = new Map<number, number>();
   const kcal = new Map<number, Map<string, number>>();
   const sodiumMg = new Map<number, Map<string, number>>();
+  const campOfSlot = new Map<number, CampGood[]>();
   let dryG = 0;
   for (const { slot, codes, eaters, parts } of served) {
     let dishKcal = 0;
@@ -65,6 +70,7 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
         correctionFor(house, batch).correction,
       );
       dryG += pouch.dryG;
+      campOfSlot.set(slot.id, mergedGoods([...(campOfSlot.get(slot.id) ?? []), ...figures.camp]));
       if (batch.isRaw) add(rawOfSlot, slot.id, pouch.dryG);
       add(waterOfSlot, slot.id, figures.waterMl);
       add(waterOfDay, slot.onDay, figures.waterMl);
@@ -80,7 +86,7 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
       add(sodiumMg.get(id)!, slot.onDay, dishSodium * part);
     }
   }
-  return { dryG, waterOfSlot, waterOfDay, rawOfSlot, kcal, sodiumMg };
+  return { dryG, campOfSlot, waterOfSlot, waterOfDay, rawOfSlot, kcal, sodiumMg };
 }
 
 /** Fuel for spills, wind and tea; chosen. */
@@ -115,10 +121,23 @@ function fuelOf(house: House, trip: Trip, sums: TripSums) {
   return { grams, range, stove, pots, boilC };
 }
 
+/** All that is added at camp on a trip, each food once. */
+export const campOfTrip = ({ campOfSlot }: TripSums): CampGood[] =>
+  mergedGoods([...campOfSlot.values()].flat());
+
+/** 'Dry 500 g and 60 g to add at camp'. */
+const carried = (house: House, sums: TripSums): string => {
+  const camp = campOfTrip(sums);
+  const g = goodsG(camp);
+  const added =
+    camp.length === 0 ? '' : ` and ${g > 0 ? sayG(g, house.settings.units) : 'something'} to add at camp`;
+  return `Dry ${sayG(sums.dryG, house.settings.units)}${added}`;
+};
+
 /** Dry weight, water and gas in one line. */
 export function sumInShort(house: House, trip: Trip, sums: TripSums): string[] {
   if (sums.dryG === 0) return [];
-  const dry = `Dry ${sayG(sums.dryG, house.settings.units)}`;
+  const dry = carried(house, sums);
   const waterMl = waterOf(sums);
   if (waterMl === 0) return [`${dry}; all of it is eaten dry, nothing to boil.`];
   const { grams } = fuelOf(house, trip, sums);
@@ -131,8 +150,7 @@ export function sumInShort(house: House, trip: Trip, sums: TripSums): string[] {
 export function sumLines(house: House, trip: Trip, sums: TripSums): string[] {
   const waterMl = waterOf(sums);
   if (sums.dryG === 0) return [];
-  if (waterMl === 0)
-    return [`Dry ${sayG(sums.dryG, house.settings.units)}; all of it is eaten dry, nothing to boil.`];
+  if (waterMl === 0) return [`${carried(house, sums)}; all of it is eaten dry, nothing to boil.`];
   const days = [...sums.waterOfDay]
     .filter(([, ml]) => ml > 0)
     .map(([onDay, ml]) => `${sayDayOf(onDay)} ${litres(ml)}`);
@@ -147,10 +165,18 @@ export function sumLines(house: House, trip: Trip, sums: TripSums): string[] {
       ? ''
       : ` RAW food is soaked, then cooked: ${sayCount(pots.length, 'pot')} of it, ${simmerMinutes} min at a simmer, in the gas (chosen).`;
   return [
-    `Dry ${sayG(sums.dryG, house.settings.units)}; water to boil ${litres(waterMl)}: ${sayList(days)}.`,
+    `${carried(house, sums)}; water to boil ${litres(waterMl)}: ${sayList(days)}.`,
     `Gas: about ${grams} g ${trip.fromSnow ? 'from snow' : `from ${sayNumber(trip.startWaterC)} °C`} to ${boilC.toFixed(1)} °C, a fifth to spare; ${from}.${cooked} Never run a stove in a tent or vehicle.`,
   ];
 }
+
+/** What is carried beside the pouches. */
+export const toBring = (house: House, sums: TripSums): string[] => {
+  const camp = campOfTrip(sums);
+  return camp.length === 0
+    ? []
+    : [`To add at camp, carried beside the pouches: ${sayGoods(camp, house.settings.units)}.`];
+};
 
 /** For each eater the day's sodium against their limit and the energy, of these meals alone. */
 export function dayNotes(eaters: readonly Eater[], sums: TripSums): Note[] {

@@ -175,7 +175,7 @@ export function mealOfRecipe(recipe: Recipe, facts: RecipeFacts): MealShown {
   return {
     name: recipe.name,
     contents: facts.contents,
-    sodiumMgPerServing: facts.totals.sodiumMg / recipe.servings,
+    sodiumMgPerServing: facts.eaten.sodiumMg / recipe.servings,
   };
 }
 

@@ -1,5 +1,7 @@
 import { ingredientsOf } from '#core/meal.ts';
+import type { RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
+import { campTold } from '#foods/camp.ts';
 import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { asRecord, resolver } from '#house/recipe-text.ts';
@@ -35,13 +37,15 @@ export const whatsIn = question({
     const contents = mealOfRecipe(recipe, factsOfRecipe(house, recipe));
     const contains = containsLines(factsOfRecipe(house, recipe));
     return {
-      group: [`${contents.name}: ${recipe.lines.map((line) => line.typed).join('; ')}.`, ...contains].join(
-        '\n',
-      ),
+      group: [`${contents.name}: ${recipe.lines.map(withPlace).join('; ')}.`, ...contains].join('\n'),
       buttons: [{ label: 'Show the recipe', request: `/recipe ${recipe.name}` }],
     };
   },
 });
+
+/** A line as typed, with 'at camp' where only its heading says so. */
+const withPlace = ({ typed, camp }: RecipeLine): string =>
+  camp === null || campTold(typed).camp !== null ? typed : `${typed} (at camp)`;
 
 const figures = {
   sodium: { unit: 'mg sodium', of: (totals: Figures) => totals.sodiumMg },
@@ -74,7 +78,7 @@ export const ranking = question({
         const recipe = recipeNamed(house, name);
         const facts = factsOfRecipe(house, recipe);
         const isLeast = facts.uncounted.length + facts.unresolved.length > 0;
-        return { name, value: of(facts.totals) / recipe.servings, isLeast };
+        return { name, value: of(facts.eaten) / recipe.servings, isLeast };
       })
       .toSorted((a, b) => (least ? a.value - b.value : b.value - a.value));
     if (ranked.length === 0) return 'Nothing in stock can be told of that.';

@@ -2,13 +2,15 @@ import { DateTime } from 'luxon';
 import { type SlotMeal } from '#core/records.ts';
 import { heldFor, type HeldWithPouch } from '#house/packing.ts';
 import { altitudeOf, sayDayOf, saySlot, tripMeant } from '#house/trips.ts';
-import { sumLines, tripSums } from '#house/trip-sums.ts';
+import { campOfTrip, sumLines, tripSums } from '#house/trip-sums.ts';
 import type { House } from '#house/house.ts';
+import { goodsG } from '#core/camp.ts';
 import type { Trip } from '#core/records.ts';
 import { optional, part } from '#words/parts.ts';
 import { oneDay } from '#words/days.ts';
 import { takeName } from '#words/names.ts';
 import { slotMealNamed } from '#words/trip-parts.ts';
+import { sayGoods } from '#words/camp-words.ts';
 import { sayCode, sayCodes, sayCount, sayG, sayList, sayNumber } from '#words/say.ts';
 import { question } from './question.ts';
 
@@ -43,7 +45,12 @@ const who = (house: House, ids: readonly number[]): string =>
       .map((eater) => eater.name),
   );
 
-function slotLine(house: House, slot: Trip['slots'][number], held: readonly HeldWithPouch[]): string {
+function slotLine(
+  house: House,
+  trip: Trip,
+  slot: Trip['slots'][number],
+  held: readonly HeldWithPouch[],
+): string {
   const here = held.filter((one) => one.held.slot === slot.id);
   if (here.length === 0) return `${saySlot(slot)}: nothing chosen yet, for ${who(house, slot.eaters)}.`;
   const byMeal = new Map<string, HeldWithPouch[]>();
@@ -52,7 +59,9 @@ function slotLine(house: House, slot: Trip['slots'][number], held: readonly Held
     ([name, ones]) =>
       `${name} (${sayCodes(ones.map((one) => one.pouch))}) for ${who(house, [...new Set(ones.flatMap((one) => one.held.eaters))])}`,
   );
-  return `${saySlot(slot)}: ${dishes.join('; ')}.`;
+  const camp = tripSums(house, served(here, trip)).campOfSlot.get(slot.id) ?? [];
+  const add = camp.length === 0 ? '' : ` At camp add ${sayGoods(camp, house.settings.units)}.`;
+  return `${saySlot(slot)}: ${dishes.join('; ')}.${add}`;
 }
 
 export const dinner = question({
@@ -75,7 +84,7 @@ export const dinner = question({
       };
     return slots
       .slice(0, 9)
-      .map((slot) => slotLine(house, slot, held))
+      .map((slot) => slotLine(house, trip, slot, held))
       .join('\n');
   },
 });
@@ -117,8 +126,10 @@ export const packWeight = question({
     const trip = tripMeant(house, named);
     const held = heldFor(house, trip);
     if (held.length === 0) return `Nothing is kept for ${trip.place} yet: /pick, then /pick keep.`;
-    const { dryG } = tripSums(house, served(held, trip));
-    return `${sayG(dryG, house.settings.units)} of dry food in ${sayCount(held.length, 'pouch', 'pouches')} for ${trip.place}, without pouches, gas and water.`;
+    const sums = tripSums(house, served(held, trip));
+    const camp = goodsG(campOfTrip(sums));
+    const added = camp > 0 ? `, and ${sayG(camp, house.settings.units)} to add at camp` : '';
+    return `${sayG(sums.dryG, house.settings.units)} of dry food in ${sayCount(held.length, 'pouch', 'pouches')}${added} for ${trip.place}, without pouches, gas and water.`;
   },
 });
 

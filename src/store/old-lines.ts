@@ -11,7 +11,7 @@ interface OldRow extends LineRow {
 export function oldLineStore(db: Db) {
   const old = db.prepare(
     `SELECT household, id, typed, state, called, ndb, grams, contents_json AS contentsJson,
-       remarks_json AS remarksJson, named_json AS namedJson, question
+       remarks_json AS remarksJson, named_json AS namedJson, question, section, camp
      FROM recipe_line WHERE reader < ${currentReader}`,
   );
   const keep = db.prepare(

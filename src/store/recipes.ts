@@ -35,6 +35,8 @@ export interface LineRow {
   remarksJson: string;
   namedJson: string;
   question: string | null;
+  section: string | null;
+  camp: RecipeLine['camp'];
 }
 
 /** A line as its row keeps it, and back. */
@@ -68,7 +70,7 @@ export function recipeStore(db: Db) {
     .pluck();
   const lines = db.prepare(
     `SELECT typed, state, called, ndb, grams, contents_json AS contentsJson, remarks_json AS remarksJson,
-       named_json AS namedJson, question
+       named_json AS namedJson, question, section, camp
      FROM recipe_line WHERE recipe = ? ORDER BY position`,
   );
   const retire = db.prepare(
@@ -79,14 +81,17 @@ export function recipeStore(db: Db) {
      VALUES (:household, :name, :folded, :servings, :potG, :method, :eaten, :mentionsJson, :atMs, :isCurrent)`,
   );
   const insertLine = db.prepare(
-    `INSERT INTO recipe_line (household, recipe, position, typed, state, called, ndb, grams, contents_json, remarks_json, named_json, question, reader)
-     VALUES (:household, :recipe, :position, :typed, :state, :called, :ndb, :grams, :contentsJson, :remarksJson, :namedJson, :question, ${currentReader})`,
+    `INSERT INTO recipe_line (household, recipe, position, typed, state, called, ndb, grams, contents_json, remarks_json, named_json, question, section, camp, reader)
+     VALUES (:household, :recipe, :position, :typed, :state, :called, :ndb, :grams, :contentsJson, :remarksJson, :namedJson, :question, :section, :camp, ${currentReader})`,
   );
   const updateLine = db.prepare(
     `UPDATE recipe_line SET typed = :typed, state = :state, called = :called, ndb = :ndb, grams = :grams,
        contents_json = :contentsJson, remarks_json = :remarksJson, named_json = :namedJson, question = :question,
-       reader = ${currentReader}
+       section = :section, camp = :camp, reader = ${currentReader}
      WHERE household = :household AND recipe = :recipe AND position = :position`,
+  );
+  const deleteLine = db.prepare(
+    'DELETE FROM recipe_line WHERE household = ? AND recipe = ? AND position = ?',
   );
   const setMentions = db.prepare('UPDATE recipe SET mentions_json = ? WHERE household = ? AND id = ?');
   const everNamed = db
@@ -158,6 +163,12 @@ export function recipeStore(db: Db) {
       addLine: (recipe: number, position: number, line: RecipeLine): void => {
         known.delete(recipe);
         insertLine.run({ household, recipe, position, ...lineRow(line) });
+      },
+      /** Takes a line out where it stands, for the batches cooked from it too; the journal keeps it. @param left the others */
+      takeOut: (recipe: number, left: readonly RecipeLine[]): void => {
+        known.delete(recipe);
+        left.forEach((line, i) => updateLine.run({ household, recipe, position: i + 1, ...lineRow(line) }));
+        deleteLine.run(household, recipe, left.length + 1);
       },
       /** What of headings and method is still open. */
       settleMentions: (recipe: number, left: readonly NamedFood[]): void => {

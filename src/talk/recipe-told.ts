@@ -33,6 +33,15 @@ function asRequest(change: RecipeChange, name: string): string {
       return `${name} move line ${change.position} to ${change.to}`;
     case 'name':
       return `${name} is called ${change.newName}`;
+    case 'heading':
+      if (change.how === 'drop') return `${name} remove heading "${change.heading}"`;
+      return change.how === 'name'
+        ? `${name} rename heading "${change.heading}" to "${change.to}"`
+        : `${name} ${change.isNew === null ? 'put' : change.isNew ? 'add' : 'move'} heading "${change.heading}" above line ${change.above}`;
+    case 'goes':
+      return `${name}: ${change.food} goes ${change.where === 'camp' ? 'in at camp' : 'into the pot'}`;
+    case 'camp':
+      return `${name}: at camp is for ${change.camp === 'each' ? 'each serving' : 'all'}`;
     case 'eaten':
       return `${name} ${change.how === 'dry' ? 'eaten dry' : 'soaked'}`;
     case 'gone':

@@ -12,6 +12,12 @@ export const kitchenTopics: readonly Topic[] = [
     score: 5,
   },
   {
+    means: 'atcamp',
+    cue: / (?:what|which|how much|anything|something) .*(?:add|adds|added|goes|go|bring|stir|need) .*at camp | at camp .*(?:what|add) /,
+    words: someMeal,
+    score: 5.5,
+  },
+  {
     means: 'whatsin',
     cue: / (?:what|which ingredients|how much of what) .*(?:put|go|goes|going|belongs|need) (?:in|into|for) | how (?:is|are) .* made | what .* made (?:of|from|with|out of) /,
     not: / (?:water|absorber|bag|pouch|dryer|cook for|buy) /,

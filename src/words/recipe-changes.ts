@@ -1,5 +1,7 @@
 import type { Occasion } from '#core/occasions.ts';
+import type { Camp } from '#core/records.ts';
 import { occasionsNamed } from './occasion-words.ts';
+import { campChange, placeChanges, type SectionChange, sectionChanges } from './section-changes.ts';
 
 /** A change of a recorded recipe as it was typed; `name` is not looked up yet. */
 export type RecipeChange = { readonly name: string } & (
@@ -12,6 +14,10 @@ export type RecipeChange = { readonly name: string } & (
   | { readonly is: 'name'; readonly newName: string }
   | { readonly is: 'gone'; readonly sure: boolean }
   | { readonly is: 'eaten'; readonly how: 'dry' | 'soaked' }
+  | SectionChange
+  | { readonly is: 'camp'; readonly camp: Camp }
+  /** Told by a food: added at camp, or in the pot after all. */
+  | { readonly is: 'goes'; readonly food: string; readonly where: 'camp' | 'pot' }
   | { readonly is: 'use'; readonly how: 'is' | 'also' | 'not'; readonly uses: readonly Occasion[] }
 );
 
@@ -106,6 +112,14 @@ function byFood(text: string): RecipeChange[] {
   return last ? [{ is: 'food', name: last[1]!, food: last[2]!, typed: null }] : [];
 }
 
+/** 'Add 20 g cheese to the soup at camp': where it is added belongs to the line. */
+function atCampBehind(name: string, typed: string): { name: string; typed: string } {
+  const behind = /[\s,]+(?:at|in)\s+camp$/iu.exec(name)?.[0];
+  return behind === undefined
+    ? { name, typed }
+    : { name: name.slice(0, -behind.length), typed: `${typed}, at camp` };
+}
+
 function read(text: string): RecipeChange[] {
   const dry = eatenDry.exec(text) ?? eatDry.exec(text);
   if (dry) return [{ is: 'eaten', name: dry[1]!, how: 'dry' }];
@@ -135,7 +149,7 @@ function read(text: string): RecipeChange[] {
   if (found)
     return cuts(found[1]!, /^put\b/iu.test(text) ? /\s+(?:into|in|to)\s+/giu : /\s+(?:in)?to\s+/giu)
       .reverse()
-      .map(([typed, name]) => ({ is: 'more', name, typed }));
+      .map(([typed, name]) => ({ is: 'more', ...atCampBehind(name, typed) }));
   found = rename.exec(text);
   if (found)
     return cuts(found[1]!, /\s+(?:to|as|into)\s+/giu).map(([name, newName]) => ({
@@ -184,7 +198,10 @@ export function changesTyped(text: string): RecipeChange[] {
   const one = text.trim().replace(closing, '');
   if (one.includes('\n')) return [];
   // A colon inside the name begins the ingredients of a new recipe.
-  return read(one)
+  const sections = sectionChanges(one);
+  const camp = campChange(one);
+  const places = placeChanges(one);
+  return (camp ? [camp] : sections.length + places.length > 0 ? [...sections, ...places] : read(one))
     .map((change) => ({ ...change, name: nameAlone(change.name) }))
     .filter((change) => !`${change.name}${change.is === 'name' ? change.newName : ''}`.includes(':'));
 }

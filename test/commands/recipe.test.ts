@@ -146,7 +146,6 @@ test('one tap says of all of them that they are not in it', () => {
 
 refuses([
   ['/recipe Rice pot, 4 servings\nServes 6\n300 g rice', /I read 4 and 6 servings/],
-  ['/recipe Rice pot\nYield: 4 cups\n300 g rice', /not how many servings it makes/],
   ['/recipe barley soup: tofu is not in it', /Of "tofu" nothing is open in Barley soup/],
   ['/recipe Nothing known', /I know no recipe "Nothing known"/],
   ['/recipe Soup of the day\n300 g barley', /not how many servings it makes/],

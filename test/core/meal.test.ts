@@ -49,6 +49,8 @@ const line = (called: string, grams: number | null, more: Partial<RecipeLine> = 
   named: [],
   remarks: [],
   question: null,
+  section: null,
+  camp: null,
   ...more,
 });
 

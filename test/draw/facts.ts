@@ -13,6 +13,7 @@ export function labelOf(code: string, meal: string, more: Partial<LabelFacts> = 
     bestBy: 'Sept 2028',
     cautions: [],
     contents: ['Contains: milk, wheat.'],
+    camp: null,
     notFor: [],
     scan: `https://t.me/kettle_and_tray_bot?start=h1_${code}`,
     ...more,

@@ -1,6 +1,12 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { splitRecipe } from '#foods/recipe.ts';
+import { splitRecipe as split } from '#foods/recipe.ts';
+
+/** The recipe taken apart, its lines as text alone. */
+const splitRecipe = (text: string) => {
+  const all = split(text);
+  return { ...all, lines: all.lines.map(({ typed }) => typed) };
+};
 
 // Recipes of our own invention, laid out the ways people paste them.
 
@@ -21,8 +27,9 @@ Method
 1. Fry the onion in a little oil until soft.
 2. Add everything else and simmer for 20 minutes.
 Serve hot.`;
-  expect(splitRecipe(text)).toEqual({
+  expect(split(text)).toEqual({
     servings: [],
+    makes: [],
     lines: [
       '2 cups red lentils',
       '1 large onion, diced',
@@ -31,8 +38,9 @@ Serve hot.`;
       '2 tbsp curry powder',
       '500 ml stock',
       'salt to taste',
-      'a handful of coriander',
-    ],
+    ]
+      .map((typed) => ({ typed, section: null as string | null, camp: null }))
+      .concat({ typed: 'a handful of coriander', section: 'For the topping', camp: null }),
     headings: ['Ingredients:', 'For the topping:', 'Method'],
     method:
       '1. Fry the onion in a little oil until soft.\n2. Add everything else and simmer for 20 minutes.\nServe hot.',

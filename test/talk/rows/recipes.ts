@@ -24,5 +24,9 @@ export const recipeRows: readonly TalkRow[] = [
   ['maybe add some cream to the soup', 'recipe', 'offers'],
   ["don't add salt to the soup", 'unknown|recipe', 'nothing'],
   ['should I add more salt to the soup?', 'unknown|recipe|nutrition', 'nothing|answers|offers'],
+  ['add 20 g cheese to the soup at camp', 'recipe', 'does', 'at camp'],
+  ['the carrots in the barley soup are added at camp', 'recipe', 'does', 'at camp'],
+  ['what do we add to the soup at camp?', 'atcamp', 'answers', 'Nothing is added'],
+  ['should the cream in the lentil pot go in at camp?', 'unknown|recipe|atcamp|holds', 'nothing|answers'],
   ['delete the recipe rice and beans', 'recipe', 'answers'],
 ];
