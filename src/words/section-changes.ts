@@ -129,12 +129,12 @@ export function placeChanges(
   const found = goes.exec(text);
   if (!found) return [];
   const body = found[1]!;
-  const where = found[2] === undefined ? 'pot' : 'camp';
+  const where: 'camp' | 'pot' = found[2] === undefined ? 'pot' : 'camp';
   const change = (name: string, food: string) => ({
     is: 'goes' as const,
     name,
     food: food.replace(/^(?:the|our)\s+/iu, ''),
-    where: where as 'camp' | 'pot',
+    where,
   });
   const front = /^(.+?)\s*[,:]\s*(.+)$/su.exec(body);
   return [

@@ -24,7 +24,7 @@ test.each([
   expect(house.say(typed + rest)).toContain(question);
   expect(house.say('/recipe')).toContain('No recipe is recorded yet');
   house.say(typed + rest);
-  expect(house.last.at(-1)!.buttons![0]!.label).toContain(first);
+  expect(house.last.at(-1)!.buttons[0]!.label).toContain(first);
   const name = typed.split(/[\n,]/)[0]!.replace('/recipe ', '');
   expect(house.press(1)).toMatch(new RegExp(`^Recorded: ${name}, ${first}\\.`));
   expect(house.say(`/recipe ${name}`)).toContain('2. 2 eggs');
