@@ -11,6 +11,8 @@ export interface CampTold {
   readonly isDivided: boolean;
 }
 
+/** The reader of lines goes no further. */
+const longestRead = 500;
 const places = 'camps?|campsite|campfire|trail|trip|tour|hike|hut|tent|bivouac|bivvy|summit';
 const orders =
   'add(?:\\s+in)?|stir\\s+(?:in|through)|mix\\s+in|top\\s+(?:it\\s+)?with|sprinkle(?:\\s+(?:on|over|with))?|put\\s+in|fold\\s+in|melt\\s+in|drizzle(?:\\s+(?:on|over|with))?|serve\\s+with|bring|carry|pack|take(?:\\s+along)?|finish\\s+with|with';
@@ -28,7 +30,7 @@ const campAlone = /^camp(?:\s*:|\s+[-–—])\s*|\s*[-–—,;(]\s*camp\s*\)?$/i
 const inPot =
   /[\s,;(]*\b(?:(?:goes?|is|are|added|cooked)\s+)?in(?:to)?\s+the\s+pot\b(?:\s+again|\s+after\s+all)?[)\s]*/iu;
 const partBefore =
-  /\b(?:half|rest|remaining|remainder|some|most|part|third|quarter|not|never)(?:\s+of\s+(?:it|them))?[\s,(]*$/iu;
+  /(?:(?:^|[,(;:])\s*(?:the\s+|a\s+)?(?:half|rest|remaining|remainder|some|most|part|third|quarter)(?:\s+of\s+(?:it|them))?|\b(?:not|never|the\s+rest))[\s,(]*$/iu;
 const each =
   /[\s,;]*\b(?:(?:each|apiece)(?!\s+(?:serving|portion|person|eater))|(?:per|a|each|for\s+(?:each|every|one|a))\s+(?:serving|portion|person|eater|head|bowl|plate|mug|pouch|bag)|for\s+each)\b\s*/iu;
 const leading = new RegExp(`^[\\s,:;–—-]*(?:(?:to\\s+)?(?:${orders})\\b[\\s,:;–—-]*)*(?=\\S)`, 'iu');
@@ -48,7 +50,8 @@ const tidied = (text: string): string =>
  * Reads where a line is added: 'at camp: 20 g butter', '20 g butter (at camp)', 'add on the trail: 1 tbsp oil each'.
  */
 export function campTold(line: string): CampTold {
-  const text = plain(line);
+  if (line.length > longestRead) return { camp: null, rest: line, isDivided: false };
+  const text = plain(line).replace(/\s+/gu, ' ');
   const found = campAlone.exec(text) ?? atCamp.exec(text);
   if (!found) {
     const pot = inPot.exec(text);

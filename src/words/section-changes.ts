@@ -20,6 +20,7 @@ const whole = new RegExp(
   `^(.*?)[\\s,:]*(?<![\\p{L}])(?:(${verbs})\\s+)?(?:(?:the|a|an)\\s+)?(?:new\\s+)?${sections}\\b\\s*[,:]?\\s*(.*)$`,
   'isu',
 );
+const anyHeading = new RegExp(`\\b${sections}\\b`, 'iu');
 const toLine =
   /\s+(?:to\s+|up\s+to\s+|down\s+to\s+)?(?:(?:above|before|over|at|from|on)\s+)?line\s+(\d{1,2})\s*(?:(?:of|in)\s+(?:the\s+)?(.+))?$/isu;
 const becomes =
@@ -73,7 +74,8 @@ function renamed(rest: string, before: string): Named[] {
  * @returns every reading, the likeliest first
  */
 export function sectionChanges(text: string): Named[] {
-  const found = whole.exec(text);
+  if (!anyHeading.test(text)) return [];
+  const found = whole.exec(text.replace(/\s+/gu, ' '));
   if (!found) return [];
   const [, before = '', verb = '', rest = ''] = found;
   const deed = verb.toLowerCase();
@@ -100,6 +102,8 @@ export function sectionChanges(text: string): Named[] {
   return /^(?:rename|change|correct|fix|make|set|call)?$/u.test(deed) ? renamed(rest, before) : [];
 }
 
+const anyPlace = /\b(?:at\s+camp|the\s+pot)\b/iu;
+
 const forEach =
   '(?:for\\s+)?(?:each|every(?:one|body)?|per|an?)(?:\\s+(?:serving|portion|person|eater|one|of\\s+them))?|apiece';
 const forAll =
@@ -111,7 +115,7 @@ const camp = new RegExp(
 
 /** 'Soup: at camp is for each serving', 'soup at camp in all'. */
 export function campChange(text: string): { is: 'camp'; name: string; camp: Camp } | undefined {
-  const found = camp.exec(text);
+  const found = anyPlace.test(text) ? camp.exec(text.replace(/\s+/gu, ' ')) : null;
   return found ? { is: 'camp', name: found[1]!, camp: found[2] === undefined ? 'all' : 'each' } : undefined;
 }
 
@@ -126,7 +130,7 @@ const goes = new RegExp(
 export function placeChanges(
   text: string,
 ): { is: 'goes'; name: string; food: string; where: 'camp' | 'pot' }[] {
-  const found = goes.exec(text);
+  const found = anyPlace.test(text) ? goes.exec(text.replace(/\s+/gu, ' ')) : null;
   if (!found) return [];
   const body = found[1]!;
   const where: 'camp' | 'pot' = found[2] === undefined ? 'pot' : 'camp';
