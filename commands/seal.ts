@@ -7,9 +7,9 @@ import { driedFacts } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { leftLines, mixNow } from '#house/mixing.ts';
 import { absorberLine, absorberWhy, bestByLine, bestByWhy, fitLines } from '#house/sealing.ts';
-import { takeDry } from '#house/take-dry.ts';
+import { type DryPart, takeDry } from '#house/take-dry.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
-import { vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
+import { doubtPhrase, vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
 import { firstAbsorberCaution, notForLongCaution } from '#words/cautions.ts';
 import { localDays } from '#words/local-days.ts';
 import { mixHolds, noWaterFor } from '#words/mixed-words.ts';
@@ -31,6 +31,8 @@ interface Sealed {
   readonly filled: readonly Filled[];
   readonly isDry: boolean;
   readonly vouched: Vouched | null;
+  /** What the recipes leave in doubt of what was sealed. */
+  readonly doubts: readonly string[];
   readonly left: readonly string[];
   /** What keeps least of a mixture. */
   readonly least: string | null;
@@ -102,6 +104,7 @@ export default command({
     filled,
     isDry,
     vouched,
+    doubts,
     left,
     least,
     isServingsGuessed,
@@ -147,7 +150,7 @@ export default command({
     if (mix) lines.push(...containsLines(facts.recipe));
     if (isDry) why.push(...early);
     if (vouched) lines.push(vouchedPhrase(vouched, settings));
-    lines.push(...packs);
+    lines.push(...doubts, ...packs);
     if (isFirstAbsorber) lines.push(firstAbsorberCaution);
     if (!isDry) lines.push(uncheckedCaution);
     if (isRaw) lines.push(rawCaution);
@@ -161,6 +164,11 @@ export default command({
   },
 });
 
+const doubtsOf = (parts: readonly DryPart[]): string[] =>
+  parts.flatMap(({ batch: { no }, doubtedFraction }) =>
+    doubtedFraction === null ? [] : [`B${no}: ${doubtPhrase(doubtedFraction)} Cold or soft: dry on.`],
+  );
+
 /** Pouches of one batch. */
 function sealOne(
   house: House,
@@ -169,13 +177,8 @@ function sealOne(
   unchecked: boolean,
 ): Sealed {
   const each = groups.flatMap(({ count, eachDryG }) => Array.from({ length: count }, () => eachDryG));
-  const { batch, facts, isDry, isMeasuredDry, vouched, leftG } = takeDry(
-    house,
-    no,
-    each,
-    how.sealedAtMs,
-    unchecked,
-  );
+  const part = takeDry(house, no, each, how.sealedAtMs, unchecked);
+  const { batch, facts, isDry, isMeasuredDry, vouched, leftG } = part;
   const filled = groups.map((group) =>
     fill(house, how, batch, facts, group, { isDry, isMeasuredDry, fatFraction: null }),
   );
@@ -183,7 +186,17 @@ function sealOne(
     leftG <= house.settings.scaleG
       ? `Nothing of B${batch.no} is left.`
       : `${sayG(leftG, house.settings.units)} of B${batch.no} are left unsealed.`;
-  return { batch, facts, filled, isDry, vouched, left: [left], least: null, isServingsGuessed: false };
+  return {
+    batch,
+    facts,
+    filled,
+    isDry,
+    vouched,
+    doubts: doubtsOf([part]),
+    left: [left],
+    least: null,
+    isServingsGuessed: false,
+  };
 }
 
 /** Pouches of which each holds something of several batches, or from the cupboard. */
@@ -204,6 +217,7 @@ function sealMixed(
     filled: [fill(house, how, batch, facts, group, { ...mixed, fatFraction: least.fatFraction })],
     isDry,
     vouched: mixed.taken.find(({ part: { vouched } }) => isDry && vouched !== null)?.part.vouched ?? null,
+    doubts: isDry ? doubtsOf(mixed.taken.map(({ part }) => part)) : [],
     left: leftLines(mixed, house.settings),
     least: least.called,
     isServingsGuessed: feeds === undefined,

@@ -163,6 +163,7 @@ function said({
   const isUnread = about.unread.length > 0 && !isRefused;
   const pouchG = after.dryG === null ? 0 : Math.max(1, Math.floor(after.dryG / usualPouches));
   const isReady = verdict.is === 'dry' && pouchG > 0;
+  const isDoubted = verdict.is === 'dry' && verdict.doubtedFraction !== null;
   return {
     group: [
       `${recorded} ${standPhrase(verdict, steady)}.`,
@@ -171,7 +172,11 @@ function said({
       ...ahead,
       ...(isUnread ? ['Some lines of the recipe are not understood, so the solids are too low.'] : []),
       ...(verdict.is === 'dry'
-        ? ['Open the thickest pieces: a cold or soft centre means ice. Then seal within the hour.']
+        ? [
+            isDoubted
+              ? 'Cold or soft is ice: dry it on. Crisp right through: seal within the hour.'
+              : 'Open the thickest pieces: a cold or soft centre means ice. Then seal within the hour.',
+          ]
         : []),
     ].join('\n'),
     why: [
@@ -183,10 +188,12 @@ function said({
     ...(isReady
       ? {
           buttons: [
-            {
-              label: `Sealed ${usualPouches} x ${pouchG} g`,
-              request: `/seal ${usualPouches} x ${pouchG} g B${about.no}`,
-            },
+            isDoubted
+              ? { label: 'Crisp inside', request: `/weigh B${about.no} pieces crisp` }
+              : {
+                  label: `Sealed ${usualPouches} x ${pouchG} g`,
+                  request: `/seal ${usualPouches} x ${pouchG} g B${about.no}`,
+                },
             { label: 'A piece is cold', request: `/weigh B${about.no} pieces cold` },
             { label: 'Chart', request: `/chart B${about.no}` },
           ],

@@ -28,6 +28,8 @@ export interface Rule {
 export interface Run {
   /** True moisture when it was called dry, wet basis. */
   readonly moistures: readonly number[];
+  /** The same of those of which a doubt was told, and opened pieces asked for. */
+  readonly doubted: readonly number[];
   /** Loads that were never called dry in four days. */
   readonly never: number;
   readonly weighings: number;
@@ -37,6 +39,7 @@ export interface Run {
 export function simulate(loads: number, kinetics: Kinetics, rule: Rule, seed: number): Run {
   const draw = chance(seed);
   const moistures: number[] = [];
+  const doubted: number[] = [];
   let never = 0;
   let weighings = 0;
   for (let load = 0; load < loads; load++) {
@@ -59,9 +62,11 @@ export function simulate(loads: number, kinetics: Kinetics, rule: Rule, seed: nu
       weighings += 1;
       const steady = steadiness(checks, { scaleResolutionG: rule.scaleG, minGapHours: 2 });
       const dryG = shown.reduce((sum, g) => sum + g, 0);
-      if (isCalledDry(steady, drawn, dryG, rule)) {
+      const called = calledDry(steady, drawn, dryG, rule);
+      if (called.isDry) {
         const waterG = waterOf(drawn, hours);
         moisture = waterG / (waterG + solidsOf(drawn));
+        if (called.isDoubted) doubted.push(moisture);
       }
       const asked = steady.is !== 'steady' && 'neededGapHours' in steady ? steady.neededGapHours : 2;
       hours += Math.max(asked, rule.everyHours ?? 2);
@@ -69,22 +74,34 @@ export function simulate(loads: number, kinetics: Kinetics, rule: Rule, seed: nu
     if (moisture === undefined) never += 1;
     else moistures.push(moisture);
   }
-  return { moistures: moistures.toSorted((a, b) => a - b), never, weighings };
+  return { moistures: moistures.toSorted((a, b) => a - b), doubted, never, weighings };
 }
 
-function isCalledDry(steady: Steadiness, load: SimulatedLoad, dryG: number, rule: Rule): boolean {
-  if (!rule.balance) return steady.is === 'steady';
+function calledDry(
+  steady: Steadiness,
+  load: SimulatedLoad,
+  dryG: number,
+  rule: Rule,
+): { isDry: boolean; isDoubted: boolean } {
+  if (!rule.balance) return { isDry: steady.is === 'steady', isDoubted: false };
   // A fifth of the solids taken as fat.
   const balance = { wetG: load.wetG, dryG, solidsG: load.toldSolidsG, fatG: load.toldSolidsG / 5 };
-  return dryVerdict(steady, balance).is === 'dry';
+  const verdict = dryVerdict(steady, balance);
+  return { isDry: verdict.is === 'dry', isDoubted: verdict.is === 'dry' && verdict.doubtedFraction !== null };
 }
 
 export const falseDryFraction = 0.08;
 
+const above = (moistures: readonly number[]): number =>
+  moistures.filter((moisture) => moisture > falseDryFraction).length;
+
 /** Share of all loads that were called dry above 8 % moisture. */
-export function falseDryRate({ moistures, never }: Run): number {
-  return moistures.filter((moisture) => moisture > falseDryFraction).length / (moistures.length + never);
-}
+export const falseDryRate = ({ moistures, never }: Run): number =>
+  above(moistures) / (moistures.length + never);
+
+/** The same without a word of doubt. */
+export const unsaidRate = ({ moistures, doubted, never }: Run): number =>
+  (above(moistures) - above(doubted)) / (moistures.length + never);
 
 function print(loads: number, seed: number): void {
   const percent = (fraction: number | undefined) =>
@@ -92,7 +109,7 @@ function print(loads: number, seed: number): void {
   console.log(`${loads} loads of four trays each, seed ${seed}; moisture on the wet basis when called dry`);
   for (const kinetics of [usual, slow, stopped]) {
     console.log(
-      `\n${kinetics.name}\nscale weighed       balance  median     99th  above 8 %  never  weighings`,
+      `\n${kinetics.name}\nscale weighed       balance  median     99th  above 8 %  unsaid  doubted   never  weighings`,
     );
     for (const scaleG of [1, 2, 5])
       for (const trayByTray of [true, false])
@@ -101,7 +118,7 @@ function print(loads: number, seed: number): void {
           const at = (share: number) =>
             percent(run.moistures[Math.floor(share * (run.moistures.length - 1))]);
           console.log(
-            `${scaleG} g   ${trayByTray ? 'by tray      ' : 'all together '} ${balance ? 'with   ' : 'without'} ${at(0.5)}  ${at(0.99)}    ${percent(falseDryRate(run))} ${percent(run.never / loads)} ${(run.weighings / loads).toFixed(1).padStart(6)}`,
+            `${scaleG} g   ${trayByTray ? 'by tray      ' : 'all together '} ${balance ? 'with   ' : 'without'} ${at(0.5)}  ${at(0.99)}    ${percent(falseDryRate(run))} ${percent(unsaidRate(run))} ${percent(run.doubted.length / loads)} ${percent(run.never / loads)} ${(run.weighings / loads).toFixed(1).padStart(6)}`,
           );
         }
   }

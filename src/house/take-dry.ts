@@ -18,6 +18,8 @@ export interface DryPart {
   readonly isDry: boolean;
   /** Dry against its recipe, on somebody's word. */
   readonly vouched: Vouched | null;
+  /** Water that the recipe still finds in it, 0 to 1, where nobody has looked inside; null: no doubt. */
+  readonly doubtedFraction: number | null;
   /** A hygrometer in a jar showed it dry since it was weighed last. */
   readonly isMeasuredDry: boolean;
   /** Of the batch, when this is taken, g. */
@@ -58,6 +60,7 @@ export function takeDry(
     isDry,
     isMeasuredDry,
     vouched: verdict.is === 'dry' && isDry ? verdict.vouched : null,
+    doubtedFraction: verdict.is === 'dry' && isDry ? verdict.doubtedFraction : null,
     leftG,
   };
 }

@@ -21,6 +21,7 @@ import { question } from './question.ts';
 import type { House } from '#house/house.ts';
 import type { Pouch } from '#core/records.ts';
 import { packLines } from '#house/packs.ts';
+import { doubtPhrase } from '#words/dry-phrases.ts';
 
 const deeds = {
   sealed: 'sealed',
@@ -166,7 +167,9 @@ export const isDry = question({
       if (sealed.length > 0) lines.push(`${head} sealed already, ${sayCodes(sealed)}.`);
       else if (verdict.is === 'dry') {
         lines.push(
-          `${head} yes, steady: ${weight}. Open the thickest piece before sealing; weigh again if hours have passed since.`,
+          verdict.doubtedFraction === null
+            ? `${head} yes, steady: ${weight}. Open the thickest piece before sealing; weigh again if hours have passed since.`
+            : `${head} steady, but not sure: ${weight}. ${doubtPhrase(verdict.doubtedFraction)}`,
         );
         buttons.push({ label: `Card of B${batch.no}`, request: `/pouch B${batch.no}` });
       } else {

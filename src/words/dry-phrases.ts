@@ -11,9 +11,18 @@ import type { Freshness } from '#core/rest.ts';
 import type { Settings } from '#core/settings.ts';
 import { sayG, sayList, sayMoment, sayNumber } from './say.ts';
 
+const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
+
+/** What the recipe leaves in doubt of a load that is steady, and what settles it. */
+export const doubtPhrase = (doubtedFraction: number): string =>
+  `About ${percent(doubtedFraction)} may still be water by the recipe, and a scale sees no ice. Break open three thick pieces.`;
+
 /** How a batch stands, in a word or two. */
 export function standPhrase(verdict: DryVerdict, steady: Steadiness): string {
-  if (verdict.is === 'dry') return verdict.vouched === null ? 'Steady' : 'DRY AGAINST ITS RECIPE';
+  if (verdict.is === 'dry') {
+    if (verdict.vouched !== null) return 'DRY AGAINST ITS RECIPE';
+    return verdict.doubtedFraction === null ? 'Steady' : 'Steady, but look inside';
+  }
   if (verdict.because !== 'not steady') return 'NOT DRY';
   return steady.is === 'not yet' && steady.why === 'gained' ? 'Not steady, it gained' : 'Not steady yet';
 }
@@ -50,8 +59,6 @@ function tooClose({ gapHours, neededGapHours }: Compared, settings: Settings): s
   return `Not steady yet: the weighings are ${sayNumber(gapHours)} h apart, and it takes ${sayNumber(neededGapHours)} h of further drying to show${because}.`;
 }
 
-const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
-
 /** What is asked for in words and may be put right: the batch, its meal and the lines nobody could read. */
 export interface DryAbout {
   readonly no: number;
@@ -68,9 +75,11 @@ export function dryPhrase(
   settings: Settings,
 ): string[] {
   if (verdict.is === 'dry')
-    return verdict.vouched === null
-      ? [steadyPhrase(steady, settings)]
-      : [steadyPhrase(steady, settings), vouchedPhrase(verdict.vouched, settings)];
+    return [
+      steadyPhrase(steady, settings),
+      ...(verdict.vouched === null ? [] : [vouchedPhrase(verdict.vouched, settings)]),
+      ...(verdict.doubtedFraction === null ? [] : [doubtPhrase(verdict.doubtedFraction)]),
+    ];
   switch (verdict.because) {
     case 'not steady':
       return [steadyPhrase(verdict.steadiness, settings)];

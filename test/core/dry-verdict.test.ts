@@ -34,6 +34,7 @@ describe('water left', () => {
       lowFraction: 30 / 220,
       fraction: 40 / 220,
       highFraction: 50 / 220,
+      wholeFraction: 1 - 200 / 240,
       stillThereFraction: 40 / 800,
     });
   });
@@ -42,12 +43,14 @@ describe('water left', () => {
       lowFraction: 0,
       fraction: 0,
       highFraction: 0,
+      wholeFraction: 0,
       stillThereFraction: 0,
     });
     expect(waterLeft(of(1000, { solidsG: 0, fatG: 0 }))).toEqual({
       lowFraction: 1,
       fraction: 1,
       highFraction: 1,
+      wholeFraction: 1,
       stillThereFraction: 1,
     });
   });
@@ -98,7 +101,33 @@ describe('the verdict', () => {
     expect(dryVerdict(steady, undefined)).toMatchObject({ because: 'not steady' });
   });
   test('steady and dry by the balance', () => {
-    expect(dryVerdict(steady, of(205))).toEqual({ is: 'dry', vouched: null });
+    expect(dryVerdict(steady, of(205))).toEqual({ is: 'dry', vouched: null, doubtedFraction: null });
+  });
+  // Chosen by simulation (test/bench/dry.test.ts).
+  describe('what the recipe leaves in doubt', () => {
+    const hour = 3_600_000;
+    const pieces = (atMs: number, isCold: boolean): Witness => ({ atMs, by: 'Ben', isCold });
+    const doubt = (witnesses: readonly Witness[] = [], weighedAtMs = 20 * hour) => {
+      const said = dryVerdict(steady, of(214), witnesses, weighedAtMs);
+      return said.is === 'dry' ? said.doubtedFraction : said.because;
+    };
+    test('is told above 6 %: 200 g of solids in 214 g, not in 212 g', () => {
+      expect(doubt()).toBeCloseTo(14 / 214, 6);
+      expect(dryVerdict(steady, of(212))).toMatchObject({ doubtedFraction: null });
+    });
+    test('is settled by crisp pieces, up to half a day before the last weighing', () => {
+      expect(doubt([pieces(20 * hour, false)])).toBeNull();
+      expect(doubt([pieces(8 * hour, false)])).toBeNull();
+      expect(doubt([pieces(8 * hour - 1, false)])).toBeCloseTo(14 / 214, 6);
+    });
+    test('by a dry jar since the last weighing, not by one that is neither', () => {
+      expect(doubt([jar(20 * hour, 30)])).toBeNull();
+      expect(doubt([jar(20 * hour, 31)])).toBeCloseTo(14 / 214, 6);
+      expect(doubt([jar(20 * hour - 1, 30)])).toBeCloseTo(14 / 214, 6);
+    });
+    test('and a piece that is cold is no doubt any more', () => {
+      expect(doubt([pieces(19 * hour, false), pieces(20 * hour, true)])).toBe('cold inside');
+    });
   });
   test('steady and wet: a stopped pump', () => {
     expect(dryVerdict(steady, of(980))).toMatchObject({
@@ -111,6 +140,7 @@ describe('the verdict', () => {
     expect(heard(of(260), [jar(5, 24), word(6)], 1)).toEqual({
       is: 'dry',
       vouched: { atMs: 6, by: 'Ana', words: 'six pieces opened', humidityPercent: 24 },
+      doubtedFraction: null,
     });
   });
   test.each([
