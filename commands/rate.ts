@@ -2,7 +2,7 @@ import { command } from '#chat/command.ts';
 import { correctionFor, learntWords } from '#house/corrections.ts';
 import { batchNumbered, driedFacts, nameKey, pouchCoded } from '#house/figures.ts';
 import { pouchFacts } from '#core/meal.ts';
-import { again, moreMl, portion, salt, soakMoreMin } from '#words/rate-parts.ts';
+import { again, smallWords, moreMl, portion, salt, soakMoreMin } from '#words/rate-parts.ts';
 import { Refusal } from '#core/refusal.ts';
 import { measure, optional, part, pouchesEaten } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
@@ -45,6 +45,7 @@ export default command({
     salt,
     portion,
     again,
+    small: smallWords,
     eater: optional(
       part<string>('for whom, such as for Noa', (reading, names) =>
         names.eaters.length === 0 ? undefined : takeName(reading, names.eaters, 'eater'),

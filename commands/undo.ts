@@ -3,6 +3,11 @@ import { takeBack } from '#house/taking-back.ts';
 import { batchCode, flag, optional, part, pouchCodes } from '#words/parts.ts';
 import { sayList } from '#words/say.ts';
 import { sure } from '#words/sure.ts';
+import { takeName } from '#words/names.ts';
+import { type PastDays, pastDays } from '#words/when.ts';
+import { Refusal } from '#core/refusal.ts';
+import { nameKey } from '#house/figures.ts';
+import type { House } from '#house/house.ts';
 
 /** 'entry 12': as buttons name what they take back. */
 const entries = optional(
@@ -54,6 +59,35 @@ const deed = optional(
   }),
 );
 
+/** 'Everything from today': all of those days. */
+const wholeDays = optional(
+  part<PastDays>('all of a day, such as everything from today', (reading, names) => {
+    const all = [...reading.left()].find((i) => ['everything', 'all'].includes(reading.all[i]!.plain));
+    if (all === undefined) return undefined;
+    const days = pastDays.read(reading, names);
+    if (days) reading.take(all);
+    return days;
+  }),
+);
+
+/** What was recorded in this chat in those days, and still holds. @throws Refusal 'nothing-to-undo' */
+function entriesWithin(house: House, { fromMs, toMs }: PastDays): number[] {
+  const here = new Set(house.journal.lastHere(200));
+  const found = house.journal
+    .latest(200)
+    .filter(({ id, atMs }) => here.has(id) && atMs >= fromMs && atMs <= toMs);
+  if (found.length === 0) throw new Refusal('nothing-to-undo', 'Nothing was recorded in this chat then.');
+  return found.map(({ id }) => id);
+}
+
+/** The last thing that somebody recorded. @throws Refusal 'nothing-to-undo' */
+function lastOf(house: House, name: string): number[] {
+  const here = new Set(house.journal.lastHere(200));
+  const last = house.journal.latest(200).find(({ id, by }) => here.has(id) && nameKey(by) === nameKey(name));
+  if (!last) throw new Refusal('nothing-to-undo', `Nothing that ${name} recorded here can be taken back.`);
+  return [last.id];
+}
+
 export default command({
   name: 'undo',
   usage: '/undo [last two] [the sealing of B4] [B4-2] [put back]',
@@ -72,11 +106,31 @@ export default command({
     codes: optional(pouchCodes),
     batch: optional(batchCode),
     deed,
+    whole: wholeDays,
+    twice: flag('twice'),
     count: lastFew,
+    by: optional(
+      part<string>('whose, such as Ben', (reading, names) => takeName(reading, names.eaters, 'eater')),
+    ),
   },
-  run: ({ sure: isSure, redo, entries: ids = [], codes, batch, deed: did, count }, house) => ({
+  run: (
+    { sure: isSure, redo, entries: ids = [], codes, batch, deed: did, count, whole, twice, by },
+    house,
+  ) => ({
     redone: redo ? house.journal.redo() : undefined,
-    undone: redo ? [] : takeBack(house, { entries: ids, count, codes, batch, deed: did }, isSure === true),
+    undone: redo
+      ? []
+      : takeBack(
+          house,
+          {
+            entries: ids.length > 0 ? ids : whole ? entriesWithin(house, whole) : by ? lastOf(house, by) : [],
+            count: twice ? 2 : count,
+            codes,
+            batch,
+            deed: did,
+          },
+          isSure === true,
+        ),
   }),
   say: ({ redone, undone }) => ({
     inPlace: true,

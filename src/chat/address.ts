@@ -4,6 +4,7 @@ import { continued } from '#talk/continued.ts';
 import { asMeant } from '#talk/instead.ts';
 import type { Meaning } from '#talk/look.ts';
 import { leftOpen } from '#talk/left-open.ts';
+import { deedsNear } from '#talk/deeds-near.ts';
 import { nearThings } from '#talk/near-things.ts';
 import type { Names } from '#words/parts.ts';
 import { readScanPayload } from '#words/scan.ts';
@@ -51,7 +52,14 @@ export function address(text: string, addressed: boolean, requests: Requests, na
       return { is: 'request', main: { command, words, holds: open, left: [] }, also: [], offer: null };
     if (command) return plainly(command, typed === 'start' ? '' : words);
     return addressed
-      ? { is: 'unknown', typed: `/${slash[1]!}`, near: nearest(typed, commands), of: [], things: [] }
+      ? {
+          is: 'unknown',
+          typed: `/${slash[1]!}`,
+          near: nearest(typed, commands),
+          of: [],
+          deeds: [],
+          things: [],
+        }
       : { is: 'talk' };
   }
   if (!addressed || trimmed === '') return { is: 'talk' };
@@ -133,7 +141,11 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
     const typed = /^[^\s,;:!?]{1,40}/u.exec(text)?.[0] ?? text.slice(0, 40);
     const near = nearest(typed.toLowerCase(), requests.commands);
     const things = nearThings(text, names);
-    return { is: 'unknown', typed, near, of: distinct(readings.map(chosen)).slice(0, 2), things };
+    const deeds = deedsNear(text, names).flatMap(({ means, words }) => {
+      const command = called(means, requests.commands);
+      return command ? [{ command, words }] : [];
+    });
+    return { is: 'unknown', typed, near, of: distinct(readings.map(chosen)).slice(0, 2), deeds, things };
   }
   const rival = readings.find((one) => one.command !== best.command);
   const isClose = rival !== undefined && rival.score >= leastScore && best.score - rival.score < clearlyBest;

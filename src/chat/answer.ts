@@ -100,7 +100,7 @@ function handle(house: Answerer, message: Message, pressed?: PressedButton): Rea
   if (found.is === 'talk') return { handled: {} };
   if (found.is === 'unknown') {
     stores.messages.remember(message, 'refused');
-    return respond(notUnderstood(house, found));
+    return respond(notUnderstood(house, message, household, found));
   }
   if (found.is === 'several') {
     stores.messages.remember(message, 'refused');

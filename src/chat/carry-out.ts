@@ -141,6 +141,10 @@ export function refused(
   return { reply: refusal(answerer, command, words, message, error), outcome: 'refused', entry: null };
 }
 
+/** The same request with what makes it one that can be carried out. */
+export const waysOf = ({ ways }: Refusal, { name }: Pick<Command, 'name'>, words: string): Choice[] =>
+  ways.map(({ label, add }) => ({ label, request: `/${name} ${words} ${add}`.trim() }));
+
 function refusal(
   answerer: Answerer,
   command: Command,
@@ -170,6 +174,8 @@ function refusal(
       buttons: [{ label: 'It is right', request: `/${command.name} ${words} sure` }],
     };
   }
+  if (error instanceof Refusal && error.ways.length > 0)
+    return { asks: true, group: error.message, buttons: waysOf(error, command, words) };
   if (error instanceof Refusal) return { group: `${error.message}\nFor example: ${command.examples[0]}` };
   answerer.log(
     `a request failed: /${command.name} in delivery ${message.deliveryKey}: ${whereItBroke(error)}`,

@@ -37,6 +37,8 @@ export type Addressed =
       readonly near: Command | undefined;
       /** What comes nearest, none of it near enough. */
       readonly of: readonly Chosen[];
+      /** What may be told of the things it names. */
+      readonly deeds: readonly Pick<Chosen, 'command' | 'words'>[];
       /** Looks at what the household has and the message names. */
       readonly things: readonly Choice[];
     }

@@ -4,7 +4,7 @@ import { Ambiguous } from '#words/reading.ts';
 import { isTurnedRound } from '#talk/hold.ts';
 import type { Addressed, Chosen } from './chosen.ts';
 import type { Answerer } from './answerer.ts';
-import { open, record, Repeated, takingBack } from './carry-out.ts';
+import { open, record, Repeated, takingBack, waysOf } from './carry-out.ts';
 import { carryTogether } from './together.ts';
 
 /** Thrown to take back what was carried out only to see what it would record. */
@@ -191,6 +191,7 @@ export function proposal(answerer: Answerer, message: Message, household: number
     if (!(error instanceof Refusal)) throw error;
     const because = error.message.replace(' Nothing was recorded.', '');
     const said = `Nothing is recorded. ${why} ${because}`.replace(/ +/g, ' ');
+    if (error.ways.length > 0) return { asks: true, group: said, buttons: waysOf(error, command, one.words) };
     return { group: `${said}\nFor example: ${command.examples[0]}` };
   }
   const did = tried?.did;

@@ -12,7 +12,8 @@ function joined(replies: readonly Reply[]): Reply {
   const buttons = replies.flatMap((reply) => reply.buttons ?? []).slice(0, 3);
   const files = replies.flatMap((reply) => reply.files ?? []);
   return {
-    group: replies.map(({ group }) => group).join('\n'),
+    // What all of them say alike is said once.
+    group: [...new Set(replies.flatMap(({ group }) => group.split('\n')))].join('\n'),
     ...(notes.length === 0 ? {} : { notes }),
     ...(buttons.length === 0 ? {} : { buttons }),
     ...(files.length === 0 ? {} : { files }),

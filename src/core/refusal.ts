@@ -4,15 +4,18 @@
  */
 export class Refusal extends Error {
   readonly code: string;
+  /** Words that, put to the request, make it one that can be carried out; each a tap, with what it then says. */
+  readonly ways: readonly { readonly label: string; readonly add: string }[];
 
   /**
    * @param code stable short name of the reason, for tests and for the log
    * @param sentence what was understood and what was not, with the figures
    */
-  constructor(code: string, sentence: string) {
+  constructor(code: string, sentence: string, ways: Refusal['ways'] = []) {
     super(sentence);
     this.name = 'Refusal';
     this.code = code;
+    this.ways = ways;
   }
 }
 

@@ -4,6 +4,8 @@ import type { Batch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { freshness, goneG } from '#core/rest.ts';
 import { leftToSealG } from '#core/sealing.ts';
+import { DateTime } from 'luxon';
+import { sayMoment } from '#words/say.ts';
 import { dryPhrase, stalePhrase } from '#words/dry-phrases.ts';
 import { dryOf, partlySealed, sealedOf } from './dryness.ts';
 import { driedFacts, loadedBatch } from './figures.ts';
@@ -65,6 +67,14 @@ export function takeDry(
   };
 }
 
+/** What is sealed right behind its weighing is sealed as much later. Chosen. */
+const soonAfterMs = 30 * 60_000;
+
+const sealedThen = (atMs: number, zone: string): Refusal['ways'][number] => ({
+  label: `It was sealed then: ${sayMoment(atMs, zone)}`,
+  add: `at ${DateTime.fromMillis(atMs, { zone }).toFormat('yyyy-MM-dd HH:mm')}`,
+});
+
 /**
  * Whether the weight it is sealed on is of this hour.
  * @throws Refusal 'weigh-again' where it is not, unless it is sealed as unchecked; 'sealed-before' for a time that cannot be
@@ -81,5 +91,12 @@ function isFresh(house: House, batch: Batch, dryG: number, sealedAtMs: number, u
   throw new Refusal(
     'weigh-again',
     `${stalePhrase(fresh, batch.no, house.settings)} Or seal it as "unchecked" and keep it frozen.`,
+    [
+      // Where no time was told, it may have been right behind the weighing.
+      ...(fresh.is === 'stale' && house.nowMs - sealedAtMs < 60_000
+        ? [sealedThen(fresh.weighedAtMs + soonAfterMs, house.settings.zone)]
+        : []),
+      { label: 'Seal it unchecked, keep it frozen', add: 'unchecked' },
+    ],
   );
 }

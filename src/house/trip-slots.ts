@@ -74,12 +74,11 @@ export function wantedSlots(
       : slotsOf(
           head.startsOn,
           head.endsOn,
-          meals ??
-            mealsBefore(before) ?? {
-              each: ['breakfast', 'lunch', 'dinner'],
-              first: 'breakfast',
-              last: 'dinner',
-            },
+          changedMeals(meals, mealsBefore(before)) ?? {
+            each: ['breakfast', 'lunch', 'dinner'],
+            first: 'breakfast',
+            last: 'dinner',
+          },
         );
   if (base.length === 0) throw new Refusal('no-slots', 'These days and meals leave no meal to plan.');
   return base.map((slot) => {
@@ -118,6 +117,23 @@ export function withChange(slots: readonly NewSlot[], change: SlotChange | undef
 /** Who ate at most slots: a slot that is new gets the same company. */
 function usual(trip: Trip): readonly number[] {
   return trip.slots.toSorted((a, b) => b.eaters.length - a.eaters.length)[0]?.eaters ?? [];
+}
+
+/** What is named instead of the meals that were planned, or beside them, or taken from them. @throws Refusal 'no-slots' */
+function changedMeals(
+  told: MealsOfTrip | undefined,
+  before: MealsOfTrip | undefined,
+): MealsOfTrip | undefined {
+  if (!told?.change || !before) return told ?? before;
+  if (told.change === 'added')
+    return {
+      ...before,
+      each: slotMeals.filter((meal) => before.each.includes(meal) || told.each.includes(meal)),
+    };
+  const each = before.each.filter((meal) => !told.each.includes(meal));
+  if (each.length === 0)
+    throw new Refusal('no-slots', 'Those are all meals of the trip; to end it, say that it is cancelled.');
+  return { ...before, each };
 }
 
 function mealsBefore(trip: Trip | undefined): MealsOfTrip | undefined {

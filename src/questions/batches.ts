@@ -25,6 +25,7 @@ const crumbsG = 5;
 
 export const unsealed = question({
   name: 'unsealed',
+  about: 'what is not sealed yet',
   asked: ['how much of B4 is not sealed yet?'],
   takes: { each: optional(massG('a weight')), ...aboutParts },
   answer: ({ each, ...asked }, house) => {

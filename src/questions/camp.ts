@@ -5,6 +5,7 @@ import { question } from './question.ts';
 
 export const atCamp = question({
   name: 'atcamp',
+  about: 'what is added at camp',
   asked: ['what do we add to the soup at camp?'],
   takes: aboutParts,
   answer: (asked, house) => {

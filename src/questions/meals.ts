@@ -15,6 +15,7 @@ import { question } from './question.ts';
 
 export const serves = question({
   name: 'serves',
+  about: 'how many servings it makes',
   asked: ['how many servings does the soup make?'],
   takes: aboutParts,
   answer: (asked, house) => {
@@ -30,6 +31,7 @@ export const serves = question({
 
 export const whatsIn = question({
   name: 'whatsin',
+  about: 'what is in it',
   asked: ["what's in the soup?", 'how many carrots go into the soup?'],
   takes: aboutParts,
   answer: (asked, house) => {
@@ -57,6 +59,7 @@ type Figures = ReturnType<typeof factsOfRecipe>['totals'];
 
 export const ranking = question({
   name: 'ranking',
+  about: 'which meal has most of it',
   asked: ['which meal has the least salt?', 'what has the most protein?'],
   takes: {
     least: flag('least'),
@@ -94,6 +97,7 @@ export const ranking = question({
 
 export const ratingsOf = question({
   name: 'ratingsof',
+  about: 'how it was liked',
   asked: ['how did we like the chili?'],
   takes: aboutParts,
   answer: (asked, house) => {
@@ -123,6 +127,7 @@ const whoOf = (house: House, who: readonly string[] | undefined) =>
 
 export const mayFood = question({
   name: 'mayfood',
+  about: 'who may eat that',
   asked: ['may Noa have cheese?', 'peanuts for Noa?'],
   takes: { who: optional(eatersNamed), what: restOfText('a food') },
   answer: ({ who, what: typed }, house) => {

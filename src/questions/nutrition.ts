@@ -17,6 +17,7 @@ const sodiumMgPerSaltG = 393.4;
 
 export const nutrition = question({
   name: 'nutrition',
+  about: 'salt and energy',
   asked: ['how much salt is in the soup?', 'how many calories has B2-1?'],
   takes: { sodium: flag('sodium'), energy: flag('energy'), all: flag('all'), ...aboutParts },
   answer: ({ sodium, energy, all, ...asked }, house) => {

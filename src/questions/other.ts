@@ -16,6 +16,7 @@ import { soakOf, whereNow } from '#house/soaking.ts';
 
 export const soak = question({
   name: 'soak',
+  about: 'how long it soaks',
   asked: ['how long do I let the curry stand at 3000 m?'],
   takes: { altitude: optional(altitudeM), ...aboutParts },
   answer: ({ altitude, codes, batch, meal }, house) => {
@@ -38,6 +39,7 @@ export const soak = question({
 
 export const coldWater = question({
   name: 'coldwater',
+  about: 'with cold water',
   asked: ['can we use cold water for the soup?'],
   takes: { altitude: optional(altitudeM), ...aboutParts },
   answer: ({ codes, batch, meal }, house) => {
@@ -57,6 +59,7 @@ export const coldWater = question({
 
 export const settingOf = question({
   name: 'settingof',
+  about: 'what is set',
   asked: ['what is our altitude?', 'which absorbers do we have?'],
   takes: { name: optional(restOfText('a setting')) },
   answer: ({ name }, house) => {
@@ -92,6 +95,7 @@ const advice: Record<(typeof worryKinds)[number], readonly string[]> = {
 
 export const worry = question({
   name: 'worry',
+  about: 'is it safe',
   asked: ['B3-4 is puffy, what do I do?', 'it stood for four hours, can we eat it?'],
   takes: {
     kind: part<(typeof worryKinds)[number]>('what is wrong', (reading) => {
@@ -123,6 +127,7 @@ export const worry = question({
 
 export const undoable = question({
   name: 'undoable',
+  about: 'what can be taken back',
   asked: ['can I undo?'],
   takes: {},
   answer: (_, house) => {
@@ -138,6 +143,7 @@ export const undoable = question({
 
 export const cost = question({
   name: 'cost',
+  about: 'what it costs',
   asked: ['what does a pouch cost?'],
   takes: {},
   answer: () => 'I keep no prices, so I cannot say what it costs.',
@@ -145,6 +151,7 @@ export const cost = question({
 
 export const firstWords = question({
   name: 'firstwords',
+  about: 'what I can do',
   asked: ['what can you do?', 'hi'],
   takes: {},
   answer: (_, house) => {

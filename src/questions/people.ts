@@ -62,6 +62,7 @@ function mayLine(eater: Eater, meal: MealShown): string {
 
 export const mayEat = question({
   name: 'mayeat',
+  about: 'who may eat it',
   asked: ['may Noa eat the chili?', 'is the curry ok for Ben?'],
   takes: { everybody: flag('everybody'), who: optional(eatersNamed), ...aboutParts },
   answer: ({ everybody, who = [], ...asked }, house) => {
@@ -75,6 +76,7 @@ export const mayEat = question({
 
 export const whatFor = question({
   name: 'whatfor',
+  about: 'what suits',
   asked: ['what can Noa eat?'],
   takes: { who: eatersNamed },
   answer: ({ who }, house) => {
@@ -110,6 +112,7 @@ const dietSaid = (diet: string, verdict: Verdict): string =>
 
 export const holds = question({
   name: 'holds',
+  about: 'is it in there',
   asked: ['does the curry have gluten?', 'are there nuts in the soup?'],
   takes: { ...aboutParts, what: restOfText('what it may hold') },
   answer: ({ what, ...asked }, house) => {
@@ -136,6 +139,7 @@ export const holds = question({
 
 export const anyHolds = question({
   name: 'anyholds',
+  about: 'which meals have it',
   asked: ['does anything here have peanuts?'],
   takes: { what: restOfText('what it may hold') },
   answer: ({ what }, house) => anyHolding(house, what, avoidancesOf([what])),
@@ -157,6 +161,7 @@ function anyHolding(house: House, what: string, avoid: readonly Avoidance[]): st
 
 export const eaterOfName = question({
   name: 'eaterof',
+  about: 'what is known of',
   asked: ['what is Noa allergic to?', 'how old is Noa?'],
   takes: { who: eatersNamed },
   answer: ({ who }, house) =>
@@ -178,6 +183,7 @@ function overlaps(own: Avoidance, asked: Avoidance): boolean {
 
 export const whoAvoids = question({
   name: 'whoavoids',
+  about: 'who avoids it',
   asked: ['who is vegetarian?', 'who cannot have milk?'],
   takes: { what: optional(restOfText('what')) },
   answer: ({ what }, house) => {

@@ -45,6 +45,7 @@ const stateLine = (house: House, pouch: Pouch): string => {
 
 export const whatOf = question({
   name: 'whatof',
+  about: 'what happened to it',
   asked: ['what happened to B3-2?', 'did we eat B1-3?', 'who sealed B3?', 'when was B1 loaded?'],
   takes: {
     who: flag('who'),
@@ -110,6 +111,7 @@ export const whatOf = question({
 
 export const howHeavy = question({
   name: 'howheavy',
+  about: 'how heavy it is',
   asked: ['how heavy is B3-4?', 'how much does B5 weigh?'],
   takes: aboutParts,
   answer: (asked, house) => {
@@ -125,6 +127,10 @@ export const howHeavy = question({
       if (stock.length > 0)
         return `${asked.meal}: ${[...new Set(stock.map((pouch) => g(pouch.dryG)))].join(', ')} dry a pouch; ${g(stock.reduce((sum, pouch) => sum + pouch.dryG, 0))} in ${sayCount(stock.length, 'pouch', 'pouches')}.`;
     }
+    if (asked.batch === undefined && asked.meal === undefined) {
+      const stock = house.pouches.inStock();
+      return `${g(stock.reduce((sum, pouch) => sum + pouch.dryG, 0))} of dry food in ${sayCount(stock.length, 'pouch', 'pouches')}. The pouches themselves are not in it.`;
+    }
     const batch = loadedBatch(house, batchAbout(house, asked));
     const facts = factsOfBatch(house, batch);
     return facts.dryG === null
@@ -135,6 +141,7 @@ export const howHeavy = question({
 
 export const isDry = question({
   name: 'isdry',
+  about: 'how dry it is',
   asked: ['is B6 dry?', 'can I seal B5?', 'when will it be ready?'],
   takes: aboutParts,
   answer: (asked, house) => {
@@ -195,6 +202,7 @@ export const isDry = question({
 
 export const absorber = question({
   name: 'absorber',
+  about: 'which absorber',
   asked: ['which absorber does B5-1 have?', 'what absorber for 60 g?'],
   takes: { g: optional(massG('a weight')), ...aboutParts },
   answer: ({ g, ...asked }, house) => {

@@ -5,6 +5,8 @@ import type { House } from '#house/house.ts';
 /** What a question about the records shows of itself; it has no slash of its own. */
 interface Question<T extends Takes> {
   readonly name: string;
+  /** What it tells, for a button: 'how heavy it is'. */
+  readonly about: string;
   /** What somebody would type. */
   readonly asked: readonly [string, ...string[]];
   readonly takes: T;
@@ -13,11 +15,11 @@ interface Question<T extends Takes> {
 }
 
 /** Defines a question: a request that people ask in a sentence and that only looks. */
-export function question<T extends Takes>({ name, asked, takes, answer }: Question<T>): Command {
+export function question<T extends Takes>({ name, about, asked, takes, answer }: Question<T>): Command {
   return command<T, Said>({
     name,
     usage: asked[0],
-    summary: `answers "${asked[0]}"`,
+    summary: about,
     examples: asked,
     takes,
     run: (found, house) => {

@@ -20,6 +20,7 @@ const servingsIn = (house: House, pouches: readonly { batch: number; dryG: numbe
 
 export const howMany = question({
   name: 'howmany',
+  about: 'how many are left',
   asked: ['how many curries are left?', 'what do we have?'],
   takes: { what: optional(restOfText('a meal')) },
   answer: ({ what }, house) => {
@@ -61,6 +62,7 @@ export const howMany = question({
 
 export const keeps = question({
   name: 'keeps',
+  about: 'how long it keeps',
   asked: [
     'how long does the chili keep?',
     'why does B2-1 keep no longer?',

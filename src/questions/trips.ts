@@ -66,6 +66,7 @@ function slotLine(
 
 export const dinner = question({
   name: 'dinner',
+  about: 'what is planned to eat',
   asked: ["what's for dinner on Saturday?", 'who eats what on Sunday?'],
   takes: { place, meal, day },
   answer: ({ place: named, meal: wanted, day: onDay }, house) => {
@@ -91,6 +92,7 @@ export const dinner = question({
 
 export const packed = question({
   name: 'packedyet',
+  about: 'what is packed',
   asked: ['is everything packed?', 'what is still to pack?'],
   takes: { place },
   answer: ({ place: named }, house) => {
@@ -120,6 +122,7 @@ const served = (held: readonly HeldWithPouch[], trip: Trip) =>
 
 export const packWeight = question({
   name: 'packweight',
+  about: 'how heavy the pack is',
   asked: ['how heavy is the pack?'],
   takes: { place },
   answer: ({ place: named }, house) => {
@@ -135,6 +138,7 @@ export const packWeight = question({
 
 export const fuelNeed = question({
   name: 'fuelneed',
+  about: 'how much gas',
   asked: ['how much gas do we need?'],
   takes: { place },
   answer: ({ place: named }, house) => {
@@ -147,6 +151,7 @@ export const fuelNeed = question({
 
 export const tripWater = question({
   name: 'tripwater',
+  about: 'how much water on the trip',
   asked: ['how much water do we boil on the trip?'],
   takes: { place },
   answer: ({ place: named }, house) => {
@@ -169,6 +174,7 @@ function aheadWords(house: House, onDay: string): string {
 
 export const tripOf = question({
   name: 'tripof',
+  about: 'the trip',
   asked: ['who comes to Heron Lake?', 'when is Heron Lake?'],
   takes: { place },
   answer: ({ place: named }, house) => {

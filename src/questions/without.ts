@@ -14,6 +14,7 @@ const longestRequest = 1500;
 
 export const without = question({
   name: 'without',
+  about: 'made without',
   asked: ['could we make the soup without celery?'],
   takes: { ...aboutParts, food: restOfText('a food') },
   answer: ({ food: typed, ...asked }, house) => {

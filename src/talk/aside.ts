@@ -31,13 +31,14 @@ const asking = new Set(
   leave into rest sun heat lose fill empty busy full backup today morning
   limit run set
   vacuum air bag share
-  n an feel warm look
+  n an feel warm look st nd rd th
   mountain lake hut summit trail shop kitchen mine yours ours weather rain snow cold warm`
     .trim()
     .split(/\s+/),
 );
 
-const isAccounted = (word: string): boolean =>
+/** Whether people ask and tell by it of anything at all. */
+export const isAccounted = (word: string): boolean =>
   harmless.has(word) ||
   isFiller(word) ||
   openers.has(word) ||
@@ -47,6 +48,23 @@ const isAccounted = (word: string): boolean =>
   articles.has(word) ||
   asking.has(word) ||
   asking.has(lemma(word));
+
+const unaccounted = new WeakMap<Look, string[]>();
+
+/** Words of a message that are no name of the household's, no figure, and none by which people ask; as typed. */
+export function unaccountedIn(look: Look): string[] {
+  const known = unaccounted.get(look);
+  if (known) return known;
+  const { all, meals, people, trips, lemmas } = look.said;
+  const spoken = new Set([...meals, ...people, ...trips].flatMap(({ at }) => at));
+  const found = all.flatMap((token, i) =>
+    token.is === 'word' && !spoken.has(i) && !isAccounted(token.plain) && !asking.has(lemmas[i]!)
+      ? [token.typed]
+      : [],
+  );
+  unaccounted.set(look, found);
+  return found;
+}
 
 /** Words that turn a question round, and that these answers take as meant. */
 const ownWords: Readonly<Record<string, string>> = {

@@ -12,6 +12,7 @@ export const ask = (means: string, words: string, score: number): Meaning => ({
   score,
   left: [],
   holds: null,
+  looks: true,
 });
 
 /** What a question is about, as the questions take it: codes, a batch, a meal. */

@@ -14,6 +14,9 @@ export const howMany: Reader = (look) => {
   if (!counts || look.says(/ how many (?:cups|ml|mugs|people|days|hours|calories|kcal|loads|trays|grams) /))
     return undefined;
   if (look.says(/ have to /)) return undefined;
+  // 'The shelf in the cellar is 14 degrees' tells; 'how many breakfasts at the lake' asks about the trip.
+  const isTold = !isAsking(look) && look.said.all.some(({ is }) => is === 'quantity' || is === 'number');
+  if (isTold || (look.said.trips.length > 0 && about(look) === '')) return undefined;
   if (look.has('absorber', 'setting', 'altitude') || (look.has('pack') && !look.has('stock')))
     return undefined;
   const diet = isAsking(look) || look.has('show', 'list') ? dietWords(look) : '';
@@ -55,7 +58,10 @@ export const howHeavy: Reader = (look) => {
     return ask('packweight', look.trip() ?? '', 4);
   if (look.says(/ when (?:dry|done|ready) | expected | should | supposed /) && look.said.batches.length > 0)
     return ask('isdry', about(look), 4);
-  return about(look) === '' ? undefined : ask('howheavy', about(look), 4.5);
+  if (about(look) !== '') return ask('howheavy', about(look), 4.5);
+  return look.says(/ (?:everything|all|total|together|altogether|stock|cupboard|pantry|cellar|shelf) /)
+    ? ask('howheavy', '', 4.5)
+    : undefined;
 };
 
 /** 'Is B6 dry', 'when will it be ready'. */

@@ -30,7 +30,7 @@ export const tripAsks: Reader = (look) => {
     look.says(/ (?:wish|wishes|wished|want|wants|wanted|ask(?:ed)? for) /) &&
     look.says(/ (?:who|what|which|did|does|list|any) /)
   )
-    return ask('want', '', 3.5);
+    return ask('want', '', 4.2);
   if (
     (day !== '' || slot !== '' || trip !== '' || look.says(/ who eats what /)) &&
     isFood &&
@@ -50,7 +50,8 @@ export const tripAsks: Reader = (look) => {
   return undefined;
 };
 
-function dayText(look: Look): string {
+/** The day that is spoken of, as typed. */
+export function dayText(look: Look): string {
   const found =
     /\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|tonights?|tomorrow|mon|tue|wed|thu|fri|sat|sun|\d{1,2}(?:st|nd|rd|th)?\s+(?:of\s+)?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}*|first (?:day|evening|night)|last (?:day|evening|night))\b/iu.exec(
       look.said.text,

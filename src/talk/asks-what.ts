@@ -10,7 +10,11 @@ export const history: Reader = (look) => {
   if (!isAsking(look) || what === '') return undefined;
   if (look.says(/ (?:may|can|could|allowed|should|safe|ok|okay) /)) return undefined;
   const who = look.says(/ (?:who|whose|by whom) /);
-  const when = look.says(/ (?:when|what day|how long ago|which day|what date) /);
+  // 'What did it weigh when it went in' asks for no time.
+  const when = look.says(
+    /^ (?:\p{L}+ ){0,2}when | (?:what day|how long ago|which day|what date|since when|and when) /u,
+  );
+  if (look.says(/ (?:will|won t) /)) return undefined;
   const happened = look.says(
     / (?:happen\w*|where|became|become|still|did|was|were|has|have|had|gone|got|is .*(?:eaten|used|gone|thrown|binned|open)) ?/,
   );

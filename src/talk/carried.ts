@@ -12,6 +12,10 @@ export const packing: Reader = (look) => {
   const what = codes !== '' ? codes : everything ? 'all' : '';
   const trip = look.trip();
   const isList = look.says(/ (?:pack(?:ing)? ?list|list|sheet|paper|print)/);
+  // 'We pack in 15 x 25 cm bags' speaks of bags.
+  const isOfBags =
+    look.said.all.some(({ is }) => is === 'quantity') || look.says(/ (?:vacuum|bags?|sachets?) /);
+  if (what === '' && !isList && trip === undefined && isOfBags) return undefined;
   if (what === '' || isList)
     return {
       means: 'pack',

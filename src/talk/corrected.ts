@@ -1,5 +1,6 @@
 import { type Reader, idea, turnedRound } from './hold.ts';
-import type { Look, Meaning } from './look.ts';
+import { type Look, type Meaning, quoted } from './look.ts';
+import { pastDayText } from './topic.ts';
 
 const backWords =
   / (?:(?:take|took|taking|go) (?:that|it|this|the last(?: \w+)?|them|those|these)? ?back|undo|undone|scrap that|revert|never mind that|(?:that|this|it|weighing|sealing|loading|rating|load|weight|b\d+(?: \d+)?)(?: \w+){0,3} was (?:all |just )?(?:wrong|a mistake|my mistake|an error)|(?:delete|cancel|forget|remove|drop) (?:that|it|(?:the|my|our) last(?: \w+)?)|my mistake|didn t mean (?:that|it|to)|wrong button|(?:it was|that was|i was) (?:just |only )?(?:a question|asking)|i (?:just |only )(?:asked|wanted to ask)) /;
@@ -48,6 +49,10 @@ export const takingBack: Reader = (look) => {
   const thing = thingOf(look);
   const count = / last (two|couple|three|few|four|five|\d+) /.exec(look.folded)?.[1];
   const deed = thing === '' && count !== undefined ? '' : deedOf(look);
+  const whole = look.has('everything', 'all') && thing === '' ? pastDayText(look) : '';
+  const whose = look.said.people.find(({ names: [name] }) => name !== look.names.me)?.names[0];
+  if (whole !== '') return told('undo', `everything ${whole}`, 6, look.said.mood.asks ? itAsks : null);
+  if (whose !== undefined && thing === '' && deed === '') return told('undo', quoted(whose), 6, null);
   const words = thing !== '' ? `${thing} ${deed}` : count ? `last ${small[count] ?? count}` : deed;
   const isOnly = thing !== '' && look.says(/ (?:was|were) (?:a mistake|wrong|an error) /) && deed === '';
   return told('undo', isOnly ? thing : words, thing === '' ? 5 : 6.5, look.said.mood.asks ? itAsks : null);

@@ -4,7 +4,11 @@ import { type Reader, holdOf, idea, people, scoreOf } from './hold.ts';
 /** 'Sealed six pouches of 60 g from B5': how many of what weight, and of which batch. */
 export const sealing: Reader = (look) => {
   const { all, batches } = look.said;
-  const verbs = look.at(...idea('seal'));
+  const isFilled = look.has('pouch', 'bag', 'jar', 'portion');
+  const verbs = look.at(
+    ...idea('seal'),
+    ...(isFilled ? ['pack', 'fill', 'put', 'divide', 'split', 'portion', 'make'] : []),
+  );
   const groups: string[] = [];
   const used: number[] = [];
   all.forEach((token, i) => {
@@ -32,10 +36,15 @@ export const sealing: Reader = (look) => {
   // '6 x 60': where pouches are sealed, grams alone make sense.
   const bare =
     groups.length === 0
-      ? /\b(\d{1,2})\s*[x×]\s*(\d{2,4})\b(?!\s*(?:cm|mm|x|×|in))/iu.exec(look.said.text)
+      ? (/\b(\d{1,2})\s*[x×]\s*(\d{2,4})\b(?!\s*(?:cm|mm|x|×|in))/iu.exec(look.said.text) ??
+        /\b(\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|twelve)\s+(?:pouches|bags|portions)\s+(?:of|with|at)\s+(\d{2,4})\b(?!\s*(?:cm|mm|x|×|in))/iu.exec(
+          look.said.text,
+        ))
       : null;
   if (bare && verbs.length > 0) {
-    groups.push(`${bare[1]!} x ${bare[2]!} g`);
+    groups.push(
+      `${look.said.all.find(({ from }) => from === bare.index)?.plain ?? bare[1]!} x ${bare[2]!} g`,
+    );
     all.forEach((token, i) => {
       if (token.from >= bare.index && token.to <= bare.index + bare[0].length) used.push(i);
     });
@@ -146,7 +155,8 @@ export const loading: Reader = (look) => {
   const meal = look.mealTyped();
   const { words, at, trays } = weightsOf(look);
   if (meal === undefined || words.length === 0 || look.said.batches.length > 0) return undefined;
-  const starts = look.at('start', 'put', 'fill', 'begin', 'run', 'switch');
+  const goesIn = look.says(/ (?:went|goes|gone|go|is|are) in(?:to)? /) ? look.at('go') : [];
+  const starts = [...look.at('start', 'put', 'fill', 'begin', 'run', 'switch'), ...goesIn];
   if (ideasAt.length === 0 && words.length < 2) return undefined;
   // 'Tray 3 of the mac is down to 209', 'mac: 205 203': a meal that dries is weighed, unless it is said to be loaded.
   const isDrying = look.names.batchesOf(look.said.meals[0]!.names[0], true).length > 0;
@@ -194,7 +204,8 @@ export const correcting: Reader = (look) => {
     );
   if (!m || look.said.mood.asks || look.has('empty', 'tare')) return undefined;
   const [, tray, verb, rightG, wrongG] = m;
-  if (wrongG === undefined && !/^(?:was|should)/iu.test(verb!)) return undefined;
+  const isTurned = /^\s*(?:no|nope|wrong|correction|sorry|oops|wait|actually)\b/iu.test(look.said.text);
+  if (wrongG === undefined && !/^(?:was|should)/iu.test(verb!) && !isTurned) return undefined;
   const [batch] = look.said.batches;
   const [from, to] = [m.index, m.index + m[0].length];
   // '8 oz' is not 8 g.

@@ -56,6 +56,7 @@ export const eating: Reader = (look) => {
       ...had,
       ...people(look),
       ...orderWords(look),
+      ...look.circumstances(),
       ...(meal ? [meal.at] : []),
     ]),
     holds: holdOf(look) ?? ((isHaving || willHave) && verbs.length === 0 ? '"have" is not over yet' : null),
@@ -97,18 +98,22 @@ export const takenAway: Reader = (look) => {
   );
   const isMeal =
     look.slotMeal() !== undefined &&
-    look.says(/ (?:for|was|were|is|are|as) (?:\w+ )?(?:breakfast|lunch|dinner|supper|snack|tonight) /);
+    look.says(
+      / (?:for|was|were|is|are|as) (?:\w+ )?(?:breakfast|lunch|dinner|supper|snack|tonight) | (?:breakfast|lunch|dinner|supper|snack) (?:\w+ ){0,2}(?:was|were) /,
+    );
   if (
     (verbs.length === 0 && !isMeal) ||
     look.has(...idea('eat'), ...idea('throw'), ...idea('pack'), 'out', 'want', 'rate', 'salty', 'water') ||
-    look.said.codes.length === 0 ||
     look.said.mood.asks ||
     look.says(/ back /)
   )
     return undefined;
+  const thing = things(look);
+  // A meal alone may be spoken of in many ways; how many pouches of it are gone is told.
+  if (!thing || (!thing.byCode && !/^"?(?:\d|all )/.test(thing.words))) return undefined;
   return {
     means: 'use',
-    words: look.codes(),
+    words: thing.words,
     score: 3.5,
     left: [],
     holds: holdOf(look) ?? 'nobody said that it is eaten',

@@ -1,29 +1,63 @@
 import type { Reader } from './hold.ts';
 import type { Meaning } from './look.ts';
 
-/** 'We are four: me, Tom, Lea 9 and Ida 6', 'the family is Ana, Ben and Kit (7)': several people in one message. */
+const counted = '(?:\\s+(?:\\d+|two|three|four|five|six|seven|eight)(?:\\s+(?:of us|people|eaters))?)?';
+/** Words before a list of people who eat here. */
+const opensList = new RegExp(
+  `^(?:(?:there )?(?:we are|we['’]re|us|there are|(?:the|our) (?:family|household|crew|lot)(?: is| are)?|in the family are|eating here are|eaters(?: are)?|who eats(?: here)?|people(?: are)?)${counted}(?: eating(?: here)?)?)\\s*[:,–-]?\\s+(.+)$`,
+  'isu',
+);
+
+/** How somebody stands to whoever writes, before their name: it says who is meant, and of a child that it is one. */
+const kin =
+  /^(?:and\s+)?(?:(?:our|my|the|her|his|a)\s+)?(?:(?:\d+|two|three|four|both|little|big|older|younger|oldest|youngest)\s+)*(?:(son|daughter|kid|kids|child|children|baby|toddler|twins|girls?|boys?)|wife|husband|partner|mum|mom|mother|dad|father|grandma|grandpa|granny|gran|grandmother|grandfather|nan|aunt|uncle|cousin|friend|sister|brother)\s+/iu;
+const name = "\\p{Lu}[\\p{L}'’-]*(?:\\s+\\p{Lu}[\\p{L}'’-]*)?";
+const person = new RegExp(
+  `^(${name})(?:\\s*\\(?\\s*(?:who is |is |age |aged )?(\\d{1,2})(?:\\s*(?:years?(?: old)?|y\\/?o|yrs?))?\\s*\\)?)?(?:\\s+\\(?((?:no|not|never|allergic|vegan|vegetarian|child|portion|cannot|can['’]t|is|has)\\b[^)]*)\\)?)?$`,
+  'u',
+);
+
+/** Somebody of the list as /eater takes it; undefined where a piece is no person. */
+function told(piece: string, isChild: boolean): string | undefined {
+  if (/^(?:me|myself|i)$/iu.test(piece)) return 'me';
+  const m = person.exec(piece);
+  if (!m) return undefined;
+  const years = m[2] === undefined ? '' : ` ${m[2]} years`;
+  const child = isChild && m[2] === undefined ? ' child' : '';
+  return `${m[1]}${child}${years}${m[3] === undefined ? '' : ` ${m[3]}`}`;
+}
+
+/** 'We are four: me, Tom, Lea 9 and Ida 6. Lea can't have nuts': several people in one message, and what is kept from them. */
 export const family: Reader = (look) => {
   if (look.said.mood.asks || look.said.codes.length + look.said.trips.length > 0) return undefined;
-  const list =
-    /^(?:hi[\s,!]+)?(?:we are|we['’]re|the family is|our family is|in the family are|eating here are|there are|eaters are|our family:|the family:|family:|us:)(?:\s+(?:\d+|two|three|four|five|six|seven|eight)(?: of us| people| eaters)?)?\s*[:,–-]?\s+(.+)$/isu.exec(
-      look.bare,
-    )?.[1];
+  const [first, ...further] = look.bare
+    .split(/[.!;\n]+\s*(?=\S)/u)
+    .map((one) => one.replace(/[.!\s]+$/u, ''));
+  const list = opensList.exec(first ?? '')?.[1];
   if (list === undefined) return undefined;
-  const pieces = list
-    .split(/\s*[,;]\s*(?:and\s+)?|\s+and\s+/iu)
-    .map((piece) => piece.replace(/[.!]+$/u, '').trim())
-    .filter((piece) => piece !== '');
-  const told = pieces.map((piece): Meaning | undefined => {
-    const isMe = /^(?:me|myself|i)$/iu.test(piece);
-    const m =
-      /^(?:(?:our|my)\s+(?:son|daughter|kid|child|baby|wife|husband|partner)\s+)?(\p{Lu}[\p{L}'’-]*(?:\s+\p{Lu}[\p{L}'’-]*)?)(?:\s*\(?\s*(?:who is |age |aged )?(\d{1,2})(?:\s*(?:years?(?: old)?|y\/?o))?\s*\)?)?(?:\s+((?:no|not|never|allergic|vegan|vegetarian|child|portion)\b.*))?$/u.exec(
-        piece,
-      );
-    if (!isMe && !m) return undefined;
-    const age = m?.[2] === undefined ? '' : ` ${m[2]} years`;
-    const words = isMe ? 'me' : `${m![1]}${age}${m![3] === undefined ? '' : ` ${m![3]}`}`;
-    return { means: 'eater', words, score: 5, left: [], holds: null };
-  });
-  if (told.length < 2 || told.some((one) => one === undefined)) return undefined;
-  return (told as Meaning[]).reduceRight((rest, one) => ({ ...one, also: rest }));
+  const people: string[] = [];
+  let ofChildren = false;
+  for (const piece of list
+    .split(/\s*,\s*(?:and\s+)?|\s+(?:and|&|plus)\s+/iu)
+    .map((one) => one.trim())
+    .filter(Boolean)) {
+    const stands = kin.exec(piece);
+    // 'The kids Ben and Noa': both are.
+    if (stands) ofChildren = stands[1] !== undefined;
+    const words = told(piece.replace(kin, ''), stands ? stands[1] !== undefined : ofChildren);
+    if (words === undefined) return undefined;
+    people.push(words);
+  }
+  if (people.length < 2) return undefined;
+  for (const sentence of further) {
+    const at = people.findIndex((one) =>
+      sentence.toLowerCase().startsWith(`${one.split(' ')[0]!.toLowerCase()} `),
+    );
+    // A sentence that is about none of them is not dropped.
+    if (at < 0) return undefined;
+    people[at] += `, ${sentence.slice(people[at]!.split(' ')[0]!.length).trim()}`;
+  }
+  return people
+    .map((words): Meaning => ({ means: 'eater', words, score: 5, left: [], holds: null }))
+    .reduceRight((rest, one) => ({ ...one, also: rest }));
 };

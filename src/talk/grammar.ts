@@ -54,9 +54,18 @@ const negations = set(
 );
 export const isNegation = (word: string): boolean => negations.has(word) || /n['’]t$/.test(word);
 
+/** Adverbs that say how little or how surely a thing is so: they leave it open, or make it a part. */
+const weighty = set(
+  `partly nearly mostly hardly barely scarcely possibly probably supposedly apparently allegedly only family early daily weekly supply reply apply jelly belly july italy fly`,
+);
+/** 'Quickly', 'happily', 'roughly': how a thing was done changes nothing of what is recorded. */
+export const isAdverb = (word: string): boolean =>
+  (word.length > 4 && word.endsWith('ly') && !weighty.has(word)) ||
+  /^(?:about|around|just|so|and|then)$/.test(word);
+
 /** Part of a thing, not the whole. */
 export const parts =
-  /\b(?:half(?! an? (?:hour|day))|a third|two thirds|a quarter|part of|parts of|some of|a bit of|most of|almost all|nearly all|not all|quarter of)\b/i;
+  /\b(?:almost(?! all)|nearly(?! all)|partly|mostly|hardly|barely|half(?! an? (?:hour|day))|a third|two thirds|a quarter|part of|parts of|some of|a bit of|most of|almost all|nearly all|not all|quarter of)\b/i;
 
 /** What is left out of a whole. */
 export const exceptions =
@@ -75,4 +84,4 @@ export const harmless = set(`
   new oops sorry please thanks thank cheers yay hooray lol haha wow too also as planned usual the a an and of for to from
   it its it's that these those my our your his her their i we you he she they im i'm ive i've we've weve id i'd me was
   were is are be been being have has had do did does so very really quite rather still only both each then than because
-  since while when which who what one ones more yes ok okay bags bag pouches pouch packet packets pouche bit little`);
+  since while when which who what one ones more yes ok okay we're you're they're he's she's that's there's meanwhile once bags bag pouches pouch packet packets pouche bit little`);

@@ -107,6 +107,14 @@ function figurePut(before: Said, now: Said, wrong: Said | undefined): Span | und
   return spanOf(before.all, [place.i], `${figure.typed}${unit}`);
 }
 
+/** 'Not peanuts, pistachios': the very words that were said before, exchanged. */
+function wordsPut(before: string, right: string, wrong: string): Span | undefined {
+  const from = before.toLowerCase().indexOf(wrong.toLowerCase().trim());
+  return from < 0 || wrong.trim() === ''
+    ? undefined
+    : { from, to: from + wrong.trim().length, into: right.trim() };
+}
+
 function dayPut(before: Said, now: Said): Span | undefined {
   const dayAt = ({ all }: Said) =>
     all.findIndex((token) => token.is === 'word' && weekdayNamed(token.plain) >= 0);
@@ -126,13 +134,15 @@ export function asMeant(typed: string, earlier: string, names: Names): string | 
   const [before, now] = [takeApart(earlier, names), takeApart(told.right, names)];
   const wrong = told.wrong === undefined ? undefined : takeApart(told.wrong, names);
   const batch = now.batches[0] && before.batches[0];
+  const literal = told.wrong === undefined ? undefined : wordsPut(before.text, told.right, told.wrong);
   const span =
     codesPut(before, now, wrong) ??
     (batch ? spanOf(before.all, [batch.at], `B${now.batches[0]!.batch}`) : undefined) ??
     namePut(before.people, now.people, wrong?.people ?? [], before.all) ??
     namePut(before.meals, now.meals, wrong?.meals ?? [], before.all) ??
     figurePut(before, now, wrong) ??
-    dayPut(before, now);
+    dayPut(before, now) ??
+    literal;
   if (!span) return undefined;
   const text = before.text.slice(0, span.from) + span.into + before.text.slice(span.to);
   return text === before.text ? undefined : text;

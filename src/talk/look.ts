@@ -1,8 +1,7 @@
-import { fold } from '#words/near.ts';
 import { type Names, pouchCodes } from '#words/parts.ts';
 import { Reading } from '#words/reading.ts';
 import { slotMealNamed } from '#words/trip-parts.ts';
-import { harmless, openers } from './grammar.ts';
+import { harmless, isAdverb, openers } from './grammar.ts';
 import { type Said, takeApart } from './pieces.ts';
 import { sayCode } from '#words/say.ts';
 
@@ -17,6 +16,8 @@ export interface Meaning {
   readonly left: readonly string[];
   /** Why it must not be carried out as it stands; null where nothing stands against it. */
   readonly holds: string | null;
+  /** It only looks: what it leaves aside is no loss to the records, and is said. */
+  readonly looks?: true;
   /** What was forgiven, to be shown: 'read "wegh" as weigh'. */
   readonly remark?: string;
   /** Something else that the same message says. */
@@ -36,12 +37,15 @@ export class Look {
   constructor(typed: string, names: Names, said: Said = takeApart(typed, names)) {
     this.said = said;
     this.names = names;
-    const { all, mood, text } = this.said;
+    const { all, mood, text, forms } = this.said;
     this.bare = text
       .slice(all[mood.start]?.from ?? 0)
       .replace(closing, '')
       .trim();
-    this.folded = ` ${fold(text.slice(all[mood.start]?.from ?? 0))} `;
+    this.folded = ` ${forms
+      .slice(mood.start)
+      .filter((form) => form !== '')
+      .join(' ')} `;
   }
 
   /** The same message where what may be a meal's name is meant as a food. */
@@ -139,9 +143,48 @@ export class Look {
     return out.trim();
   }
 
+  private adverbs(): number[] {
+    return this.said.all.flatMap((token, i) => (token.is === 'word' && isAdverb(token.plain) ? [i] : []));
+  }
+
+  /**
+   * Where, when, with whom and why a thing was done: 'on the balcony', 'with my sister', 'before the storm'. Each ends
+   * where a figure, a code, a meal or another saying begins.
+   */
+  circumstances(): number[] {
+    const { all, meals, mood, lemmas } = this.said;
+    const taken = new Set(meals.flatMap(({ at }) => at));
+    const found: number[] = [];
+    for (let i = 0; i < all.length; i++) {
+      const opens =
+        circumstanceOpeners.has(all[i]!.plain) || (all[i]!.plain === 'with' && this.isCompany(i + 1));
+      if (!opens) continue;
+      const inside: number[] = [];
+      for (let k = i + 1; k < all.length && inside.length < longestCircumstance; k++) {
+        const token = all[k]!;
+        const ends =
+          token.is !== 'word' || taken.has(k) || token.plain === mood.negated || deedWords.has(lemmas[k]!);
+        if (ends) break;
+        inside.push(k);
+      }
+      found.push(i, ...inside);
+      i += inside.length;
+    }
+    return found;
+  }
+
+  /** 'With my sister', 'with Lena', 'with the neighbours': company, no food beside. */
+  private isCompany(at: number): boolean {
+    const token = this.said.all[at];
+    return (
+      token?.is === 'word' &&
+      (companyOpeners.has(token.plain) || /^\p{Lu}/u.test(token.typed) || harmless.has(token.plain))
+    );
+  }
+
   /** What is left of the message when these tokens, all that binds a sentence, and harmless words are taken off. */
   leftBy(explained: Iterable<number>): string[] {
-    const gone = new Set(explained);
+    const gone = new Set([...explained, ...this.adverbs()]);
     const groups: number[][] = [];
     this.said.all.forEach((token, i) => {
       const isBound =
@@ -159,6 +202,21 @@ export class Look {
     );
   }
 }
+
+const circumstanceOpeners = new Set(
+  'on at in by near under over beside behind around during before after because while since inside outside along across through despite between among when until till as'.split(
+    ' ',
+  ),
+);
+const companyOpeners = new Set('my our the his her their a an some everyone everybody all'.split(' '));
+/** Verbs of another saying: a circumstance ends before them. */
+const deedWords = new Set(
+  'eat use throw discard bin toss chuck seal weigh load open leak smell puff swell spill lose find tear mould mold'.split(
+    ' ',
+  ),
+);
+/** Words of one circumstance. Chosen. */
+const longestCircumstance = 6;
 
 const closing =
   /(?:[\s,.!]|\p{Extended_Pictographic}|\u{fe0f}|\b(?:please|pls|thanks|thank you|thx|cheers)\b)+$/iu;

@@ -1,5 +1,6 @@
 import { type Token, tokens } from '#words/tokens.ts';
 import {
+  isAdverb,
   alwaysAsking,
   articles,
   auxiliaries,
@@ -55,6 +56,9 @@ export function moodOf(text: string, all: readonly Token[], isSomebody: (index: 
       sentenceStarts(all).some((at) => opensQuestion(all, at, isSomebody)) ||
       clauseStarts(all).some((at) => opensQuestion(all, at, isSomebody)) ||
       wantsToKnow.test(rest) ||
+      / how (?:much|many|long|heavy|old|salty|high|far|big|hot|soon|often|full) /.test(
+        ` ${rest.toLowerCase()} `,
+      ) ||
       /\bwhat (?:do|should|can|shall|now|to do)\b/iu.test(rest),
     doubt: doubtPhrases.exec(text)?.[0] ?? words.find((word) => doubts.has(word)) ?? null,
     future: words.some(isPast) ? null : future,
@@ -93,6 +97,8 @@ function startOf(all: readonly Token[], isSomebody: (index: number) => boolean):
     if (token.is === 'mark') continue;
     if (token.is === 'word' && openers.has(token.plain) && at < all.length - 1) continue;
     if (token.is === 'word' && isSomebody(at) && all[at + 1]?.plain === ',' && at < all.length - 2) continue;
+    // 'Roughly how much', 'and then what'.
+    if (isAdverb(token.plain) && questionWords.has(all[at + 1]?.plain ?? '')) continue;
     break;
   }
   return at;

@@ -5,6 +5,7 @@ import { codeIn, type Token, tokens } from '#words/tokens.ts';
 import { lemma } from './lemma.ts';
 import { articles, openers, pronouns, questionWords } from './grammar.ts';
 import { type Mood, moodOf } from './mood.ts';
+import { meantWords } from './word-classes.ts';
 
 /** One name of the household that a message speaks of; several where the words fit several. */
 interface Mentioned {
@@ -21,6 +22,8 @@ export interface Said {
   readonly all: readonly Token[];
   /** The form under which each token is looked up. */
   readonly lemmas: readonly string[];
+  /** The message folded word by word, each under the word that readers look for. */
+  readonly forms: readonly string[];
   readonly mood: Mood;
   readonly codes: readonly { readonly code: PouchCode; readonly at: number }[];
   readonly batches: readonly { readonly batch: number; readonly isMixed: boolean; readonly at: number }[];
@@ -37,6 +40,37 @@ const small: Readonly<Record<string, string>> = Object.fromEntries(
 const count = `\\d{1,5}|${Object.keys(small).join('|')}`;
 const asFigures = (word: string) => small[word.toLowerCase()] ?? word;
 
+const nths = 'first second third fourth fifth sixth seventh eighth ninth tenth'.split(' ');
+const trayNth = new RegExp(`\\b(?:the )?(${nths.join('|')}) tray\\b`, 'giu');
+
+const tens = 'ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' ');
+const decades = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
+const digit = 'one|two|three|four|five|six|seven|eight|nine';
+const spokenHundreds = new RegExp(
+  `\\b(${digit}) (?:(?:oh|o|zero) (${digit})|(${tens.join('|')})|(${decades.join('|')})(?:[ -](${digit}))?)\\b(?! (?:pouch|bag))`,
+  'giu',
+);
+
+/** 'Two oh five' and 'five ninety', as weights are read out; not where things are counted beside their weight. */
+function withSpokenWeights(text: string): string {
+  if (
+    !/\b(?:weigh\w*|tray|batch|load\w*|B\d+)\b/iu.test(text) ||
+    /\b(?:pouch|bag|seal|portion|of)/iu.test(text)
+  )
+    return text;
+  return text.replace(
+    spokenHundreds,
+    (_, h: string, unit?: string, teen?: string, decade?: string, more?: string) => {
+      const rest = unit
+        ? Number(asFigures(unit))
+        : teen
+          ? tens.indexOf(teen.toLowerCase()) + 10
+          : (decades.indexOf(decade!.toLowerCase()) + 2) * 10 + (more ? Number(asFigures(more)) : 0);
+      return String(Number(asFigures(h)) * 100 + rest);
+    },
+  );
+}
+
 /**
  * Codes as they are spoken or slipped: 'batch five', 'batch 5', 'pouch 2 of B4', 'b3 1' at the end.
  * @returns the text with such codes written as codes
@@ -49,6 +83,8 @@ function withCodes(text: string): string {
         (_, b: string, n: string) => `B${asFigures(b)}-${asFigures(n)}`,
       )
       .replace(/\btray(?=\d)/giu, 'tray ')
+      .replace(trayNth, (_, nth: string) => `tray ${nths.indexOf(nth.toLowerCase()) + 1}`)
+      .replace(new RegExp(`\\btray (${count})\\b`, 'giu'), (_, n: string) => `tray ${asFigures(n)}`)
       .replace(
         new RegExp(`\\b(?:batch|load) (?:no\\.? ?|number |#)?(${count})\\b(?! ?(?:g|kg|trays?|x)\\b)`, 'giu'),
         (_, n: string) => `B${asFigures(n)}`,
@@ -160,9 +196,12 @@ const selves = new Set(['i', 'me', 'myself', "i'm", 'im', "i've", 'ive', "i'd", 
 
 /** Takes a message apart. Nothing is decided, and nothing refused. */
 export function takeApart(typed: string, names: Names): Said {
-  const text = withCodes(typed);
+  const text = withSpokenWeights(withCodes(typed));
   const all = tokens(text);
-  const lemmas = all.map((token) => (token.is === 'word' ? lemma(token.plain) : token.plain));
+  const meant = meantWords(all);
+  const lemmas = all.map(
+    (token, i) => meant.get(i)?.lemma ?? (token.is === 'word' ? lemma(token.plain) : token.plain),
+  );
   const none = new Set<number>();
   const trips = mentionsOf(all, names.trips, none).filter(
     (one) => one.whole || one.at.length > 1 || (all.length < 8 && !isOfAnother(all, one)),
@@ -186,6 +225,7 @@ export function takeApart(typed: string, names: Names): Said {
     text,
     all,
     lemmas,
+    forms: all.map((token, i) => meant.get(i)?.form ?? fold(token.typed)),
     mood: moodOf(text, all, (i) => spoken.has(i) || all[i]?.is === 'pouch' || all[i]?.is === 'batch'),
     codes: all.flatMap((token, at) => (token.is === 'pouch' ? [{ code: codeIn(token), at }] : [])),
     batches: all.flatMap((token, at) =>

@@ -1,4 +1,5 @@
 import { fold } from '#words/near.ts';
+import { isAccounted } from './aside.ts';
 import { type Reader, holdOf } from './hold.ts';
 import { Look, type Meaning } from './look.ts';
 
@@ -30,19 +31,19 @@ const settings: readonly SettingCue[] = [
   },
   {
     name: 'tray weight',
-    cue: /^(?=.* trays? )(?!.* (?:dryer|drier|machine|holds?) )(?!.* have \d+ trays )/,
+    cue: /^(?=.* trays? )(?!.* (?:dryer|drier|machine|holds?|takes?) )(?!.* have \d+ trays )/,
     value: (look) =>
       behindWords(look, /\d+(?:[.,]\d+)?\s*(?:lbs?|pounds?)\s*\d+(?:[.,]\d+)?\s*(?:oz|ounces?)/iu) ??
       quantityText(look, 'mass'),
   },
   {
     name: 'dryer',
-    cue: / (?:dryer|drier|machine) | trays of | have \d+ trays /,
+    cue: / (?:dryer|drier|machine) | trays of | (?:\d+|two|three|four|five|six|seven|eight|nine|ten) trays? (?=.*\d+ ?(?:cm |mm |in |inch )?(?:x|by) ?\d)| have \d+ trays /,
     value: (look) => dryerText(look),
   },
   {
     name: 'pouch',
-    cue: / (?:bags?|pouch|pouches|pouch size) /,
+    cue: / (?:bags?|pouch|pouches|pouch size|mylar) /,
     value: (look) => pouchText(look),
   },
   {
@@ -65,7 +66,7 @@ const settings: readonly SettingCue[] = [
   { name: 'moisture', cue: / moisture /, value: (look) => behindWords(look, /\d+(?:[.,]\d+)?\s*%/u) },
   {
     name: 'altitude',
-    cue: / (?:live|moved? to|altitude|elevation|above sea level|our house|home) /,
+    cue: / (?:live|moved? to|altitude|elevation|(?:above|over) (?:the )?sea(?: level)?|sea level|asl|our house|house is|home|up here|our place|moved) | (?:m|metres|meters|ft|feet) up /,
     value: (look) => quantityText(look, 'length'),
   },
   {
@@ -90,12 +91,37 @@ function packsText(look: Look): string | undefined {
   return one && isOpened ? `${one[1]} ml${opened}` : undefined;
 }
 
+/** Figures that stand in one row: '100, 300 and 500 ml'; the row that is nearest to the word. */
 function sizesText(look: Look): string | undefined {
-  return look.said.all.some((t) => t.is === 'number' || (t.is === 'quantity' && t.unit.kind === 'volume'))
-    ? behindWords(look, /\d[\d\s,and&/+]*(?:\s*(?:ml|cc))?(?:[\s,]*(?:and|&|or|\/)?\s*\d+\s*(?:ml|cc)?)*/iu)
-        ?.replace(/cc/gi, 'ml')
-        .replace(/[/&]|\band\b|\bor\b/gi, ' ')
-    : undefined;
+  const { all } = look.said;
+  const isFigure = (i: number) => {
+    const token = all[i];
+    // '300s' are absorbers, no seconds.
+    return (
+      token?.is === 'number' ||
+      (token?.is === 'quantity' && (token.unit.kind === 'volume' || token.unitTyped === 's'))
+    );
+  };
+  const word = all.findIndex(({ plain }) => /^(?:absorbers?|oxygen)$/.test(plain));
+  const rows = all.reduce<number[][]>((found, _, i) => {
+    if (!isFigure(i)) return found;
+    const last = found.at(-1)?.at(-1);
+    const joins =
+      last !== undefined &&
+      all.slice(last + 1, i).every(({ plain }) => /^(?:,|and|or|&|\/|\+|ml|cc)$/.test(plain));
+    if (joins) found.at(-1)!.push(i);
+    else found.push([i]);
+    return found;
+  }, []);
+  const hasUnit = rows.filter((row) => row.some((i) => all[i]!.is === 'quantity'));
+  const away = (row: readonly number[]) => Math.min(...row.map((i) => Math.abs(i - word)));
+  const row = (hasUnit.length > 0 ? hasUnit : rows).toSorted((x, y) => away(x) - away(y))[0];
+  if (!row) return undefined;
+  const values = row.map((i) => {
+    const token = all[i]!;
+    return token.is === 'number' || token.is === 'quantity' ? token.value : 0;
+  });
+  return `${values.join(' ')} ml`;
 }
 
 const pouchMaterial = /\b(?:foil|mylar|alu(?:minium|minum)?|clear|transparent|plastic)\b/iu;
@@ -165,7 +191,9 @@ const oneSetting: Reader = (look) => {
     /^ (?:an? |each |one |please )?(?:empty )?(?:dryer|drier|bags?|pouch(?:es)?|trays?|absorbers?|storage|cellar|pantry|scale|cup|altitude|units?|zone|metric|imperial|grams|ounces) /;
   if (
     !opens.test(look.folded) &&
-    !look.says(/ (?:we|our|i|my|the|new|set|switch|change|use|house|is|are|to|have|has|live) /)
+    !look.says(
+      / (?:we|we re|our|i|my|the|new|set|switch|change|use|show|house|is|are|to|have|has|live|in|please) /,
+    )
   )
     return undefined;
   const told = settings.flatMap((one) => {
@@ -174,30 +202,31 @@ const oneSetting: Reader = (look) => {
   });
   // Units alone are a wish for other units; beside other figures they measure.
   const hasFigures = all.some((token) => token.is === 'number' || token.is === 'quantity');
-  const [first, second] = told.filter(({ name }) => name !== 'units' || !hasFigures);
-  if (first === undefined) return undefined;
-  const valueTokens = [first, ...(second ? [second] : [])].flatMap(({ value }) =>
+  const meant = told.filter(({ name }) => name !== 'units' || !hasFigures);
+  if (meant.length === 0) return undefined;
+  const valueTokens = meant.flatMap(({ value }) =>
     all.flatMap((token, i) => {
       const from = text.toLowerCase().indexOf(value.toLowerCase());
       const isIn = from >= 0 && token.from >= from && token.to <= from + value.length;
       const words = value.toLowerCase().split(/[\s,]+|(?<=\d)x(?=\d)/);
-      const isFigure = token.is === 'quantity' && words.includes(String(token.value));
+      const isFigure =
+        (token.is === 'quantity' || token.is === 'number') && words.includes(String(token.value));
       return isIn || isFigure || token.plain.split(/\s+/).every((word) => words.includes(word)) ? [i] : [];
     }),
   );
-  const explicit = look.has('set', 'house', 'setting', 'switch', 'change') || look.says(/ we live | our /);
+  const explicit =
+    look.has('set', 'house', 'setting', 'switch', 'change') || look.says(/ we live | our | from now on /);
+  const left = look.leftBy([...valueTokens, ...look.at(...settingWords)]);
   const meaning = {
     means: 'house',
     score: explicit || opens.test(look.folded) ? 4.3 : 2.5,
-    left: look.leftBy([...valueTokens, ...look.at(...settingWords)]),
+    // Words by which people speak of anything at all tell no other value.
+    left: left.filter((words) => words.split(/\s+/u).some((word) => !isAccounted(word.toLowerCase()))),
     holds: holdOf(look, { future: look.says(/ should be /) }),
   };
-  const words = ({ name, value }: { name: string; value: string }) => `${name} ${value}`;
-  return {
-    ...meaning,
-    words: words(first),
-    ...(second ? { also: { ...meaning, words: words(second) } } : {}),
-  };
+  return meant
+    .map(({ name, value }): Meaning => ({ ...meaning, words: `${name} ${value}` }))
+    .reduceRight((rest, one) => ({ ...one, also: rest }));
 };
 
 /** 'Remind me 90 days before stuff expires', 'no more weighing reminders'. */

@@ -6,6 +6,7 @@ export const shown = (means: string, words: string, score: number): Meaning => (
   score,
   left: [],
   holds: null,
+  looks: true,
 });
 
 /** A batch or pouches or a meal, as a request that shows something takes them. */

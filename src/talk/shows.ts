@@ -1,5 +1,6 @@
 import { type Reader, holdOf, idea } from './hold.ts';
 import type { Look } from './look.ts';
+import { pastDayText, whoAndWhen } from './topic.ts';
 import { peopleText, shown, thing, volumeOrMass } from './shown.ts';
 
 /** 'How much water for the oats', 'water B2-1 but we are at 2400 m', 'how long do I let the curry stand'. */
@@ -185,10 +186,10 @@ export const stock: Reader = (look) =>
 export const logs: Reader = (look) => {
   if (
     look.says(
-      / (?:show|see|the|your|our) (?:log|history|journal) | ^log | what (?:was|did (?:we|i|you|they)) (?:recorded?|do|done|change|changed|enter|note)(?: |$)| who (?:did|recorded|changed|entered) | what happened (?:today|yesterday|lately|last) | what s new | what (?:has )?changed | (?:last|latest|recent) (?:entries|entry|changes|records|things? recorded) /,
+      / (?:show|see|the|your|our) (?:log|history|journal) | ^log | what (?:was|did (?:we|i|you|they)) (?:recorded?|do|done|change|changed|enter|note)(?: |$)| who (?:did|recorded|changed|entered) | what (?:all )?(?:happened|was recorded|went on|did we do|was done) (?:on |since |today|yesterday|lately|last|this|the |over )| what s new | what (?:has )?changed | (?:last|latest|recent) (?:entries|entry|changes|records|things? recorded) /,
     )
   )
-    return shown('log', '', 3.5);
+    return shown('log', whoAndWhen(look), pastDayText(look) === '' ? 3.5 : 5);
   const few =
     / (?:last|latest|recent|newest) (\d+|two|three|four|five|ten|few) (?:entries|entry|changes|records|things) /.exec(
       look.folded,

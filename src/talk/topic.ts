@@ -1,3 +1,6 @@
+import { Refusal } from '#core/refusal.ts';
+import { Ambiguous, Reading } from '#words/reading.ts';
+import { pastDays } from '#words/when.ts';
 import { about } from './ask.ts';
 import { type Look, quoted } from './look.ts';
 
@@ -19,7 +22,7 @@ export const someTrip = (look: Look) =>
   look.trip() ?? (look.says(/ (?:trip|hike|tour|we (?:go|leave|going|leaving)) /) ? '' : undefined);
 export const noThing = (words: string) => (look: Look) => (about(look) === '' ? words : undefined);
 
-const nutrient = (look: Look) =>
+export const nutrientOf = (look: Look) =>
   look.says(/ (?:salt\w*|sodium) /)
     ? 'sodium'
     : look.says(/ (?:calor\w*|kcal|energy|filling) /)
@@ -31,7 +34,7 @@ const nutrient = (look: Look) =>
           : undefined;
 
 export function ranked(look: Look): string | undefined {
-  const what = nutrient(look);
+  const what = nutrientOf(look);
   if (what === undefined || about(look) !== '') return undefined;
   const least = look.says(/ (?:least|lowest|low|little|less|lightest|fewest) /) ? 'least ' : '';
   const who = look.said.people.find(({ names: [name] }) => name !== look.names.me)?.names[0];
@@ -52,9 +55,36 @@ export function beforeText(look: Look): string | undefined {
   return `${look.mealTyped() ?? ''} before ${/^20\d\d$/.test(found) ? `${found}-01` : found}`.trim();
 }
 
+const daysBehind = new WeakMap<Look, string>();
+
+/** The days behind that are spoken of, as typed: 'sunday', 'the 20th of April', 'since Friday', 'last week'. */
+export function pastDayText(look: Look): string {
+  const known = daysBehind.get(look);
+  if (known !== undefined) return known;
+  const { all, text } = look.said;
+  // 'This morning' is a part of today.
+  const isToday = look.says(/ this (?:morning|afternoon|evening) /);
+  const isYesterday = look.says(/ last (?:night|evening) /);
+  const found = isToday ? 'today' : isYesterday ? 'yesterday' : typedDays(look, new Reading(text, all));
+  daysBehind.set(look, found);
+  return found;
+}
+
+function typedDays(look: Look, reading: Reading): string {
+  const before = [...reading.left()];
+  try {
+    if (pastDays.read(reading, look.names) === undefined) return '';
+  } catch (error) {
+    if (error instanceof Refusal || error instanceof Ambiguous) return '';
+    throw error;
+  }
+  const left = new Set(reading.left());
+  const taken = before.filter((i) => !left.has(i) && !/^(?:on|of|from)$/.test(look.said.all[i]!.plain));
+  return look.said.text.slice(look.said.all[taken[0]!]!.from, look.said.all[taken.at(-1)!]!.to);
+}
+
 /** Whom and which day a look at the log is about. */
 export function whoAndWhen(look: Look): string {
   const who = look.said.people.find(({ names: [name] }) => name !== look.names.me)?.names[0];
-  const day = / (yesterday|today) /.exec(look.folded)?.[1];
-  return [who, day].filter(Boolean).join(' ');
+  return [who, pastDayText(look)].filter(Boolean).join(' ');
 }

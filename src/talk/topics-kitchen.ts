@@ -86,7 +86,9 @@ export const kitchenTopics: readonly Topic[] = [
           look.said.text,
         )?.[1];
       const isMaking =
-        look.has('make', 'cook', 'do', 'have', 'prepare') || look.says(/ (?:can|could|would) /);
+        look.said.mood.asks ||
+        look.has('make', 'cook', 'do', 'have', 'prepare') ||
+        look.says(/ (?:can|could|would) /);
       const meal = someMeal(look);
       return food !== undefined && isMaking && meal !== undefined && look.said.batches.length === 0
         ? `${meal} ${food}`

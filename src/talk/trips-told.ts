@@ -18,10 +18,10 @@ const everybody = /\b(?:all of us|everyone|everybody|the whole family|the family
 function placeIn(text: string): string | undefined {
   const titled = "\\p{Lu}[\\p{L}'’-]*(?:\\s+\\p{Lu}[\\p{L}'’-]*)*";
   const end =
-    '(?=\\s*(?:,|\\d|:|\\b(?:from|this|next|on|for|in|the weekend|tomorrow|over|mon|tue|wed|thu|fri|sat|sun)))';
+    '(?=\\s*(?:,|\\d|:|\\b(?:from|this|next|on|for|in|the (?:weekend|first|last|\\d)|first|last|tomorrow|over|mon|tue|wed|thu|fri|sat|sun|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)))';
   const patterns = [
     `["“]([^"”]{2,50})["”]`,
-    `^\\s*(?:(?:new|next|another|our)\\s+)?trip\\s*:\\s*([\\p{L}][\\p{L}'’ -]{1,40}?)${end}`,
+    `^\\s*(?:(?:new|next|another|our)\\s+)?trip\\s*(?::|to|\\b)\\s*(?!to\\b|to$)([\\p{L}][\\p{L}'’ -]{1,40}?)${end}`,
     `\\b(?:at|to|in|on|around|near|plan)\\s+(?:the\\s+)?(${titled})`,
     `^(?:(?:new|next)\\s+)?(?:trip\\s+(?:to\\s+)?)?(${titled})${end}`,
     `\\b(?:to|at)\\s+(?:the\\s+)?([\\p{L}'’-]+(?:\\s+[\\p{L}'’-]+)?)${end}`,

@@ -9,6 +9,7 @@ import * as corrected from './corrected.ts';
 import * as dried from './dried.ts';
 import * as dryerTold from './dryer-told.ts';
 import * as mixed from './mixed.ts';
+import { framed } from './frames.ts';
 import * as eaten from './eaten.ts';
 import * as family from './family.ts';
 import * as helps from './helps.ts';
@@ -101,14 +102,24 @@ function asRecipe(text: string, names: Names): Meaning[] {
   return found?.means === 'recipe' ? [{ ...found, words: told.withoutLead(text) }] : [];
 }
 
+/** What an answer leaves aside speaks against it: each piece as much, up to three. Chosen. */
+const worthAside = 0.35;
+/** How much less a look is worth for what it would leave aside. */
+function besideThePoint(look: Look, one: Meaning): number {
+  return one.looks !== true ? 0 : worthAside * Math.min(3, asideOf(look, one).length);
+}
+
 function readingsOf(look: Look): Meaning[] {
   const { asks } = look.said.mood;
-  return readers
-    .flatMap((read) => read(look) ?? [])
+  return [...readers.flatMap((read) => read(look) ?? []), ...framed(look)]
     .map((one) => ({
       ...one,
       // In a question a question is meant, where one accounts for it; words left over speak against a reading.
-      score: one.score - (asks && one.holds !== null ? heldByAsking : 0) - Math.min(1, 0.3 * one.left.length),
+      score:
+        one.score -
+        (asks && one.holds !== null ? heldByAsking : 0) -
+        Math.min(1, 0.3 * one.left.length) -
+        besideThePoint(look, one),
     }))
     .toSorted((a, b) => b.score - a.score);
 }

@@ -1,7 +1,7 @@
 import { DateTime } from 'luxon';
 import { Refusal } from '#core/refusal.ts';
 import { Ambiguous } from './ambiguous.ts';
-import { figures, type Mention, withMonth } from './mentions.ts';
+import { figures, type Mention, ordinalDay, weekendOfMonth, withMonth } from './mentions.ts';
 import type { Names } from './part.ts';
 import type { Reading } from './reading.ts';
 import type { Token } from './tokens.ts';
@@ -134,6 +134,8 @@ interface Found extends Mention {
 
 function mentionedAt(reading: Reading, index: number, names: Names, today: DateTime): Found[] {
   const token = reading.at(index);
+  const monthly = weekendOfMonth(reading, index);
+  if (monthly.length > 0) return monthly.map((one) => ({ ...one, kind: 'weekend' }));
   const calendar = [withMonth(reading, index), inIso(reading, index, names.zone), figures(reading, index)];
   const first = calendar.find(({ length }) => length > 0);
   if (first) return first.map((one) => ({ ...one, kind: 'calendar' }));
@@ -141,13 +143,28 @@ function mentionedAt(reading: Reading, index: number, names: Names, today: DateT
     return weekend(reading, index, today).map((one) => ({ ...one, kind: 'weekend' }));
   const ahead = counted(reading, index, today);
   if (ahead.length > 0) return ahead.map((one) => ({ ...one, kind: 'counted' }));
-  return weekdays(reading, index, today).map((one) => ({ ...one, kind: 'weekday' }));
+  const days = weekdays(reading, index, today);
+  if (days.length > 0) return days.map((one) => ({ ...one, kind: 'weekday' }));
+  return ordinal(reading, index).map((one) => ({ ...one, kind: 'calendar' }));
+}
+
+/** 'On the 13th': the first such day of a month on or after a given one. */
+function ordinal(reading: Reading, index: number): Mention[] {
+  const found = ordinalDay(reading, index);
+  if (!found) return [];
+  const from = reading.at(index - 1)?.plain === 'the' ? index - 1 : index;
+  const onOrAfter = (day: DateTime) =>
+    Array.from({ length: 4 }, (_, n) => day.startOf('month').plus({ months: n }))
+      .filter((month) => found.day <= (month.daysInMonth ?? 28))
+      .map((month) => month.set({ day: found.day }))
+      .find((one) => one >= day);
+  return [{ from, to: found.to, onOrAfter }];
 }
 
 /** A weekday beside a date names that date's day: it is taken with it, and has to agree. */
 function besideDates(reading: Reading, found: readonly Found[], today: DateTime): Found[] {
   const dates = found.filter(({ kind }) => kind === 'calendar');
-  if (dates.length === 0) return [...found];
+  if (dates.length === 0) return aroundWeekend(reading, found);
   const joined = dates.map((date) => {
     const own = found.find(
       ({ kind, from, to }) =>
@@ -177,6 +194,21 @@ function besideDates(reading: Reading, found: readonly Found[], today: DateTime)
   for (const one of found)
     if (one.kind === 'weekend' || isSaidAgain(one)) for (let i = one.from; i <= one.to; i++) reading.take(i);
   return joined;
+}
+
+/** 'First weekend of July, Friday dinner to Sunday': days of the week around that weekend, from Thursday to Tuesday. */
+function aroundWeekend(reading: Reading, found: readonly Found[]): Found[] {
+  const weekend = found.filter(({ kind }) => kind === 'weekend');
+  const days = found.filter(({ kind }) => kind === 'weekday');
+  if (weekend.length !== 2 || days.length === 0) return [...found];
+  for (const one of weekend) for (let i = one.from; i <= one.to; i++) reading.take(i);
+  return days.map((one) => ({
+    ...one,
+    onOrAfter: (day) => {
+      const saturday = weekend[0]!.onOrAfter(day);
+      return saturday && one.onOrAfter(saturday.minus({ days: 2 }));
+    },
+  }));
 }
 
 const isBridge = (reading: Reading, from: number, to: number): boolean => {

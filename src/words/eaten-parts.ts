@@ -1,7 +1,8 @@
 import { Refusal } from '#core/refusal.ts';
 import { type PouchCode, batchCode, pouchCodes } from './codes.ts';
 import { pouchesNamed } from './named.ts';
-import { optional, part, quantities } from './part.ts';
+import { type Names, optional, part, quantities } from './part.ts';
+import type { Reading } from './reading.ts';
 
 /** How much of it: g, or a share from 0 to 1. */
 export type Eaten = { readonly g: number } | { readonly share: number };
@@ -39,10 +40,21 @@ export const codesOrBatch = part<PouchCode[]>('a pouch code such as B4-2', (read
     : pouchesNamed.read(reading, names),
 );
 
+/** @throws Refusal 'mixed-alone' for 'M6': a mixture has no rest, only pouches */
+function oneBatch(reading: Reading, names: Names): number | undefined {
+  const mixed = reading.all.find((token) => token.is === 'batch' && token.isMixed);
+  if (mixed)
+    throw new Refusal(
+      'mixed-alone',
+      `"${mixed.typed}" names no single pouch: say which, such as ${mixed.typed.toUpperCase()}-1.`,
+    );
+  return batchCode.read(reading, names);
+}
+
 /** A batch's code where no pouch is named: 'B4 rest'. */
 export const batchAlone = optional(
   part<number>('a batch code such as B4', (reading, names) =>
-    reading.all.some(({ is }) => is === 'pouch') ? undefined : batchCode.read(reading, names),
+    reading.all.some(({ is }) => is === 'pouch') ? undefined : oneBatch(reading, names),
   ),
 );
 

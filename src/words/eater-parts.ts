@@ -1,7 +1,8 @@
 import { Refusal } from '#core/refusal.ts';
 import { Ambiguous } from './ambiguous.ts';
 import { freshName, takeKnownName, type Who } from './eater-name.ts';
-import { type Notes, takeNotes } from './eater-notes.ts';
+import { type Note, type Notes, takeNotes } from './eater-notes.ts';
+import { fold, stem } from './near.ts';
 import type { Larder, Thing } from './eater-things.ts';
 import { roleOf, type Rule } from './eater-words.ts';
 import { type Names, optional, type Part, part } from './part.ts';
@@ -34,7 +35,27 @@ function personParts(larder: Larder): (reading: Reading, names: Names) => Said {
   };
 }
 
-function readPerson(reading: Reading, names: Names, larder: Larder): Said {
+/** Foods and diets, and the household's own meals: a meal can be disliked as a whole. */
+const withMeals = (larder: Larder, { meals }: Names): Larder => {
+  const own = meals.map(fold).flatMap((name) => [name, ...name.split(' ').map(stem)]);
+  return {
+    ...larder,
+    knows: (words) => larder.knows(words) || own.includes(stem(words)) || own.includes(fold(words)),
+  };
+};
+
+/** A meal as a whole is no food that can be kept away: what is in it is. @throws Refusal 'meal-no-food' */
+function onlyDisliked(notes: readonly Note[], larder: Larder): void {
+  const meal = notes.find(({ rule, words }) => rule !== 'dislike' && rule !== 'lift' && !larder.knows(words));
+  if (meal)
+    throw new Refusal(
+      'meal-no-food',
+      `"${meal.words}" is a meal here, and what must never be served is told by its foods: no peanuts. A meal can be disliked: dislikes ${meal.words}. Nothing was recorded.`,
+    );
+}
+
+function readPerson(reading: Reading, names: Names, foods: Larder): Said {
+  const larder = withMeals(foods, names);
   const known = takeKnownName(reading, names);
   const first = known ? undefined : capitalFirst(reading);
   const notes = takeNotes(reading, larder, true, first === undefined ? 0 : first + 1);
@@ -46,6 +67,7 @@ function readPerson(reading: Reading, names: Names, larder: Larder): Said {
   const wrong = runs[0];
   if (wrong) throw unplaced(reading, wrong, known, { ...notes, who });
   if (loose[0]) throw asked(reading, loose[0], run);
+  onlyDisliked(notes.notes, foods);
   return { ...notes, who };
 }
 

@@ -28,14 +28,49 @@ function monthNamed(word: string): number {
   return full >= 0 ? full + 1 : months.indexOf(word === 'sept' ? 'sep' : word) + 1;
 }
 
+const ordinalWords =
+  'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth'.split(
+    ' ',
+  );
+
+/** 'Nineteenth', 'twenty-first', 'twenty first': a day as it is spoken. */
+function spokenDay(reading: Reading, index: number): { day: number; to: number } | undefined {
+  const token = reading.at(index);
+  if (token?.is === 'word') {
+    if (token.plain === 'thirtieth') return { day: 30, to: index };
+    const day = ordinalWords.indexOf(token.plain) + 1;
+    return day === 0 ? undefined : { day, to: index };
+  }
+  const behind = reading.at(index + 1)?.plain === '-' ? index + 2 : index + 1;
+  const unit = ordinalWords.indexOf(reading.at(behind)?.plain ?? '') + 1;
+  const isTens = token?.is === 'number' && token.spelled && (token.value === 20 || token.value === 30);
+  return isTens && unit >= 1 && unit <= 9 ? { day: token.value + unit, to: behind } : undefined;
+}
+
+/** 'The 13th', 'thirteenth': a day whose month is not said. */
+export function ordinalDay(reading: Reading, index: number): { day: number; to: number } | undefined {
+  const spoken = spokenDay(reading, index);
+  if (spoken && (spoken.day > 3 || reading.at(index - 1)?.plain === 'the')) return spoken;
+  const found = spoken ? undefined : dayOfMonth(reading, index);
+  return found && found.to > index ? found : undefined;
+}
+
 function dayOfMonth(reading: Reading, index: number): { day: number; to: number } | undefined {
   const token = reading.at(index);
+  const spoken = spokenDay(reading, index);
+  if (spoken && spoken.day <= 31) return spoken;
   if (token?.is !== 'number' || !/^\d{1,2}$/.test(token.typed.trim()) || token.value < 1 || token.value > 31)
     return undefined;
   const suffix = reading.at(index + 1);
   const to = suffix?.is === 'word' && ordinals.has(suffix.plain) ? index + 1 : index;
   return { day: token.value, to };
 }
+
+/** Whether a day was written as one: '21st', 'twenty-first'; '21' alone may count something else. */
+const isOrdinal = (reading: Reading, { to }: { to: number }): boolean => {
+  const last = reading.at(to);
+  return last?.is === 'word';
+};
 
 function yearAt(reading: Reading, index: number): { year: number; to: number } | undefined {
   const skip = reading.at(index)?.plain === ',' ? index + 1 : index;
@@ -63,23 +98,38 @@ function calendarDay(
   };
 }
 
+/** The second day of a row: behind 'to' or 'till', perhaps with 'the' before it. */
+function lastDay(reading: Reading, index: number): { day: number; to: number } | undefined {
+  if (!between.has(reading.at(index)?.plain ?? '')) return undefined;
+  const the = reading.at(index + 1)?.plain === 'the' ? 1 : 0;
+  return dayOfMonth(reading, index + 1 + the);
+}
+
 /** '12 June', '12-14 June', 'June 12-14', '12 June 2027': the mentions that start at an index. */
 export function withMonth(reading: Reading, index: number): Written[] {
   const typed = (a: number, b: number) => reading.text.slice(reading.all[a]!.from, reading.all[b]!.to);
   const first = dayOfMonth(reading, index);
   if (first) {
     let at = first.to + 1;
-    let second: { day: number; to: number } | undefined;
-    if (between.has(reading.at(at)?.plain ?? '')) {
-      second = dayOfMonth(reading, at + 1);
-      if (second) at = second.to + 1;
-    }
+    let second = lastDay(reading, at);
+    if (second) at = second.to + 1;
     if (reading.at(at)?.plain === 'of') at += 1;
     const monthToken = reading.at(at);
     const month = monthToken?.is === 'word' ? monthNamed(monthToken.plain) : 0;
     if (month === 0) return [];
     const year = yearAt(reading, at + 1);
-    const to = year?.to ?? at;
+    let to = year?.to ?? at;
+    // 'From the 19th of June till the 21st': the month is said once.
+    if (!second && !year) {
+      const ends = lastDay(reading, to + 1);
+      const isOwn =
+        ends &&
+        monthNamed(reading.at(ends.to + (reading.at(ends.to + 1)?.plain === 'of' ? 2 : 1))?.plain ?? '') > 0;
+      if (ends && !isOwn && isOrdinal(reading, ends)) {
+        second = ends;
+        to = ends.to;
+      }
+    }
     const words = typed(index, to);
     return [first.day, ...(second ? [second.day] : [])].map((day) => ({
       from: index,
@@ -92,11 +142,8 @@ export function withMonth(reading: Reading, index: number): Written[] {
   const day = month === 0 ? undefined : dayOfMonth(reading, index + 1);
   if (!day) return [];
   let to = day.to;
-  let second: { day: number; to: number } | undefined;
-  if (between.has(reading.at(to + 1)?.plain ?? '')) {
-    second = dayOfMonth(reading, to + 2);
-    if (second) to = second.to;
-  }
+  const second = lastDay(reading, to + 1);
+  if (second) to = second.to;
   const year = yearAt(reading, to + 1);
   to = year?.to ?? to;
   const words = typed(index, to);
@@ -105,6 +152,42 @@ export function withMonth(reading: Reading, index: number): Written[] {
     to,
     ...calendarDay(d, month, year?.year, words),
   }));
+}
+
+/** 'First weekend of July', 'the last weekend in June': its Saturday and Sunday. */
+export function weekendOfMonth(reading: Reading, index: number): Written[] {
+  const plain = (i: number) => reading.at(i)?.plain ?? '';
+  const nth = ['first', 'second', 'third', 'fourth'].indexOf(plain(index)) + 1;
+  const isLast = plain(index) === 'last';
+  if ((nth === 0 && !isLast) || plain(index + 1) !== 'weekend' || !/^(?:of|in)$/.test(plain(index + 2)))
+    return [];
+  const month = monthNamed(plain(index + 3));
+  if (month === 0) return [];
+  const year = yearAt(reading, index + 4);
+  const to = year?.to ?? index + 3;
+  const from = plain(index - 1) === 'the' ? index - 1 : index;
+  const saturdayIn = (y: number, zone: DateTime['zone']) => {
+    const first = DateTime.fromObject({ year: y, month, day: 1 }, { zone });
+    if (isLast) {
+      const last = first.endOf('month').startOf('day');
+      // The Sunday has to lie in that month, too.
+      const sunday = last.minus({ days: last.weekday % 7 });
+      return sunday.minus({ days: 1 });
+    }
+    return first.plus({ days: ((6 - first.weekday + 7) % 7) + 7 * (nth - 1) });
+  };
+  return [0, 1].map((more) => {
+    const near = (beside: DateTime, steps: readonly number[], fits: (day: DateTime) => boolean) =>
+      (year === undefined ? steps.map((n) => beside.year + n) : [year.year])
+        .map((y) => saturdayIn(y, beside.zone).plus({ days: more }))
+        .find((day) => year !== undefined || fits(day));
+    return {
+      from,
+      to,
+      onOrAfter: (earliest: DateTime) => near(earliest, [0, 1], (day) => day >= earliest),
+      onOrBefore: (latest: DateTime) => near(latest, [0, -1], (day) => day <= latest),
+    };
+  });
 }
 
 /** '12/6', '12/06/2026', '12.6.': which of the two is the month is asked unless only one way makes a date. */

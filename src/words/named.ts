@@ -3,6 +3,7 @@ import { Ambiguous } from './ambiguous.ts';
 import { batchCode, type PouchCode, pouchCodes } from './codes.ts';
 import { meal, type Names, part } from './part.ts';
 import type { Reading } from './reading.ts';
+import { fold, stem } from './near.ts';
 import { sayCode, sayCodes } from './say.ts';
 
 // Names in place of codes: 'the soup' where one batch or pouch of it can be meant; a choice where several can.
@@ -63,6 +64,17 @@ function onlyDrying(reading: Reading, names: Names): number | undefined {
   return only;
 }
 
+/** 'The chili B2-3': a meal's name beside a pouch of that meal says nothing new; another meal's stays to be asked about. */
+function takeMealsOf(reading: Reading, names: Names, codes: readonly PouchCode[]): void {
+  const left = [...reading.left()].filter((i) => reading.all[i]!.is === 'word');
+  if (left.length === 0) return;
+  const isOf = (code: PouchCode) => codes.some((one) => one.batch === code.batch && one.no === code.no);
+  const words = names.meals
+    .filter((name) => names.pouchesOf(name).some(isOf))
+    .flatMap((name) => fold(name).split(' ').map(stem));
+  for (const i of left) if (words.includes(stem(reading.all[i]!.plain))) reading.take(i);
+}
+
 const wholes = ['all', 'rest', 'everything', 'every'];
 
 /**
@@ -71,7 +83,10 @@ const wholes = ['all', 'rest', 'everything', 'every'];
  */
 export const pouchesNamed = part<PouchCode[]>('a pouch code such as B4-2', (reading, names) => {
   const coded = pouchCodes.read(reading, names);
-  if (coded) return coded;
+  if (coded) {
+    takeMealsOf(reading, names, coded);
+    return coded;
+  }
   const found = takenMeal(reading, names);
   if (!found) return undefined;
   const there = names.pouchesOf(found.name);

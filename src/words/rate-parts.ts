@@ -107,6 +107,28 @@ export const soakMoreMin = optional(
   }),
 );
 
+/** Words that say how much of it and when, and change nothing of what is learnt: 'a bit', 'next time'. */
+export const smallWords = optional(
+  part<true>('', (reading) => {
+    reading.takeWords(
+      'bit',
+      'little',
+      'way',
+      'really',
+      'very',
+      'slightly',
+      'quite',
+      'next',
+      'time',
+      'was',
+      'were',
+      'though',
+      'but',
+    );
+    return undefined;
+  }),
+);
+
 /** What was said of the salt. */
 export const salt = phrase<'too salty' | 'not salty enough'>(
   'too salty',

@@ -141,6 +141,12 @@ function longWord(smooth: string, at: number, length: number): number {
   return to - at;
 }
 
+/** '21st' is a day and no weight in stone, 'twenty second' no time. */
+const isOrdinal = (value: number, isSpelled: boolean, behind: string): boolean =>
+  isSpelled
+    ? value >= 20 && /^ second$/i.test(behind)
+    : value % 10 === 1 && value <= 31 && /^st$/i.test(behind);
+
 function valued(source: Source, at: number, rest: string): Token | undefined {
   const { smooth } = source;
   const isFigure = rest[0]! >= '0' && rest[0]! <= '9';
@@ -173,7 +179,7 @@ function valued(source: Source, at: number, rest: string): Token | undefined {
   const other = number.otherwise === undefined ? {} : { otherwise: number.otherwise };
   const tail = smooth.slice(number.to, number.to + 16);
   const unitText = unitWord.exec(tail);
-  if (unitText && !times.test(tail.trimStart())) {
+  if (unitText && !times.test(tail.trimStart()) && !isOrdinal(number.value, !figures, unitText[0])) {
     const unitTyped = unitText[2]!;
     const unit = unitNamed(unitTyped);
     if (unit) {

@@ -74,6 +74,36 @@ const shifts: Readonly<Record<string, readonly [start: number, end: number]>> = 
   earlier: [-1, -1],
 };
 
+/** Verbs that say which way a trip moves: 'push it back a week', 'bring it forward by two days'. */
+const ways: readonly (readonly [way: 'later' | 'earlier', words: readonly string[]])[] = [
+  ['later', ['push', 'pushed', 'back', 'postpone', 'postponed', 'delay', 'delayed', 'off', 'put']],
+  ['earlier', ['bring', 'brought', 'forward', 'forwards', 'up', 'advance', 'pull']],
+];
+
+/** Which way a verb moves the trip; its words are taken. */
+function wayOf(reading: Reading): 'later' | 'earlier' | undefined {
+  const sure = [
+    'push',
+    'pushed',
+    'back',
+    'postpone',
+    'postponed',
+    'delay',
+    'delayed',
+    'forward',
+    'forwards',
+    'advance',
+  ];
+  for (const [way, words] of ways) {
+    const at = [...reading.left()].filter((i) => words.includes(reading.all[i]!.plain));
+    if (!at.some((i) => sure.includes(reading.all[i]!.plain))) continue;
+    reading.take(...at);
+    reading.takeWords('by');
+    return way;
+  }
+  return undefined;
+}
+
 /** A length and nothing else, as in 'move it by a week', does not say which way. */
 function askWhichWay(reading: Reading, from: number, to: number): void {
   const isAlone = [...reading.left()].every(
@@ -97,10 +127,15 @@ export function daysChanged(reading: Reading, names: Names, known: Days): Days |
   let days: Days | undefined;
   for (const index of reading.left()) {
     const length = lengthAt(reading, index);
-    const shift = length && shifts[reading.at(length.to + 1)?.plain ?? ''];
-    if (length && !shift) askWhichWay(reading, index, length.to);
-    if (!shift) continue;
-    for (let i = index; i <= length.to + 1; i++) reading.take(i);
+    const behind = length && shifts[reading.at(length.to + 1)?.plain ?? ''];
+    if (!length) continue;
+    const way = behind ? undefined : wayOf(reading);
+    const shift = behind ?? (way && shifts[way]);
+    if (!shift) {
+      askWhichWay(reading, index, length.to);
+      continue;
+    }
+    for (let i = index; i <= length.to + (behind ? 1 : 0); i++) reading.take(i);
     days = {
       startsOn: day(known.startsOn)
         .plus({ days: shift[0] * length.days })

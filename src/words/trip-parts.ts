@@ -32,7 +32,12 @@ export interface MealsOfTrip {
   /** The first meal of the first day and the last of the last. */
   readonly first: SlotMeal;
   readonly last: SlotMeal;
+  /** What is named comes to the meals that are planned, or goes: 'add lunches', 'no breakfasts'. */
+  readonly change?: 'added' | 'gone';
 }
+
+const addWords = ['add', 'plus', 'also', 'extra'];
+const goneWords = ['no', 'without', 'drop', 'skip', 'remove', 'minus', 'not'];
 
 /**
  * Which meals: 'dinner breakfast', 'all meals', 'from dinner to breakfast'. Named in the order dinner, breakfast
@@ -43,6 +48,7 @@ export const mealsOfTrip = optional(
     let first: SlotMeal | undefined;
     let last: SlotMeal | undefined;
     const named: SlotMeal[] = [];
+    let change: MealsOfTrip['change'];
     for (let i = 0; i < reading.all.length; i++) {
       const token = reading.at(i);
       const meal = token?.is === 'word' ? slotMealNamed(token.plain) : undefined;
@@ -54,9 +60,23 @@ export const mealsOfTrip = optional(
       } else if (['to', 'until', 'till', 'through', '-'].includes(lead)) {
         last = meal;
         reading.take(i - 1);
-      } else if (!named.includes(meal)) named.push(meal);
+      } else {
+        if (!named.includes(meal)) named.push(meal);
+        const near = [i - 1, i - 2].find((k) =>
+          [...addWords, ...goneWords].includes(reading.at(k)?.plain ?? ''),
+        );
+        if (near !== undefined) {
+          change = addWords.includes(reading.all[near]!.plain) ? 'added' : 'gone';
+          reading.take(near);
+        } else if (/^(?:too|also)$/.test(reading.at(i + 1)?.plain ?? '')) {
+          change = 'added';
+          reading.take(i + 1);
+        }
+      }
       reading.take(i);
     }
+    if (named.length + Number(first !== undefined) + Number(last !== undefined) > 0)
+      reading.takeWords('only', 'just');
     const all = reading.keyword('meals');
     if (all !== undefined && reading.at(all - 1)?.plain === 'all') reading.take(all - 1);
     if (named.length === 0 && first === undefined && last === undefined && all === undefined)
@@ -71,6 +91,7 @@ export const mealsOfTrip = optional(
       each,
       first: first ?? (overnight ? named[0]! : each[0]!),
       last: last ?? (overnight ? named.at(-1)! : each.at(-1)!),
+      ...(change === undefined ? {} : { change }),
     };
   }),
 );
@@ -200,6 +221,18 @@ export function readCompany(reading: Reading, names: Names, startsOn: string, en
     ) {
       everybody = true;
       reading.take(i);
+      const count = reading.at(i + 1);
+      if (count?.is === 'number' && count.value === names.eaters.length) reading.take(i + 1);
+      continue;
+    }
+    if (token.is === 'number' && /^(?:people|persons|adults|eaters)$/.test(reading.at(i + 1)?.plain ?? '')) {
+      if (token.value !== names.eaters.length)
+        throw new Refusal(
+          'who-comes',
+          `I read ${token.typed} ${reading.at(i + 1)!.typed}, but not who: name them, such as "for ${names.eaters.slice(0, 2).join(' and ')}", or "for all".`,
+        );
+      everybody = true;
+      reading.take(i, i + 1);
       continue;
     }
     const isMe = ['me', 'myself'].includes(token.plain);

@@ -1,7 +1,7 @@
 import { DateTime } from 'luxon';
 import { Refusal } from '#core/refusal.ts';
 import { optional, part, quantities } from './parts.ts';
-import { calendarMentions, monthMention } from './mentions.ts';
+import { calendarMentions, monthMention, ordinalDay } from './mentions.ts';
 import type { Reading } from './reading.ts';
 import { sayMoment } from './say.ts';
 import { weekdayNamed } from './weekday.ts';
@@ -26,6 +26,66 @@ function dayNamed(reading: Reading, now: DateTime): DateTime | undefined {
   if (!written) return undefined;
   for (let i = written.from; i <= written.to; i++) reading.take(i);
   return written.onOrBefore(now);
+}
+
+/** Days that have been, from the first's beginning to the last's end. */
+export interface PastDays {
+  readonly fromMs: number;
+  readonly toMs: number;
+}
+
+const pastWeekend = (now: DateTime): DateTime => now.minus({ days: now.weekday === 7 ? 1 : now.weekday + 1 });
+
+/** 'Last week', 'this month', 'the weekend': the first and the last day; the words that say it, by their indexes. */
+function spanNamed(reading: Reading, now: DateTime): { from: DateTime; to: DateTime } | undefined {
+  for (const index of reading.left()) {
+    const unit = /^(week|month|weekend|year)$/.exec(reading.all[index]!.plain)?.[1];
+    if (unit === undefined) continue;
+    const lead = reading.at(index - 1)?.plain;
+    if (lead !== 'last' && lead !== 'this' && lead !== 'the' && lead !== 'past') continue;
+    reading.take(index, index - 1);
+    if (unit === 'weekend') {
+      const saturday = pastWeekend(now).startOf('day');
+      return { from: saturday, to: saturday.plus({ days: 1 }) };
+    }
+    const back = lead === 'last' ? 1 : 0;
+    const within = now.minus({ [`${unit}s`]: back });
+    return {
+      from: within.startOf(unit as 'week' | 'month' | 'year'),
+      to: back === 0 ? now : within.endOf(unit as 'week' | 'month' | 'year'),
+    };
+  }
+  return undefined;
+}
+
+/** 'Sunday', 'the 20th of April', 'since Friday', 'last week': days that have been. @throws Refusal 'no-such-day' */
+export const pastDays = optional(
+  part<PastDays>('a day such as sunday or 20 April', (reading, { nowMs, zone }) => {
+    const now = DateTime.fromMillis(nowMs, { zone });
+    const span = spanNamed(reading, now);
+    const isSince = reading.keyword('since') !== undefined;
+    const day = span ? undefined : (dayNamed(reading, now) ?? ordinalNamed(reading, now));
+    if (!span && !day) return undefined;
+    reading.takeWords('on', 'the', 'last', 'from', 'of');
+    const from = span?.from ?? day!;
+    const to = isSince ? now : (span?.to ?? day!);
+    return { fromMs: from.startOf('day').toMillis(), toMs: to.endOf('day').toMillis() };
+  }),
+);
+
+/** 'The 20th': the last such day that has been. */
+function ordinalNamed(reading: Reading, now: DateTime): DateTime | undefined {
+  for (const index of reading.left()) {
+    const found = ordinalDay(reading, index);
+    if (!found) continue;
+    for (let i = index; i <= found.to; i++) reading.take(i);
+    return [0, 1, 2, 3]
+      .map((n) => now.startOf('month').minus({ months: n }))
+      .filter((month) => found.day <= (month.daysInMonth ?? 28))
+      .map((month) => month.set({ day: found.day }))
+      .find((one) => one <= now);
+  }
+  return undefined;
 }
 
 /** A clock time without a day that lies further back than this is not taken for yesterday's, h. Chosen. */

@@ -102,7 +102,7 @@ export const refused: readonly (readonly [typed: string, says: RegExp])[] = [
   ['/eater Pip no unobtainium', /called "unobtainium"/],
   ['/eater Pip gone', /no eater called Pip/],
   // No request at all.
-  ['how do i discrad', /I did not understand|Did you mean/],
+  ['how do i discrad', /found no request|Did you mean/],
   ['/seel 6 x 95 g B4', /Did you mean \/seal/],
-  ['how are you?', /I did not understand that, and nothing is recorded/],
+  ['how are you?', /I found no request in that; nothing is recorded/],
 ];
