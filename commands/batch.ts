@@ -6,10 +6,12 @@ import { rawCaution } from '#words/phrases.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import type { BatchFacts } from '#core/meal.ts';
 import { hasRice, rawBeside } from '#core/cautions.ts';
-import type { Recipe } from '#core/records.ts';
+import type { Batch, Recipe } from '#core/records.ts';
+import { loadedWith } from '#core/running.ts';
 import { cautionLines } from '#house/caution-lines.ts';
 import { dryOf, isSealedFrom } from '#house/dryness.ts';
-import { aheadLines, aheadWhy, dryingAhead, loadsKnown, nightLines } from '#house/forecast.ts';
+import { dryingAhead, loadsKnown } from '#house/forecast.ts';
+import { aheadLines, aheadWhy, nightLines } from '#house/forecast-said.ts';
 import type { House } from '#house/house.ts';
 import { besideCaution, coolingCaution } from '#words/cautions.ts';
 import { netWeights } from '#core/weighing.ts';
@@ -100,11 +102,12 @@ export default command({
       ready: [...aheadLines(house, ahead), ...nightLines(house, loaded, facts, known, ahead)],
       readyWhy: aheadWhy(ahead),
       cautions: loadCautions(house, recipe, no, batch),
+      beside: loadedBeside(house, loaded),
       settings: house.settings,
       meal: mealOfBatch(house, no),
     };
   },
-  say: ({ no, name, batch, facts, ready, readyWhy, cautions, settings, meal }) => {
+  say: ({ no, name, batch, facts, ready, readyWhy, cautions, beside, settings, meal }) => {
     const g = (value: number) => sayG(value, settings.units);
     const lines = [
       `B${no}: ${name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, ${g(facts.wetG)} on ${batch.trays.length === 1 ? '1 tray' : `${batch.trays.length} trays`}.`,
@@ -135,7 +138,7 @@ export default command({
         `${Math.round((facts.wetG / batch.potG) * 100)} % of the ${g(batch.potG)} pot, ${sayNumber(facts.servings)} servings.`,
       );
     }
-    const dryer = dryerLines(facts, batch.trays, settings);
+    const dryer = dryerLines(no, facts, batch.trays, beside, settings);
     lines.push(...dryer.needs);
     why.push(...dryer.why);
     if (facts.recipe.unresolved.length > 0) {
@@ -171,9 +174,32 @@ function loadCautions(
   ];
 }
 
+/** What went in at about the same time. */
+interface Beside {
+  readonly codes: string;
+  readonly wetG: number;
+  readonly trays: number;
+}
+
+function loadedBeside(house: House, batch: Batch): Beside | undefined {
+  const others = loadedWith(batch, house.batches.latest(10)).filter(
+    ({ no, mix, events }) =>
+      mix === null && !isSealedFrom(house, no) && events.every(({ what }) => what !== 'moved'),
+  );
+  if (others.length === 0) return undefined;
+  const trays = others.flatMap((other) => other.trays);
+  return {
+    codes: sayList(others.map(({ no }) => `B${no}`)),
+    wetG: trays.reduce((sum, { wetG }) => sum + wetG, 0),
+    trays: trays.length,
+  };
+}
+
 function dryerLines(
+  no: number,
   facts: BatchFacts,
   trays: readonly { wetG: number; no: number }[],
+  beside: Beside | undefined,
   settings: Settings,
 ): { readonly needs: string[]; readonly why: string[] } {
   const needs: string[] = [];
@@ -192,13 +218,28 @@ function dryerLines(
   if (dryer && trays.length > dryer.trays) {
     needs.push(`That is ${trays.length} trays; your dryer has ${dryer.trays}.`);
   }
+  const allTrays = trays.length + (beside?.trays ?? 0);
+  const isApart = dryer !== null && trays.length <= dryer.trays && allTrays > dryer.trays;
+  if (isApart)
+    needs.push(
+      `With ${beside!.codes} that makes ${allTrays} trays; your dryer has ${dryer.trays}. In another one? /dryer B${no} moved to the small one`,
+    );
   if (loadLimitG !== null) {
+    const besideG = isApart ? 0 : (beside?.wetG ?? 0);
     const over = facts.wetG - loadLimitG;
-    if (over > 0)
+    const overTogether = facts.wetG + besideG - loadLimitG;
+    if (over <= 0 && overTogether > 0)
+      needs.push(
+        `With ${beside!.codes} ${sayG(facts.wetG + besideG, settings.units)}: over your dryer's limit of ${sayG(loadLimitG, settings.units)} by ${sayG(overTogether, settings.units)}.`,
+      );
+    else if (over > 0)
       needs.push(
         `Over your dryer's limit of ${sayG(loadLimitG, settings.units)} by ${sayG(over, settings.units)}: dry it in ${loads(facts.wetG, loadLimitG)} loads.`,
       );
-    else why.push(`${Math.round((facts.wetG / loadLimitG) * 100)} % of your dryer's limit.`);
+    else
+      why.push(
+        `${Math.round(((facts.wetG + besideG) / loadLimitG) * 100)} % of your dryer's limit${besideG > 0 ? `, with ${beside!.codes}` : ''}.`,
+      );
   }
   return { needs, why };
 }

@@ -8,7 +8,8 @@ import type { DryingFacts, DryingSeries, StockFacts, TripFacts } from '#draw/fac
 import { sayCount, sayG, sayMoment, sayNumber } from '#words/say.ts';
 import type { House } from '#house/house.ts';
 import { loadedBatch, factsOfBatch } from '#house/figures.ts';
-import { dryingAhead, isHourKnown, sayReady } from '#house/forecast.ts';
+import { dryingAhead, isHourKnown } from '#house/forecast.ts';
+import { sayReady } from '#house/forecast-said.ts';
 import { heldFor } from '#house/packing.ts';
 import { servedOf } from './paper-facts.ts';
 import { dryPhrase } from '#words/dry-phrases.ts';

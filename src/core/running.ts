@@ -50,3 +50,38 @@ export function momentOf(ranMs: number, stops: readonly Stop[]): number | null {
   }
   return atMs;
 }
+
+/** Trays that go in within so long of one another dry in one run, h. Chosen: one meal is portioned after the other. */
+const oneRunHours = 2;
+
+/** What tells whether two batches lie in the dryer together. */
+export interface Loaded {
+  readonly no: number;
+  readonly loadedAtMs: number;
+  readonly trays: readonly unknown[];
+  readonly events: readonly DryerEvent[];
+  readonly mix: unknown;
+}
+
+/**
+ * The batches that dry in one run with another: loaded at about the same time, and not moved to another dryer.
+ * @param mostTrays of the dryer; more cannot lie in it together, so then none is beside it; null where it is not known
+ */
+export function besideInRun<L extends Loaded>(
+  batch: Loaded,
+  others: readonly L[],
+  mostTrays: number | null,
+): L[] {
+  const stays = ({ events }: Loaded) => events.every(({ what }) => what !== 'moved');
+  if (batch.mix !== null || !stays(batch)) return [];
+  const beside = loadedWith(batch, others).filter((other) => other.mix === null && stays(other));
+  const trays = [batch, ...beside].reduce((sum, load) => sum + load.trays.length, 0);
+  return mostTrays !== null && trays > mostTrays ? [] : beside;
+}
+
+/** What was loaded at about the same time, wherever it dries. */
+export const loadedWith = <L extends Loaded>(batch: Loaded, others: readonly L[]): L[] =>
+  others.filter(
+    (other) =>
+      other.no !== batch.no && Math.abs(other.loadedAtMs - batch.loadedAtMs) <= oneRunHours * 3_600_000,
+  );

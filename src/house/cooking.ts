@@ -6,8 +6,8 @@ import type { PicksPlan } from '#core/picks/problem.ts';
 import { loads } from '#core/scaling.ts';
 import type { Eater, Recipe, Trip } from '#core/records.ts';
 import type { House } from './house.ts';
-import { dryOf } from './dryness.ts';
 import { factsOfRecipe, freeStock, nameKey } from './figures.ts';
+import { loadsKnown } from './forecast.ts';
 import { usesOf } from './occasions.ts';
 import type { TripProblem } from './trip-problem.ts';
 import { type MealShown, mealOfRecipe, verdictOn } from './verdicts.ts';
@@ -43,15 +43,11 @@ const leastServings = 0.5;
 /** A serving of a meal whose energy is not known. Chosen, as in the picks. */
 const usualKcal = 500;
 
-/** How long a load takes in this house, from its latest loads that were shown to be dry. */
-export function loadHours(house: House): CookingPlan['loadHours'] {
-  return hoursOfLoads(
-    house.batches
-      .latest(20)
-      .filter((batch) => batch.weighings.length > 0 && dryOf(house, batch).is === 'dry')
-      .map((batch) => ({ loadedAtMs: batch.loadedAtMs, driedAtMs: batch.weighings.at(-1)!.atMs })),
+/** How long a load takes in this house until it is shown to be dry, which takes a second weighing. */
+export const loadHours = (house: House): CookingPlan['loadHours'] =>
+  hoursOfLoads(
+    loadsKnown(house).loads.map(({ hours }) => ({ hours: hours + house.settings.steadyGapHours })),
   );
-}
 
 /** What somebody misses at a slot, kcal: a whole meal, or what the day's meals lack. */
 interface Need {

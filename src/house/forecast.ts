@@ -4,19 +4,15 @@ import {
   type LoadWeight,
   type OwnPace,
   type PastForecast,
-  type PastLoad,
-  forecastBeforeLoading,
   forecastByWeights,
   hasStalled,
   ownPace,
-  waterForHours,
 } from '#core/forecast.ts';
+import { type PastLoad, forecastBeforeLoading } from '#core/load-hours.ts';
 import { type BatchFacts, wholeWeights } from '#core/meal.ts';
 import type { Batch } from '#core/records.ts';
-import { momentOf, runningMs, stopsOf } from '#core/running.ts';
+import { besideInRun, momentOf, runningMs, stopsOf } from '#core/running.ts';
 import { depthMm } from '#core/scaling.ts';
-import { localDays } from '#words/local-days.ts';
-import { sayClock, sayG, sayMoment, sayNumber } from '#words/say.ts';
 import { dryOf } from './dryness.ts';
 import { factsOfBatch } from './figures.ts';
 import type { House } from './house.ts';
@@ -72,6 +68,10 @@ export function deepestMm(house: House, batch: Pick<Batch, 'trays'>): number | n
   return depthMm(Math.max(...batch.trays.map(({ wetG }) => wetG)), (dryer.widthMm * dryer.lengthMm) / 100);
 }
 
+/** The batches that dry in one run with one, of those loaded lately. */
+export const besideNow = (house: House, batch: Batch): Batch[] =>
+  besideInRun(batch, house.batches.latest(latestLoads), house.settings.dryer?.trays ?? null);
+
 /** A load that was shown to be dry: the first weight that already was the last one tells when. */
 function driedLoad(house: House, batch: Batch): Dried | undefined {
   if (batch.mix !== null || batch.weighings.length === 0) return undefined;
@@ -101,11 +101,39 @@ export interface LoadsKnown {
 }
 
 export function loadsKnown(house: House): LoadsKnown {
-  const dried = house.batches.latest(latestLoads).flatMap((batch) => driedLoad(house, batch) ?? []);
+  const dried = new Map<number, Dried>();
+  const batches = house.batches.latest(latestLoads);
+  for (const batch of batches) {
+    const known = driedLoad(house, batch);
+    if (known) dried.set(batch.no, known);
+  }
+  const counted = new Set<number>();
+  const loads = batches.flatMap((batch): PastLoad[] => {
+    const load = dried.get(batch.no)?.load;
+    if (load === undefined || counted.has(batch.no)) return [];
+    const run = [batch.no, ...besideNow(house, batch).map(({ no }) => no)];
+    for (const no of run) counted.add(no);
+    return [together(run.flatMap((no) => dried.get(no)?.load ?? []))];
+  });
+  return { pace: ownPace([...dried.values()].flatMap(({ forecast }) => forecast ?? [])), loads };
+}
+
+/** Several meals in one run: all their water, until the last of them was dry. */
+const together = (loads: readonly PastLoad[]): PastLoad => {
+  const depths = loads.flatMap(({ depthMm: mm }) => mm ?? []);
   return {
-    pace: ownPace(dried.flatMap(({ forecast }) => forecast ?? [])),
-    loads: dried.map(({ load }) => load),
+    waterG: loads.reduce((sum, { waterG }) => sum + waterG, 0),
+    hours: Math.max(...loads.map(({ hours }) => hours)),
+    depthMm: depths.length === 0 ? null : Math.max(...depths),
   };
+};
+
+/** The water that a batch and all that dries with it still have to give when they are loaded, g. */
+export function waterOfRun(house: House, batch: Batch, waterG: number): number {
+  return besideNow(house, batch).reduce((sum, beside) => {
+    const { wetG, expectedDryG } = factsOfBatch(house, beside);
+    return sum + (expectedDryG === null ? 0 : Math.max(0, wetG - expectedDryG));
+  }, waterG);
 }
 
 /**
@@ -139,9 +167,10 @@ export function dryingAhead(
       'weights',
     );
   }
+  const depths = [batch, ...besideNow(house, batch)].flatMap((one) => deepestMm(house, one) ?? []);
   const { loads, ...before } = forecastBeforeLoading(
-    facts.wetG - expectedDryG,
-    deepestMm(house, batch),
+    waterOfRun(house, batch, facts.wetG - expectedDryG),
+    depths.length === 0 ? null : Math.max(...depths),
     known.loads,
   );
   return at(batch, before, loads < 3 ? 0 : loads, 'loading');
@@ -160,72 +189,4 @@ function at(
     return { readyMs, earliestMs, latestMs, loads, by };
   const sinceMs = stops.at(-1)!.fromMs;
   return { sinceMs, leftHours: readyHours - (runningMs(sinceMs, stops) - loadedAtMs) / hourMs };
-}
-
-const halfHourMs = hourMs / 2;
-/** To the half hour: a forecast is no clock. */
-const rounded = (ms: number): number => Math.round(ms / halfHourMs) * halfHourMs;
-
-/** 'about Sat 3 May 20:30, between 17:00 and 23:00'; 'about Sat 3 May 20:30, 23:00 at the latest'. */
-export function sayReady({ readyMs, earliestMs, latestMs }: ReadyAt, zone: string): string {
-  const days = localDays(zone);
-  const [from, ready, to] = [rounded(earliestMs), rounded(readyMs), rounded(latestMs)];
-  const near = (ms: number) =>
-    days.dayOf(ms) === days.dayOf(ready) ? sayClock(ms, zone) : sayMoment(ms, zone);
-  const about = `about ${sayMoment(ready, zone)}`;
-  if (to <= ready) return about;
-  return from >= ready
-    ? `${about}, ${near(to)} at the latest`
-    : `${about}, between ${near(from)} and ${near(to)}`;
-}
-
-/** What is said of a batch that is drying on, in a line or two; nothing where nothing can be said. */
-export function aheadLines(house: House, ahead: DryingAhead): string[] {
-  const { zone } = house.settings;
-  if (ahead === undefined) return [];
-  if (ahead === 'stalled')
-    return [
-      'It hardly loses water any more, and much is to go. Does the pump run, is the door tight? Weigh it again in 2 h.',
-    ];
-  if ('sinceMs' in ahead)
-    return [
-      `It stands still since ${sayMoment(ahead.sinceMs, zone)}; about ${sayNumber(Math.max(1, Math.round(ahead.leftHours)))} h more once it runs.`,
-    ];
-  return [`Dry ${sayReady(ahead, zone)}. Weigh it ${ahead.by === 'weights' ? 'again ' : ''}then.`];
-}
-
-/** What the hour rests on. */
-export function aheadWhy(ahead: DryingAhead): string[] {
-  if (!isHourKnown(ahead)) return [];
-  const own = ahead.loads > 0 ? `, as your last ${ahead.loads} loads went` : '';
-  if (ahead.by === 'weights')
-    return [`The hour: the root of the water to go falls in a straight line${own}.`];
-  return [
-    ahead.loads > 0
-      ? `The hour: by the water on the trays${own}.`
-      : 'The hour: a day is usual, 20 to 48 h at home (common practice).',
-  ];
-}
-
-/** Where a load would be ready in the night: how much to load for the evening before, where the house's loads tell. */
-export function nightLines(
-  house: House,
-  batch: Batch,
-  facts: BatchFacts,
-  known: LoadsKnown,
-  ahead: DryingAhead,
-): string[] {
-  const { zone, units } = house.settings;
-  if (!isHourKnown(ahead) || facts.expectedDryG === null) return [];
-  const days = localDays(zone);
-  const ready = rounded(ahead.readyMs);
-  if (!days.isAsleep(ready)) return [];
-  const eveningMs = days.eveningBefore(ready);
-  const waterG = waterForHours((eveningMs - batch.loadedAtMs) / hourMs, known.loads);
-  const wetG = waterG === undefined ? undefined : (waterG * facts.wetG) / (facts.wetG - facts.expectedDryG);
-  return [
-    wetG === undefined
-      ? 'That is in the night: it may wait under vacuum till morning.'
-      : `That is in the night: about ${sayG(Math.round(wetG / 50) * 50, units)} would be ready at ${sayClock(eveningMs, zone)}. Or it waits under vacuum.`,
-  ];
 }

@@ -1,7 +1,8 @@
 import { steadinessOf } from '#core/meal.ts';
 import { dryOf, isSealedFrom, pouchesFrom } from '#house/dryness.ts';
 import { batchNumbered, factsOfBatch, loadedBatch } from '#house/figures.ts';
-import { aheadLines, dryingAhead, loadsKnown } from '#house/forecast.ts';
+import { dryingAhead, loadsKnown } from '#house/forecast.ts';
+import { aheadLines } from '#house/forecast-said.ts';
 import { flag, massG, optional } from '#words/parts.ts';
 import {
   sayBatch,

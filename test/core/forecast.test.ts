@@ -2,13 +2,8 @@
 // chosen by simulation (src/bench/dry.ts). Every figure here is worked by hand from loads made for it.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  forecastBeforeLoading,
-  forecastByWeights,
-  hasStalled,
-  ownPace,
-  waterForHours,
-} from '#core/forecast.ts';
+import { forecastByWeights, hasStalled, ownPace } from '#core/forecast.ts';
+import { forecastBeforeLoading, waterForHours } from '#core/load-hours.ts';
 import { tries } from '../ring.ts';
 
 const line = { factor: 1, spreadFraction: 0, loads: 0 };

@@ -2,8 +2,7 @@ import { expect, test } from 'vitest';
 import { loadHours } from '#core/load-hours.ts';
 
 // A mean, worked by hand; a day until three are recorded is common practice, no source.
-const took = (...hours: number[]) =>
-  loadHours(hours.map((h) => ({ loadedAtMs: 1000, driedAtMs: 1000 + h * 3_600_000 })));
+const took = (...hours: number[]) => loadHours(hours.map((h) => ({ hours: h })));
 
 test.each([
   [[], 24, 0],

@@ -1,7 +1,15 @@
 // Worked by hand; a clock that stands still is arithmetic, no source needed.
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
-import { type Stop, momentOf, runningMs, stopsOf } from '#core/running.ts';
+import { describe, expect, test } from 'vitest';
+import {
+  type Loaded,
+  type Stop,
+  besideInRun,
+  loadedWith,
+  momentOf,
+  runningMs,
+  stopsOf,
+} from '#core/running.ts';
 
 const event = (atMs: number, what: 'stopped' | 'resumed' | 'moved') => ({ atMs, what, note: null });
 
@@ -62,4 +70,32 @@ test('a moment in which it ran comes back from the clock of the dryer', () => {
       expect(momentOf(runningMs(at, stops), stops)).toBe(at);
     }),
   );
+});
+
+describe('what dries in one run', () => {
+  const hour = 3_600_000;
+  const load = (no: number, hours: number, trays = 2, more: Partial<Loaded> = {}): Loaded => ({
+    no,
+    loadedAtMs: hours * hour,
+    trays: Array.from({ length: trays }),
+    events: [],
+    mix: null,
+    ...more,
+  });
+  const beside = (others: readonly Loaded[], mostTrays: number | null = null, of = load(1, 10)) =>
+    besideInRun(of, others, mostTrays).map(({ no }) => no);
+  // Chosen: two hours between the first tray and the last.
+  test('is loaded within two hours, before or after, and is not the load itself', () => {
+    expect(beside([load(1, 10), load(2, 12), load(3, 12.01), load(4, 8), load(5, 7.99)])).toEqual([2, 4]);
+  });
+  test('fits the dryer together, or lies in another one', () => {
+    expect(beside([load(2, 11)], 4)).toEqual([2]);
+    expect(beside([load(2, 11, 3)], 4)).toEqual([]);
+    expect(loadedWith(load(1, 10), [load(2, 11, 3)]).map(({ no }) => no)).toEqual([2]);
+  });
+  test('was not moved, and is no mixture', () => {
+    const moved = { events: [event(11 * hour, 'moved')] };
+    expect(beside([load(2, 10, 2, moved), load(3, 10, 2, { mix: {} })])).toEqual([]);
+    expect(beside([load(2, 10)], null, load(1, 10, 2, moved))).toEqual([]);
+  });
 });

@@ -80,3 +80,56 @@ test('three loads of one own give the hours by water, and how much would be read
     'That is in the night: about 2000 g would be ready at 21:00. Or it waits under vacuum.',
   );
 });
+
+test('trays of two meals in one run count together: the dryer, its limit, the water and the hour', () => {
+  const house = openTestHouse('2027-04-01 08:00');
+  house.say('/house dryer 4 trays 20 x 45 cm 2.5 kg');
+  house.say('/recipe Carrot mash, 6 servings: 300 g rice flour; 1.3 l water');
+  house.say('/recipe Barley stew, 6 servings: 300 g rice flour; 900 ml water');
+  house.say('/batch carrot mash trays 800 800 g');
+  const fits = house.say('/batch barley stew trays 600 g');
+  expect(fits).toContain("88 % of your dryer's limit, with B1.");
+  house.say('/undo');
+  expect(house.say('/batch barley stew trays 600 600 g')).toContain(
+    "With B1 2800 g: over your dryer's limit of 2500 g by 300 g.",
+  );
+  house.say('/undo');
+  const many = house.say('/batch barley stew trays 400 400 400 g');
+  expect(many).toContain(
+    'With B1 that makes 5 trays; your dryer has 4. In another one? /dryer B2 moved to the small one',
+  );
+  expect(many).toContain("48 % of your dryer's limit.");
+  house.say('/dryer B2 moved to the small one');
+  expect(house.say('/batch barley stew anew trays 300 g')).toContain("76 % of your dryer's limit, with B1.");
+});
+
+test('the hours of loads in one run are learnt from all their water', () => {
+  const house = openTestHouse('2027-04-01 08:00');
+  house.say('/recipe Carrot mash, 6 servings: 300 g rice flour; 1.3 l water');
+  house.say('/recipe Rice cream, 6 servings: 300 g rice flour; 1.3 l water');
+  let no = 0;
+  // 1600 g in one meal took 20 h, 800 g and 800 g of two meals as long, 800 g alone 12 h: it is the water that counts.
+  const run = (hours: number, ...loads: readonly (readonly [string, number])[]) => {
+    for (const [meal, g] of loads) house.say(`/batch ${meal} anew x${g / 1600} trays ${g} g`);
+    const weigh = () =>
+      loads.forEach(([, g], i) => house.say(`/weigh B${no + 1 + i} ${Math.round(g * 0.172)} g sure`));
+    house.at(hours);
+    weigh();
+    house.at(3);
+    weigh();
+    no += loads.length;
+    house.at(10);
+  };
+  run(20, ['carrot mash', 1600]);
+  run(20, ['carrot mash', 800], ['rice cream', 800]);
+  run(12, ['rice cream', 800]);
+  house.at('2027-04-20 08:00');
+  expect(lineOf(house.say('/batch carrot mash anew trays 1600 g'), 'Dry about')).toContain(
+    'Dry about Wed 21 Apr 04:00',
+  );
+  house.say('/undo');
+  house.say('/batch carrot mash anew x0.5 trays 800 g');
+  expect(lineOf(house.say('/batch rice cream anew x0.5 trays 800 g'), 'Dry about')).toContain(
+    'Dry about Wed 21 Apr 04:00',
+  );
+});

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { forecastBeforeLoading } from '#core/forecast.ts';
+import { forecastBeforeLoading } from '#core/load-hours.ts';
 
 // Freeze-drying of slabs, read in a copy without title or year, as given in the reference of this project: 12.5 mm of
 // 75 to 85 % water take 14 to 18 h, in proportion to the square of the depth. At home a load takes 20 to 48 h (makers;
