@@ -2,6 +2,7 @@ import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { batchNumbered, pouchesInStock } from '#house/figures.ts';
 import { labelFacts } from '#cards/label-facts.ts';
+import { pouchQuestions } from '#house/packet-questions.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import { gridFrom, type LabelGrid, type LabelsTold, sayGrid } from '#core/label-grid.ts';
 import type { Pouch } from '#core/records.ts';
@@ -73,9 +74,13 @@ export default planned({
         'Something that stands on the labels changed while I was drawing. Ask again.',
       );
     const meals = [...new Set(pouches.map((pouch) => pouch.batch))].map((no) => mealOfBatch(house, no));
-    return { sheet, pouches, drawn, meals, hasLink: house.chatLink !== null };
+    const asks = pouchQuestions(
+      house,
+      [...new Set(pouches.map((pouch) => pouch.batch))].map((no) => batchNumbered(house, no).recipe),
+    );
+    return { sheet, pouches, drawn, meals, asks, hasLink: house.chatLink !== null };
   },
-  say: ({ sheet, pouches, drawn, meals, hasLink }) => {
+  say: ({ sheet, pouches, drawn, meals, asks, hasLink }) => {
     const { grid, labels, from } = sheet;
     const free = (from - 1 + labels.length) % (grid.columns * grid.rows);
     const next =
@@ -95,6 +100,7 @@ export default planned({
         },
       ],
       meals,
+      ...(asks.length === 0 ? {} : { buttons: asks }),
     };
   },
 });

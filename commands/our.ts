@@ -51,7 +51,7 @@ export default command({
   takes: { sure, told },
   run: ({ told: asked, sure: isSure }, house): Outcome => {
     if (asked.is === 'panel') return panelTold(house, asked);
-    if (asked.is === 'read' || asked.is === 'applied' || asked.is === 'later')
+    if (asked.is === 'read' || asked.is === 'applied' || asked.is === 'later' || asked.is === 'none')
       return packetTold(house, asked, isSure === true);
     if (asked.is === 'list')
       return {

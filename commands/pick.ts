@@ -6,6 +6,7 @@ import { ungranted } from '#cards/wish-words.ts';
 import { pickLines, reasonLines, whyWords } from '#cards/pick-words.ts';
 import { type TripProblem, tripProblem } from '#house/trip-problem.ts';
 import { markedWith } from '#house/marks.ts';
+import { stockQuestionsFor } from '#house/packet-questions.ts';
 import { mendLines } from '#house/mending.ts';
 import { servedBy } from '#house/served.ts';
 import { dayNotes, sumInShort, sumLines, toBring, tripSums } from '#house/trip-sums.ts';
@@ -97,6 +98,7 @@ export default planned({
         reasons: [],
         place: trip.place,
         canKeep: false,
+        asks: [],
       };
     }
     const isEmpty = result.slots.every((slot) => slot.dishes.length + (slot.beside?.length ?? 0) === 0);
@@ -116,16 +118,22 @@ export default planned({
       did: kept,
       place: trip.place,
       canKeep: kept === undefined && !isEmpty,
+      asks: stockQuestionsFor(
+        house,
+        house.eaters.here().filter(({ id }) => trip.slots.some(({ eaters }) => eaters.includes(id))),
+      ),
     };
   },
-  say: ({ lines, reasons, did, place, canKeep }) => ({
-    group: lines.join('\n'),
-    ...(reasons.length > 0 ? { why: reasons } : {}),
-    ...(did === undefined ? {} : { did }),
-    ...(canKeep && lines.length > 1
-      ? { buttons: [{ label: 'Keep these', request: `/pick keep "${place}"` }], buttonsForAll: true }
-      : {}),
-  }),
+  say: ({ lines, reasons, did, place, canKeep, asks }) => {
+    const keep =
+      canKeep && lines.length > 1 ? [{ label: 'Keep these', request: `/pick keep "${place}"` }] : [];
+    return {
+      group: lines.join('\n'),
+      ...(reasons.length > 0 ? { why: reasons } : {}),
+      ...(did === undefined ? {} : { did }),
+      ...(keep.length + asks.length > 0 ? { buttons: [...keep, ...asks], buttonsForAll: true } : {}),
+    };
+  },
 });
 
 /** Holds the pouches for their slots; earlier promises of this trip that are not packed make way. */

@@ -12,6 +12,7 @@ import {
   rawCaution,
   uncheckedCaution,
 } from '#words/phrases.ts';
+import { pouchQuestions } from '#house/packet-questions.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import { vouchedOf } from '#house/dryness.ts';
 import { foundLines } from '#words/found-words.ts';
@@ -48,7 +49,7 @@ export default command({
       return { group: cards.lines.join('\n'), meals: [cards.meal], notesTell: 'verdicts' };
     const said = cards.map(cardLines);
     const [only, another] = cards;
-    const buttons = only && !another ? nextSteps(only.pouch) : [];
+    const buttons = only && !another ? [...nextSteps(only.pouch), ...only.asks] : [];
     return {
       group: said.map(({ lines }) => lines.join('\n')).join('\n\n'),
       why: said.flatMap(({ why }) => why),
@@ -79,6 +80,7 @@ function cardOf(house: House, code: PouchCode) {
     vouched: pouch.shownDry ? vouchedOf(house, batch, facts) : null,
     settings: house.settings,
     meal: mealOfBatch(house, pouch.batch),
+    asks: pouch.state === 'stock' ? pouchQuestions(house, [batch.recipe]) : [],
   };
 }
 
@@ -97,6 +99,7 @@ function cardLines({
   const { zone } = settings;
   const absorber = pouch.absorbers.length === 0 ? '' : `, absorber ${sayPacks(pouch.absorbers)}`;
   const unsure = facts.recipe.unresolved.length > 0 ? 'at least ' : '';
+  const unsalted = facts.recipe.isSodiumLeast ? 'at least ' : '';
   const state =
     pouch.state === 'stock'
       ? 'In stock.'
@@ -118,7 +121,7 @@ function cardLines({
       ...(vouched ? [vouchedPhrase(vouched, settings)] : []),
     ],
     why: [
-      `${sayCode(pouch)}: ${sayServings(figures.servings)}, ${unsure}${Math.round(figures.kcal)} kcal, ${unsure}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
+      `${sayCode(pouch)}: ${sayServings(figures.servings)}, ${unsure}${Math.round(figures.kcal)} kcal, ${unsalted}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
       `${batch.mix ? 'Sealed' : `${batch.isRaw ? 'Loaded raw' : 'Cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, sealed`} ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
       ...(pouch.checked ? ['Best by is a planning date.'] : []),
       ...(eaten.isDry

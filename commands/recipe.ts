@@ -3,12 +3,12 @@ import type { House } from '#house/house.ts';
 import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
 import { recipeCard, servingLines } from '#cards/recipe-card.ts';
 import { type RecipeText, asRecord, readRecipeText, resolver } from '#house/recipe-text.ts';
-import { packetQuestions } from '#house/packet-questions.ts';
 import { withPackets } from '#house/packets.ts';
 import { changeBrings, changeHeading, servingsChanged } from '#cards/change-card.ts';
 import { carryOut, type ChangeMeant, changeMeant } from '#house/change-meant.ts';
 import { type Changed, serveOthers } from '#house/recipe-changes.ts';
 import { refuseWhileThere } from '#house/recipe-names.ts';
+import { misreadButton, misreadLine, noFood } from '#house/misread.ts';
 import { atItsLine } from '#house/food-lines.ts';
 import { howManyServings } from '#house/servings-asked.ts';
 import { keepPot } from '#house/pot.ts';
@@ -16,7 +16,7 @@ import {
   campQuestion,
   mealTyped,
   mentionLines,
-  nextQuestion,
+  openQuestions,
   settleMention,
 } from '#house/recipe-questions.ts';
 import { cautionLines } from '#house/caution-lines.ts';
@@ -121,7 +121,7 @@ function shown(
     ],
     meal: mealOfRecipe(recipe, facts),
     did: more.did,
-    buttons: [...(more.buttons?.length ? more.buttons : packetQuestions(recipe, house.eaters.here()))],
+    buttons: [...openQuestions(house, recipe), ...(more.buttons ?? [])],
   };
 }
 
@@ -165,7 +165,6 @@ function record(house: House, read: RecipeText) {
     house.nowMs,
   );
   const recipe = recipeNamed(house, name);
-  const buttons = [...nextQuestion(recipe, results), ...campQuestion(recipe)];
   const remarks: string[] = [];
   if (before) remarks.push('It replaces the recipe of that name; batches cooked from the older one keep it.');
   else remarks.push(...garlicCaution(cautionLines(recipe, house.foods)));
@@ -173,7 +172,7 @@ function record(house: House, read: RecipeText) {
   remarks.push(...mentionLines(recipe));
   return shown(house, recipe, `Recorded: ${name}, ${sayNumber(servings)} servings.`, {
     did: `recorded the recipe ${name}`,
-    buttons,
+    buttons: [...campQuestion(recipe), misreadButton(recipe)],
     remarks,
   });
 }
@@ -194,6 +193,7 @@ function existing(house: House, names: Names, read: RecipeText) {
   if (read.potG === undefined && read.servings === undefined) {
     if (read.makes) throw howManyServings(read, read.makes);
     return shown(house, recipe, `${recipe.name}, ${sayNumber(recipe.servings)} servings.`, {
+      buttons: [misreadButton(recipe)],
       remarks: reading.remarks.map((remark) => `(${remark})`),
     });
   }
@@ -229,7 +229,6 @@ function settle(house: House, nameTyped: string, names: Names, food: string, lin
   return shown(house, recipe, `Noted: ${noted}.`, {
     short: true,
     did: `noted of ${name}: ${noted}`,
-    buttons: nextQuestion(recipe, []),
     remarks: mentionLines(recipe),
   });
 }
@@ -241,6 +240,11 @@ function changed(house: House, { change: typed, name, remarks }: ChangeMeant) {
   if (change.is === 'gone') return retired(house, before, change.sure);
   if (change.is === 'use')
     return { ...tellUses(house, before, change), why: [], meal: undefined, buttons: [] };
+  if (change.is === 'misread') throw misreadLine(house, before, change.position);
+  if (change.is === 'nofood') {
+    const { heading, ...now } = noFood(house, before, change.position);
+    return afterChange(house, now, heading);
+  }
   const now = carryOut(house, before, change);
   const heading = changeHeading(house, now, change);
   return afterChange(house, { ...now, remarks: [...now.remarks, ...remarks] }, heading);
@@ -249,20 +253,19 @@ function changed(house: House, { change: typed, name, remarks }: ChangeMeant) {
 /** Before and after, what the change brings, and the card behind a button. */
 function afterChange(house: House, now: Changed, heading: string) {
   const { after } = now;
-  const results = after.lines.map((line) =>
-    line.question === null ? { question: null, choices: [] } : resolver(house)(line.typed),
-  );
   const isNewAtCamp = after.lines.some(
     ({ camp }, i) => camp === 'all' && now.before.lines[i]?.camp !== 'all',
   );
-  const questions = [...nextQuestion(after, results), ...(isNewAtCamp ? campQuestion(after) : [])];
-  const asked = questions.length > 0 ? questions : packetQuestions(after, house.eaters.here());
   return {
     lines: [heading, ...changeBrings(house, now), ...now.remarks],
     why: [],
     meal: mealOfRecipe(after, factsOfRecipe(house, after)),
     did: heading.replaceAll('\n', ' ').replace(/\.$/, ''),
-    buttons: [...asked, { label: 'Show the recipe', request: `/recipe ${after.name}` }],
+    buttons: [
+      ...openQuestions(house, after),
+      ...(isNewAtCamp ? campQuestion(after) : []),
+      { label: 'Show the recipe', request: `/recipe ${after.name}` },
+    ],
   };
 }
 

@@ -5,7 +5,7 @@ import { markedWith } from '#house/marks.ts';
 import { pouchFacts, recipeIngredients } from '#core/meal.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Shelf } from '#store/pouches.ts';
-import { stockQuestions } from '#house/packet-questions.ts';
+import { stockQuestionsFor } from '#house/packet-questions.ts';
 import { avoidancesOf, barsOf, becauseWords, mealsInStock } from '#house/verdicts.ts';
 import type { Avoidance } from '#core/avoidance.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -84,7 +84,7 @@ export default command({
       filtered: Boolean(name ?? before ?? avoid),
       settings: house.settings,
       avoiding: avoid !== undefined,
-      open: eater === undefined ? [] : stockQuestions(house, eater),
+      open: stockQuestionsFor(house, eater ? [eater] : avoid === undefined ? house.eaters.here() : []),
       meals: meals.size === 0 ? [] : mealsInStock(house).filter((shown) => meals.has(shown.name)),
     };
   },

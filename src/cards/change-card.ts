@@ -79,7 +79,7 @@ export const servingsChanged = ({ before, after }: Changed): string =>
 export function changeHeading(
   house: House,
   now: Changed,
-  change: Exclude<RecipeChange, { is: 'gone' | 'use' | 'food' | 'goes' }>,
+  change: Exclude<RecipeChange, { is: 'gone' | 'use' | 'food' | 'goes' | 'misread' | 'nofood' }>,
 ): string {
   const { before, after } = now;
   switch (change.is) {

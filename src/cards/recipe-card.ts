@@ -1,4 +1,4 @@
-import type { RecipeFacts } from '#core/meal.ts';
+import { isSaltUnweighed, type RecipeFacts } from '#core/meal.ts';
 import { expectedDryG } from '#core/balance.ts';
 import type { Recipe, RecipeLine } from '#core/records.ts';
 import type { Settings } from '#core/settings.ts';
@@ -11,11 +11,12 @@ import { containsLines } from '#words/phrases.ts';
 
 /** One line: what was typed, the food found, grams and water, and what was assumed. */
 function lineCard(line: RecipeLine, position: number, foods: FoodTable, settings: Settings): string {
+  const composer = (ndb: string) => foods.byNdb(ndb)?.per100;
   if (line.state === 'asked')
     return `${position}. ${line.typed} → ? ${line.question ?? 'I do not know this one.'}`;
   const remarks = `${line.remarks.length > 0 ? ` (${line.remarks.join('; ')})` : ''}${line.question === null ? '' : ` ? ${line.question}`}`;
   if (line.state === 'uncounted' || line.grams === null)
-    return `${position}. ${line.typed} → ${line.called}, no amount: counted as 0${remarks}`;
+    return `${position}. ${line.typed} → ${line.called}, no amount: counted as 0${isSaltUnweighed(line, composer) ? '; weigh it for the sodium' : ''}${remarks}`;
   const water = line.ndb === null ? undefined : foods.byNdb(line.ndb)?.per100.waterG;
   const wet =
     water === undefined || water === null
@@ -64,10 +65,7 @@ export function servingInShort(recipe: Recipe, facts: RecipeFacts, settings: Set
   return `A serving: ${sayG(finishedG / recipe.servings, settings.units)} wet, ${atLeast(facts)}${each} mg sodium.`;
 }
 
-const atLeast = ({ unresolved, uncounted, eaten }: RecipeFacts): string =>
-  unresolved.length + uncounted.length > 0 || eaten.unknown.some(({ nutrient }) => nutrient === 'sodiumMg')
-    ? 'at least '
-    : '';
+const atLeast = ({ isSodiumLeast }: RecipeFacts): string => (isSodiumLeast ? 'at least ' : '');
 
 /** A serving in figures. */
 export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Settings): Folded {

@@ -2,7 +2,7 @@ import type { RecipeLine } from '#core/records.ts';
 import { kitchenMeasureMl } from '#core/measures.ts';
 import type { Settings } from '#core/settings.ts';
 import { campTold } from '#foods/camp.ts';
-import { readLine } from '#foods/read.ts';
+import { type Amount, readLine } from '#foods/read.ts';
 import { sayG, sayNumber } from '#words/say.ts';
 
 /** A recipe's line, more or less of it. */
@@ -31,6 +31,12 @@ export function scaledLine(line: RecipeLine, times: number, settings: Settings):
   };
 }
 
+/** '4 tins of 400 g'; of a part of one its share. */
+function inTins(count: number, unit: string, { value, unit: of }: Amount): string {
+  const size = of?.grams === undefined && of?.ml === undefined ? '' : ` of ${sayNumber(value)} ${of.name}`;
+  return `${sayNumber(Math.round(count * 100) / 100)} ${unit}${count > 1 && !unit.endsWith('s') ? 's' : ''}${size}`;
+}
+
 function inMeasures(
   line: RecipeLine,
   times: number,
@@ -38,7 +44,12 @@ function inMeasures(
 ): { words: string; costFraction: number } | undefined {
   const { amounts, factor, each } = readLine(campTold(line.typed).rest);
   // What is told for each serving is given by weight.
-  if (amounts.length === 0 || each !== null || line.camp === 'each') return undefined;
+  const [count] = amounts;
+  if (count === undefined || line.camp === 'each') return undefined;
+  // What is bought by the tin stays tins; the grams beside say how much of the last one.
+  if (each !== null && count.unit?.holds)
+    return { words: inTins(count.value * times, count.unit.name, each), costFraction: 0 };
+  if (each !== null) return undefined;
   if (amounts.every((amount) => amount.unit?.ml !== undefined)) {
     const { cupMl } = settings;
     const mlOf = (unit: (typeof amounts)[number]['unit']) => (unit?.name === 'cup' ? cupMl : (unit?.ml ?? 0));

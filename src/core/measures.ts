@@ -43,7 +43,7 @@ const tspFractions = [
 /** The cup is the household's own. Largest first, so that of two equal measures the one with less spooning is kept. `most` is in its own unit. */
 const drawer = [
   { of: 'cup', ml: undefined, most: Infinity, fractions: cupFractions },
-  { of: 'tbsp', ml: volumeMl('tbsp'), most: 5, fractions: tbspFractions },
+  { of: 'tbsp', ml: volumeMl('tbsp'), most: 10, fractions: tbspFractions },
   { of: 'tsp', ml: volumeMl('tsp'), most: 6, fractions: tspFractions },
 ] as const;
 

@@ -12,12 +12,13 @@ export interface Choice {
   readonly typed: string;
 }
 
-/** Up to three foods the words may mean, each as a line that resolves by itself. */
+/** Up to three foods the words may mean, each as a line that resolves by itself. @param except what it was read as */
 export function foodChoices(
   found: readonly Found[],
   line: ReadLine,
   table: FoodTable,
   resolves: (typed: string) => boolean,
+  except = '',
 ): Choice[] {
   const out: Choice[] = [];
   const own = new Set(stripped(line.words).split(' '));
@@ -29,7 +30,7 @@ export function foodChoices(
   const add = (called: string) => {
     const typed = `${amountText} ${called}${weight}`.trim();
     if (!foldedWords(called).some((word) => own.has(word))) return;
-    if (out.length >= 3 || out.some((choice) => choice.label === called)) return;
+    if (called === except || out.length >= 3 || out.some((choice) => choice.label === called)) return;
     if (resolves(typed)) out.push({ label: called, typed });
   };
   for (const { called, scale } of found) if (scale.entry) add(called);

@@ -1,9 +1,10 @@
-import { account, type Account, contentsOfLine, type Named, ownContents } from './account.ts';
-import { campTold } from './camp.ts';
+import { account, type Account, contentsOfLine, ownContents } from './account.ts';
+import { type CampTold, campTold } from './camp.ts';
 import { amountOf, isTwoFoods, short } from './amount-of.ts';
+import { askedAsDish, askFood, asking } from './asking.ts';
 import { type Choice, foodChoices, withoutWords } from './choices.ts';
-import { isWithin, nothing, perhaps, together, widened } from '#core/contents.ts';
-import { findFood, type Found, learntNamings, sureFrom } from './find.ts';
+import { isWithin, nothing, perhaps, together } from '#core/contents.ts';
+import { findFood, learntNamings, sureFrom } from './find.ts';
 import type { FoodTable } from './food.ts';
 import { joined, partOf, readings, withTaughtUnits } from './forms.ts';
 import { byName, type KitchenFood } from './kitchen.ts';
@@ -57,9 +58,27 @@ export function resolveLine(line: string, table: FoodTable, learnt: Learnt = not
         'How much of it goes into the pot, and how much is added at camp? Give each a line of its own.',
       choices: [],
     };
-  const behind = camp === 'pot' ? ', in the pot' : camp === 'each' ? ' each, at camp' : ', at camp';
-  return { ...here, choices: result.choices.map((one) => ({ ...one, typed: `${one.typed}${behind}` })) };
+  const choices = result.choices.map((one) => ({ ...one, typed: `${one.typed}${behindCamp(camp)}` }));
+  return { ...here, choices };
 }
+
+/**
+ * Other foods that a line may mean than the one it was read as.
+ * @param called what it was read as
+ */
+export function otherFoods(line: string, called: string, table: FoodTable, learnt: Learnt): Choice[] {
+  const { camp, rest } = campTold(line);
+  const [read] = readings(withTaughtUnits(joined(readLine(rest)), learnt));
+  if (!read) return [];
+  const resolves = (typed: string) => isSettled(resolve(readLine(typed), table, learnt, false));
+  return foodChoices(findFood(read, table, learnt), read, table, resolves, called).map((one) => ({
+    ...one,
+    typed: `${one.typed}${behindCamp(camp)}`,
+  }));
+}
+
+const behindCamp = (camp: CampTold['camp']): string =>
+  camp === null ? '' : camp === 'pot' ? ', in the pot' : camp === 'each' ? ' each, at camp' : ', at camp';
 
 function resolve(read: ReadLine, table: FoodTable, learnt: Learnt, mayAsk: boolean): LineResult {
   if (read.is !== 'line') return heading(read);
@@ -118,7 +137,7 @@ function accounted(counted: Counted, table: FoodTable, learnt: Learnt, mayAsk: b
   const dish = sheet.named.find(
     (one) => one.isDish && one.isSure && one.isBeside && !isWithin(one.contents, result.contents ?? nothing),
   );
-  if (dish) return asking(askedAsDish(counted, dish), { ...account(tokens, [], own), unknown });
+  if (dish) return asking(askedAsDish(result, counted.words, dish), { ...account(tokens, [], own), unknown });
   const contents =
     result.contents === null ? asking(result, whole).contents : contentsOfLine(result.contents, whole);
   const all = {
@@ -158,34 +177,6 @@ function tinned({ entry, amountText }: Counted, sheet: Account): Account {
 
 const isSettled = (result: LineResult) =>
   (result.is === 'weighed' || result.is === 'uncounted') && result.question === null;
-
-/** A line whose food is asked for: what it names is certain all the same, the rest is open. */
-function asking(result: LineResult, { named, unknown }: Account): LineResult {
-  const known = together(named.map(({ contents }) => contents));
-  const isTold = unknown.length === 0 && named.some(({ isDish }) => isDish);
-  const isList = unknown.length === 0 && named.length > 1 && !named.some(({ isBeside }) => isBeside);
-  const contents = named.length === 0 ? null : isTold || isList ? known : widened(known);
-  return {
-    ...result,
-    contents,
-    own: contents,
-    named,
-    unknown,
-  };
-}
-
-const askedAsDish = ({ result, words }: Counted, dish: Named): LineResult => ({
-  ...result,
-  is: 'asked',
-  wanted: 'food',
-  food: null,
-  called: short(words),
-  question: dish.isKind
-    ? `Which food is "${short(words)}"?`
-    : `"${dish.called}" is a dish: give its ingredients a line each, or say which food is meant.`,
-  choices: [],
-  confidence: 0,
-});
 
 /** What is named and not weighed, each once. */
 function namedRemarks({ remarks, contents }: LineResult, { named }: Account): string[] {
@@ -236,23 +227,5 @@ function resolveAs(
     entry: top.scale.entry,
     amountText,
     words,
-  };
-}
-
-/** A weight is a weight whatever the food: it is kept, though nothing is counted until the food is settled. */
-function askFood(base: LineResult, line: ReadLine, top: Found | undefined, choices: Choice[]): LineResult {
-  const isMass =
-    line.amounts.length > 0 &&
-    !line.readings &&
-    line.amounts.every(({ unit, value }) => unit?.grams !== undefined && value > 0);
-  const sum = line.amounts.reduce((total, { value, unit }) => total + value * (unit?.grams ?? 0), 0);
-  return {
-    ...base,
-    is: 'asked',
-    wanted: 'food',
-    question: `Which food is "${short(base.called)}"?`,
-    choices: choices.slice(0, 3),
-    confidence: top?.confidence ?? 0,
-    grams: line.statedG ?? (isMass ? sum * line.factor : null),
   };
 }

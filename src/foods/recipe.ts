@@ -8,6 +8,9 @@ const methodHeading =
   /^(?:#+ *)?(?:method|directions?|instructions?|preparation|steps?|how to (?:make|cook)(?: it)?|to (?:make|prepare|cook)|cooking instructions)\b.{0,30}:?$/i;
 const otherHeading =
   /^(?:#+ *)?(?:notes?|tips?|nutrition(?: facts)?|nutritional information|equipment|storage|serving suggestions?)\b.{0,20}:?$/i;
+/** 'Chef's note: better the next day', 'Source: grandma': a line of its own that speaks of the recipe. */
+const remark =
+  /^(?:\p{L}+['’]s\s+)?(?:notes?|tips?|hints?|n\.?b\.?|p\.?s\.?|source|adapted from|recipe (?:by|from)|photo|inspired by|equipment|storage|variations?|nutrition(?: per \p{L}+)?|categor(?:y|ies)|course|cuisine|keywords?|author|rating)\s*:\s*\S/iu;
 const ingredientHeading = /^(?:#+ *)?(?:the )?ingredients?\b.{0,20}:?$/i;
 const verbs =
   /^(?:\d{1,2}[.)] *|step \d+[.:)]? *)?(?:pre-?heat|heat|add|stir|mix|combine|place|put|cook|bake|boil|bring|simmer|fry|saut[eé]|whisk|pour|remove|serve|season|drain|chop|cut|slice|peel|wash|rinse|soak|in an? (?:large|small|medium|bowl|pan|pot|saucepan)|meanwhile|once|when|while|reduce|cover|let|leave|set|turn|transfer|spread|roll|knead|cool|chill|refrigerate|melt|beat|blend|toss|return|taste|using|line|grease|make|first|then|next|finally|allow|divide|sprinkle|fold|strain|warm|brown|roast|grill|steam)\b/i;
@@ -90,6 +93,10 @@ export function splitRecipe(text: string): SplitRecipe {
     const bare = plain(raw)
       .replace(/^[*_]+|[*_]+$/g, '')
       .trim();
+    if (remark.test(unbulleted(bare))) {
+      method.push(raw);
+      continue;
+    }
     const frame = frameOf(bare);
     if (frame) {
       method.push(raw);

@@ -76,7 +76,7 @@ const piecesOf = (typed: string): string[] =>
 export function carryOut(
   house: House,
   before: Recipe,
-  change: Exclude<RecipeChange, { is: 'gone' | 'use' | 'food' | 'goes' }>,
+  change: Exclude<RecipeChange, { is: 'gone' | 'use' | 'food' | 'goes' | 'misread' | 'nofood' }>,
 ): Changed {
   switch (change.is) {
     case 'line':

@@ -13,31 +13,85 @@ export function packetQuestions(
   { name, lines }: Recipe,
   eaters: readonly Pick<Eater, 'never' | 'exact'>[],
 ): Choice[] {
-  for (const eater of eaters)
-    for (const line of lines) {
-      const open = line.state === 'asked' ? undefined : openFor(eater, line);
-      if (open === undefined) continue;
-      const food = line.called.split(',')[0]!;
-      const told = (word: string) => `/our ${food} contains ${word}${open}, also in ${name}`;
-      return [
-        { label: `No ${open} in the ${food}`, request: told('no ') },
-        { label: `The ${food} contains ${open}`, request: told('') },
-        { label: 'Ask me later', request: `/our ${food} later` },
-      ];
-    }
+  for (const eater of eaters) {
+    const found = openLines(eater, lines);
+    const [first] = found;
+    if (first === undefined) continue;
+    const { food, open } = first;
+    const alike = found.filter((one) => one.open === open);
+    const told = (word: string) => `/our ${food} contains ${word}${open}, also in ${name}`;
+    return [
+      { label: `No ${open} in the ${food}`, request: told('no ') },
+      { label: `There is ${open} in the ${food}`, request: told('') },
+      ...(alike.length > 1
+        ? [
+            {
+              label: `I read all ${alike.length} packets: no ${open}`,
+              request: `/our packets in ${name} contain no ${open}`,
+            },
+          ]
+        : []),
+      { label: 'Ask me later', request: `/our ${food} later` },
+    ];
+  }
+  return [];
+}
+
+/** The foods of a recipe whose small print leaves open what somebody avoids, each once, with what that is. */
+export function openLines(
+  eater: Pick<Eater, 'never' | 'exact'>,
+  lines: readonly RecipeLine[],
+): { readonly food: string; readonly open: string }[] {
+  const found = lines.flatMap((line) => {
+    const open = line.state === 'asked' ? undefined : openFor(eater, line);
+    return open === undefined ? [] : [{ food: line.called.split(',')[0]!, open }];
+  });
+  return found.filter(({ food }, i) => found.findIndex((one) => one.food === food) === i);
+}
+
+/** The same of what lies in pouches; of a mixture no packet can be told. */
+export function pouchQuestions(house: House, recipes: readonly Recipe[]): Choice[] {
+  for (const recipe of recipes) {
+    const asked = house.recipes.find(nameKey(recipe.name))
+      ? packetQuestions(recipe, house.eaters.here())
+      : [];
+    if (asked.length > 0) return asked;
+  }
   return [];
 }
 
 /** The same for what of the stock is unknown for somebody: the first meal that a packet can settle. */
 export function stockQuestions(house: House, eater: Pick<Eater, 'never' | 'exact'>): Choice[] {
   for (const meal of mealsInStock(house)) {
-    const recipe =
-      verdictOn(eater, meal).is === 'unknown' ? house.recipes.find(nameKey(meal.name)) : undefined;
-    const asked = recipe ? packetQuestions(recipe, [eater]) : [];
+    if (verdictOn(eater, meal).is !== 'unknown') continue;
+    for (const recipe of wordingsOf(house, meal.name)) {
+      const asked = packetQuestions(recipe, [eater]);
+      if (asked.length > 0) return asked;
+    }
+  }
+  return [];
+}
+
+/** The same for the first of several people for whom something is open. */
+export function stockQuestionsFor(house: House, eaters: readonly Pick<Eater, 'never' | 'exact'>[]): Choice[] {
+  for (const eater of eaters) {
+    const asked = stockQuestions(house, eater);
     if (asked.length > 0) return asked;
   }
   return [];
 }
+
+/** A meal's recipe of today, and the older ones that pouches in stock were cooked from. */
+export const wordingsOf = (house: House, name: string): Recipe[] => {
+  const today = house.recipes.find(nameKey(name));
+  if (today === undefined) return [];
+  const older = house.pouches
+    .recipes()
+    .filter((id) => id !== today.id)
+    .map((id) => house.recipes.byId(id))
+    .filter((recipe) => nameKey(recipe.name) === nameKey(name));
+  return [today, ...older];
+};
 
 const ofGluten: readonly string[] = gluten;
 

@@ -1,5 +1,9 @@
 import { Refusal } from '#core/refusal.ts';
 import type { Choice } from '#core/talk.ts';
+import { packetLarder } from '#foods/packet-things.ts';
+import type { Packet } from '#store/packets.ts';
+import { readPacket } from '#words/packet-parts.ts';
+import { Ambiguous } from '#words/reading.ts';
 import type { PacketAsked } from '#words/packet-request.ts';
 import type { PanelAsked } from '#words/panel-parts.ts';
 import { sayList, sayNumber } from '#words/say.ts';
@@ -7,7 +11,7 @@ import { brokenAnywhere } from './broken.ts';
 import { factsOfRecipe, recipeNamed } from './figures.ts';
 import type { House } from './house.ts';
 import { panelLine, readPanelOf } from './own-foods.ts';
-import { packetQuestions } from './packet-questions.ts';
+import { openLines, packetQuestions, wordingsOf } from './packet-questions.ts';
 import { applyPacket, packetLine, readOf, readPacketOf, recipesFor, warnEverywhere } from './packets.ts';
 import { type MealShown, mealOfRecipe } from './verdicts.ts';
 
@@ -46,11 +50,12 @@ export function packetTold(house: House, asked: PacketAsked, isSure: boolean): O
       meals: recipes.map(({ name }) => shownMeal(house, name)),
     };
   }
+  if (asked.is === 'none') return noneOf(house, asked.meal, asked.what);
   const { told, meal, alone, typed } = asked;
   const { packet, idle } = readPacketOf(house, told, isSure, (food) => typed.replace(told.food, food));
   if (!alone) house.packets.keep(packet);
   const warned = alone ? [] : warnEverywhere(house, packet);
-  const at = meal === null ? [] : applyPacket(house, recipeNamed(house, meal), { packet });
+  const at = meal === null ? [] : applyTo(house, meal, packet);
   if (alone && at.length === 0)
     throw new Refusal('changes-nothing', `${meal} has no ${packet.called} whose small print that settles.`);
   const others = alone ? [] : recipesFor(house, { packet });
@@ -74,6 +79,42 @@ export function packetTold(house: House, asked: PacketAsked, isSure: boolean): O
       ),
     ],
     meals: meal === null ? [] : [shownMeal(house, meal)],
+  };
+}
+
+/** In a meal's recipe of today, and in the older ones that pouches in stock were cooked from. @returns lines of today's */
+function applyTo(house: House, meal: string, packet: Packet): number[] {
+  const [today, ...older] = wordingsOf(house, meal).map((recipe) => applyPacket(house, recipe, { packet }));
+  return today!.length > 0 ? today! : older.flat();
+}
+
+/** All packets of a meal of which something is open hold none of it, by one tap of a grown-up. */
+function noneOf(house: House, meal: string, what: string): Outcome {
+  const open = wordingsOf(house, meal).flatMap(({ lines }) =>
+    house.eaters.here().flatMap((eater) => openLines(eater, lines).filter((one) => one.open === what)),
+  );
+  const foods = [...new Set(open.map(({ food }) => food))];
+  if (foods.length === 0)
+    throw new Refusal('nothing-open', `Of no packet in ${meal} it is open whether ${what} is in it.`);
+  if (!house.tapped)
+    throw new Ambiguous(`Is there no ${what} in ${sayList(foods)}? Nothing is changed yet.`, [
+      { label: `I read all ${foods.length}: no ${what}`, request: `packets in ${meal} contain no ${what}` },
+    ]);
+  for (const food of foods) {
+    const told = readPacket(`${food} contains no ${what}`, packetLarder);
+    if (told === undefined) throw new Refusal('no-such-food', `I cannot tell which packet ${food} is.`);
+    const { packet } = readPacketOf(house, told, false, (one) => `${one} contains no ${what}`);
+    house.packets.keep(packet);
+    applyTo(house, meal, packet);
+  }
+  return {
+    lines: [
+      `Noted: no ${what} in ${sayList(foods)}, read by ${house.member.name}.`,
+      ...brokenAnywhere(house),
+    ],
+    did: `read ${foods.length} packets of ${meal}: no ${what}`,
+    buttons: packetQuestions(recipeNamed(house, meal), house.eaters.here()),
+    meals: [shownMeal(house, meal)],
   };
 }
 

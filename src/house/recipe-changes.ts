@@ -34,7 +34,8 @@ export const keeps = ({ length }: readonly unknown[]) => (length === 1 ? 'keeps'
 export const cookedFrom = (house: House, { id }: Recipe) =>
   house.batches.ofMeal(id).filter((batch) => batch.recipe.id === id);
 
-function lineAt({ name, lines }: Recipe, position: number): RecipeLine {
+/** @throws Refusal 'no-such-line' */
+export function lineAt({ name, lines }: Recipe, position: number): RecipeLine {
   const found = lines[position - 1];
   if (!found)
     throw new Refusal('no-such-line', `${name} has ${lines.length} lines; there is no line ${position}.`);

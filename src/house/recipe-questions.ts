@@ -6,6 +6,7 @@ import { sayList } from '#words/say.ts';
 import { type Names, takeMeal } from '#words/parts.ts';
 import { Reading } from '#words/reading.ts';
 import type { House } from './house.ts';
+import { packetQuestions } from './packet-questions.ts';
 import { resolver } from './recipe-text.ts';
 
 /** What 'none of them is in it' settles. */
@@ -42,17 +43,26 @@ export function settleMention(house: House, recipe: Recipe, food: string, line: 
   return `${sayList(open.map(({ called }) => called))} ${are} ${line === null ? 'not in it' : `in line ${line}`}`;
 }
 
+const isOfFood = (wanted: LineResult['wanted']): boolean => wanted === 'food' || wanted === 'word';
+
 /** The buttons of the first line that needs an answer, then of the first food that no line has. */
-export function nextQuestion(
+function nextQuestion(
   { name, lines, mentions }: Recipe,
-  results: readonly Pick<LineResult, 'question' | 'choices'>[],
+  results: readonly Pick<LineResult, 'question' | 'choices' | 'wanted'>[],
 ): Choice[] {
-  const index = results.findIndex((result) => result.question !== null && result.choices.length > 0);
+  const index = results.findIndex(
+    ({ question, choices, wanted }) => question !== null && (choices.length > 0 || isOfFood(wanted)),
+  );
   if (index >= 0)
-    return results[index]!.choices.slice(0, 4).map(({ label, typed }) => ({
-      label: `${index + 1}: ${label}`,
-      request: `/recipe ${name} line ${index + 1}: ${typed}`,
-    }));
+    return [
+      ...results[index]!.choices.slice(0, 3).map(({ label, typed }) => ({
+        label: `${index + 1}: ${label}`,
+        request: `/recipe ${name} line ${index + 1}: ${typed}`,
+      })),
+      ...(isOfFood(results[index]!.wanted)
+        ? [{ label: `${index + 1}: no food`, request: `/recipe ${name} line ${index + 1} is no food` }]
+        : []),
+    ];
   const [open] = mentions;
   if (open === undefined) return [];
   const { called } = open;
@@ -72,6 +82,18 @@ export function nextQuestion(
     })),
     { label: `${called}: add a line`, request: `/recipe ${name} line ${lines.length + 1}: ${called}` },
   ];
+}
+
+/** What of a recipe is open: a line, a food of the method, then what only a packet can tell somebody. */
+export function openQuestions(house: House, recipe: Recipe): Choice[] {
+  const resolve = resolver(house);
+  const asked = nextQuestion(
+    recipe,
+    recipe.lines.map(({ question, typed }) =>
+      question === null ? { question, choices: [], wanted: null } : { ...resolve(typed), question },
+    ),
+  );
+  return asked.length > 0 ? asked : packetQuestions(recipe, house.eaters.here());
 }
 
 /** A weight at camp is read for the whole recipe, as every line is; a tap makes it one for each serving. */

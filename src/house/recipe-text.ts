@@ -1,6 +1,6 @@
 import type { Camp, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { type LineResult, resolveLine } from '#foods/line.ts';
+import { type Learnt, type LineResult, resolveLine } from '#foods/line.ts';
 import { type Makes, makesIn } from '#foods/frame.ts';
 import { type ListedLine, splitRecipe } from '#foods/recipe.ts';
 import { massG, type Names, optional, servingsAbout } from '#words/parts.ts';
@@ -193,17 +193,20 @@ export function asRecord(result: LineResult, at: Place = atTop): RecipeLine {
 
 /** Resolves lines with what this household taught. */
 export function resolver(house: House): (line: string) => LineResult {
-  const learnt = {
-    foods: house.learnt.foods(),
-    measures: [
-      ...house.learnt.measures().map(({ unit, food, grams, ml }) => ({
-        unit,
-        food,
-        ...(grams === null ? {} : { grams }),
-        ...(ml === null ? {} : { ml }),
-      })),
-      { unit: 'cup', food: null, ml: house.settings.cupMl },
-    ],
-  };
+  const learnt = learntBy(house);
   return (line) => resolveLine(line, house.foods, learnt);
 }
+
+/** What this household taught of foods and measures. */
+export const learntBy = (house: House): Learnt => ({
+  foods: house.learnt.foods(),
+  measures: [
+    ...house.learnt.measures().map(({ unit, food, grams, ml }) => ({
+      unit,
+      food,
+      ...(grams === null ? {} : { grams }),
+      ...(ml === null ? {} : { ml }),
+    })),
+    { unit: 'cup', food: null, ml: house.settings.cupMl },
+  ],
+});

@@ -175,6 +175,7 @@ function mealOf(house: House, batch: Batch, facts: BatchFacts): MealUsed {
     name: batch.recipe.name,
     contents: facts.recipe.contents,
     uses: usesOf(house, batch.recipe).is,
+    isSodiumLeast: facts.recipe.isSodiumLeast,
     sodiumMgPerServing: known && facts.servings > 0 ? facts.eaten.sodiumMg / facts.servings : null,
   };
 }

@@ -41,6 +41,8 @@ export interface TripSums {
   /** By eater, then day. */
   readonly kcal: ReadonlyMap<number, ReadonlyMap<string, number>>;
   readonly sodiumMg: ReadonlyMap<number, ReadonlyMap<string, number>>;
+  /** Eater and day, 'id day', on which salt that was not weighed is eaten. */
+  readonly unweighedSalt: ReadonlySet<string>;
 }
 
 function add<K>(map: Map<K, number>, key: K, value: number): void {
@@ -56,10 +58,12 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
   const kcal = new Map<number, Map<string, number>>();
   const sodiumMg = new Map<number, Map<string, number>>();
   const campOfSlot = new Map<number, CampGood[]>();
+  const unweighedSalt = new Set<string>();
   let dryG = 0;
   for (const { slot, codes, eaters, parts } of served) {
     let dishKcal = 0;
     let dishSodium = 0;
+    let isLeast = false;
     for (const code of codes) {
       const pouch = pouchCoded(house, readCode(code));
       const { batch, facts } = batchSeen(house, pouch.batch);
@@ -76,6 +80,7 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
       add(waterOfDay, slot.onDay, figures.waterMl);
       dishKcal += figures.kcal;
       dishSodium += figures.sodiumMg;
+      isLeast ||= facts.recipe.isSodiumLeast;
     }
     const all = eaters.reduce((sum, id) => sum + (portions.get(id) ?? 1), 0);
     for (const id of eaters) {
@@ -84,9 +89,10 @@ export function tripSums(house: House, served: readonly Served[]): TripSums {
       if (!sodiumMg.has(id)) sodiumMg.set(id, new Map());
       add(kcal.get(id)!, slot.onDay, dishKcal * part);
       add(sodiumMg.get(id)!, slot.onDay, dishSodium * part);
+      if (isLeast) unweighedSalt.add(`${id} ${slot.onDay}`);
     }
   }
-  return { dryG, campOfSlot, waterOfSlot, waterOfDay, rawOfSlot, kcal, sodiumMg };
+  return { dryG, campOfSlot, waterOfSlot, waterOfDay, rawOfSlot, kcal, sodiumMg, unweighedSalt };
 }
 
 /** Fuel for spills, wind and tea; chosen. */
@@ -188,10 +194,11 @@ export function dayNotes(eaters: readonly Eater[], sums: TripSums): Note[] {
     const need = energyOfDayKcal(eater)?.value;
     const day = (onDay: string) => {
       const mg = sodium.get(onDay) ?? 0;
+      const least = sums.unweighedSalt.has(`${eater.id} ${onDay}`) ? 'at least ' : '';
       const salt =
         limit === undefined
-          ? `${Math.round(mg)} mg`
-          : `${Math.round((mg / limit) * 100)} %${mg > limit ? ' (over)' : ''}`;
+          ? `${least}${Math.round(mg)} mg`
+          : `${least}${Math.round((mg / limit) * 100)} %${mg > limit ? ' (over)' : ''}`;
       const energy = Math.round(kcal.get(onDay) ?? 0);
       const share = need === undefined ? '' : ` of ${Math.round(need)}`;
       return `${sayDayOf(onDay).slice(0, 3)} sodium ${salt}, ${energy}${share} kcal`;

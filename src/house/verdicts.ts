@@ -15,6 +15,8 @@ export interface MealShown {
   readonly contents: readonly Ingredient[];
   /** Of one serving, mg; null where it is not known. */
   readonly sodiumMgPerServing: number | null;
+  /** Salt in it was not weighed. */
+  readonly isSodiumLeast: boolean;
 }
 
 /** What recorded words keep away; a food that only the big table knows is looked for by its name. */
@@ -81,7 +83,10 @@ function noteOn(eater: Eater, meal: MealShown, told: NotesTold): string | undefi
     day && meal.sodiumMgPerServing !== null
       ? (meal.sodiumMgPerServing * eater.portion) / day.value
       : undefined;
-  const sodium = share === undefined ? undefined : `${Math.round(share * 100)} % of the day's sodium`;
+  const sodium =
+    share === undefined
+      ? undefined
+      : `${meal.isSodiumLeast ? 'at least ' : ''}${Math.round(share * 100)} % of the day's sodium`;
   if (eater.never.length > 0) return ['clear', ...(sodium ? [sodium] : [])].join(', ');
   const hasLimit = eater.sodiumMg !== null || eater.kind === 'child';
   return share !== undefined && (hasLimit || share >= noteworthyShare) ? sodium : undefined;
@@ -176,6 +181,7 @@ export function mealOfRecipe(recipe: Recipe, facts: RecipeFacts): MealShown {
     name: recipe.name,
     contents: facts.contents,
     sodiumMgPerServing: facts.eaten.sodiumMg / recipe.servings,
+    isSodiumLeast: facts.isSodiumLeast,
   };
 }
 

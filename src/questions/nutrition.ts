@@ -28,7 +28,7 @@ export const nutrition = question({
       ? batchNumbered(house, pouch.batch).recipe
       : (house.recipes.find(nameKey(name)) ?? recipeNamed(house, name));
     const facts = factsOfRecipe(house, recipe);
-    const { totals } = facts;
+    const { eaten: totals } = facts;
     const open = [...facts.uncounted, ...facts.unresolved].map((line) => line.typed);
     const least = open.length > 0 || totals.unknown.length > 0 ? 'at least ' : '';
     const own = pouch && pouchFacts(pouch.dryG, driedFacts(house, batchNumbered(house, pouch.batch)));
@@ -37,7 +37,7 @@ export const nutrition = question({
     if (sodium || all) {
       const mg = own?.sodiumMg ?? totals.sodiumMg / recipe.servings;
       lines.push(
-        `${what}: ${least}${Math.round(mg)} mg sodium, as in ${sayNumber(Math.round((mg / sodiumMgPerSaltG) * 10) / 10)} g of salt.`,
+        `${what}: ${facts.isSodiumLeast ? 'at least ' : ''}${Math.round(mg)} mg sodium, as in ${sayNumber(Math.round((mg / sodiumMgPerSaltG) * 10) / 10)} g of salt.`,
       );
     }
     if (energy || all)

@@ -93,6 +93,7 @@ export function recipeStore(db: Db) {
   const deleteLine = db.prepare(
     'DELETE FROM recipe_line WHERE household = ? AND recipe = ? AND position = ?',
   );
+  const setMethod = db.prepare('UPDATE recipe SET method = ? WHERE household = ? AND id = ?');
   const setMentions = db.prepare('UPDATE recipe SET mentions_json = ? WHERE household = ? AND id = ?');
   const everNamed = db
     .prepare('SELECT 1 FROM recipe WHERE household = ? AND folded_name = ? LIMIT 1')
@@ -169,6 +170,11 @@ export function recipeStore(db: Db) {
         known.delete(recipe);
         left.forEach((line, i) => updateLine.run({ household, recipe, position: i + 1, ...lineRow(line) }));
         deleteLine.run(household, recipe, left.length + 1);
+      },
+      /** The method's text; the journal keeps what it said. */
+      describe: (recipe: number, method: string): void => {
+        known.delete(recipe);
+        setMethod.run(method, household, recipe);
       },
       /** What of headings and method is still open. */
       settleMentions: (recipe: number, left: readonly NamedFood[]): void => {

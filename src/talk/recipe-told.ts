@@ -38,6 +38,10 @@ function asRequest(change: RecipeChange, name: string): string {
       return change.how === 'name'
         ? `${name} rename heading "${change.heading}" to "${change.to}"`
         : `${name} ${change.isNew === null ? 'put' : change.isNew ? 'add' : 'move'} heading "${change.heading}" above line ${change.above}`;
+    case 'misread':
+      return `${name} line${change.position === null ? '' : ` ${change.position}`} is wrong`;
+    case 'nofood':
+      return `${name} line ${change.position} is no food`;
     case 'goes':
       return `${name}: ${change.food} goes ${change.where === 'camp' ? 'in at camp' : 'into the pot'}`;
     case 'camp':
@@ -61,11 +65,11 @@ const polite = /^(?:(?:can|could|would|will)\s+you\s+(?:please\s+)?|let(?:['’]
 
 const amount = /[\d½¼¾⅓⅔]|\b(?:an?|half|one|two|three|four|five|six|some|to taste)\b/iu;
 
-/** What stands against changing a recipe. Words of an ingredient, such as 'half', are its own. */
-function heldBack(look: Look, typed: string): string | null {
+/** What stands against changing a recipe. Words of an ingredient, such as 'half', are its own; 'no food' denies nothing that was asked. */
+function heldBack(look: Look, typed: string, isDenial = false): string | null {
   const { mood } = look.said;
   if (mood.asks) return 'that reads as a question';
-  if (mood.negated !== null) return turnedRound(mood.negated);
+  if (mood.negated !== null && !isDenial) return turnedRound(mood.negated);
   if (mood.doubt !== null) return `"${mood.doubt}" leaves it open`;
   if (mood.future !== null) return `"${mood.future}" is still to come`;
   const wish = wishes.exec(look.bare)?.[0].trim();
@@ -101,7 +105,7 @@ export const changing: Reader = (look) => {
       words: asRequest(change, name),
       score: 6,
       left: [],
-      holds: heldBack(look, typed),
+      holds: heldBack(look, typed, change.is === 'nofood'),
     };
   }
   return undefined;

@@ -16,7 +16,9 @@ export type PacketAsked =
     }
   /** What was read is put into recorded recipes. */
   | { readonly is: 'applied'; readonly food: string; readonly meal: string | null }
-  | { readonly is: 'later'; readonly food: string };
+  | { readonly is: 'later'; readonly food: string }
+  /** Every packet in a recipe of which it is open: none holds it. */
+  | { readonly is: 'none'; readonly meal: string; readonly what: string };
 
 /**
  * Takes a request about a packet; undefined where the message teaches something else.
@@ -34,6 +36,10 @@ export const packetAsked = (larder: PacketLarder) =>
         };
         const later = /^(.+?)[\s,:]+later$/isu.exec(text);
         if (later) return take({ is: 'later', food: later[1]! });
+        const none = /^(?:all\s+)?packets\s+in\s+(.+?)\s+contain\s+no\s+(.+)$/isu.exec(text);
+        const allOf = none && names.meals.find((name) => fold(name) === fold(none[1]!));
+        if (none && allOf !== undefined && allOf !== null)
+          return take({ is: 'none', meal: allOf, what: none[2]! });
         const put = /^(.+?)\s+packet\s+in\s+(.+)$/isu.exec(text);
         if (put) {
           if (/^all(?: the)? recipes$/i.test(put[2]!))

@@ -1,6 +1,7 @@
 import type { Occasion } from '#core/occasions.ts';
 import type { Camp } from '#core/records.ts';
 import { occasionsNamed } from './occasion-words.ts';
+import { type LineDoubt, lineDoubt } from './line-doubts.ts';
 import { campChange, placeChanges, type SectionChange, sectionChanges } from './section-changes.ts';
 
 /** A change of a recorded recipe as it was typed; `name` is not looked up yet. */
@@ -15,6 +16,7 @@ export type RecipeChange = { readonly name: string } & (
   | { readonly is: 'gone'; readonly sure: boolean }
   | { readonly is: 'eaten'; readonly how: 'dry' | 'soaked' }
   | SectionChange
+  | LineDoubt
   | { readonly is: 'camp'; readonly camp: Camp }
   /** Told by a food: added at camp, or in the pot after all. */
   | { readonly is: 'goes'; readonly food: string; readonly where: 'camp' | 'pot' }
@@ -199,9 +201,9 @@ export function changesTyped(text: string): RecipeChange[] {
   if (one.includes('\n')) return [];
   // A colon inside the name begins the ingredients of a new recipe.
   const sections = sectionChanges(one);
-  const camp = campChange(one);
+  const alone = campChange(one) ?? lineDoubt(one);
   const places = placeChanges(one);
-  return (camp ? [camp] : sections.length + places.length > 0 ? [...sections, ...places] : read(one))
+  return (alone ? [alone] : sections.length + places.length > 0 ? [...sections, ...places] : read(one))
     .map((change) => ({ ...change, name: nameAlone(change.name) }))
     .filter((change) => !`${change.name}${change.is === 'name' ? change.newName : ''}`.includes(':'));
 }

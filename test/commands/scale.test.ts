@@ -64,3 +64,16 @@ refuses([
   ['/scale barley soup x1000', /no factor/],
   ['/scale barley soup sodium 0 mg', /no target/],
 ]);
+
+// Witness: by hand; tablespoons that no cup comes near stay tablespoons, tins stay tins.
+test('tins stay tins and spoons stay spoons', () => {
+  const house = openSeason();
+  house.say('/house cup 250 ml');
+  house.say(
+    '/recipe Bean pot, 4 servings: 2 tins (400 g each) kidney beans, drained; 3 tbsp tomato paste; 1 x 400 g tin chopped tomatoes',
+  );
+  const double = house.say('/scale bean pot x2');
+  expect(double).toContain('960 g kidney beans, drained: 4 tins of 400 g');
+  expect(double).toContain('96 g tomato paste: 6 tbsp');
+  expect(house.say('/scale bean pot x1.5')).toContain('600 g tomatoes, canned: 1.5 tins of 400 g');
+});

@@ -91,3 +91,17 @@ test('any text: nothing crashes, every line comes from the text', () => {
 test('a very long recipe is split in linear time', () => {
   expect(splitRecipe('1 cup flour\n'.repeat(20_000)).lines).toHaveLength(20_000);
 });
+
+test.each([
+  "Chef's note: better the next day",
+  'Tip: freezes well',
+  'Source: grandma',
+  'Notes: cook it thick',
+  'P.S.: soak overnight',
+  'Nutrition per serving: 320 kcal',
+  'Course: dinner',
+])('%s stands with the method', (line) => {
+  const { lines, method } = splitRecipe(`200 g rice\n${line}\n2 carrots`);
+  expect(lines).toEqual(['200 g rice', '2 carrots']);
+  expect(method).toBe(line);
+});
