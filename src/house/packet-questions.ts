@@ -23,6 +23,7 @@ export function packetQuestions(
     return [
       { label: `No ${open} in the ${food}`, request: told('no ') },
       { label: `There is ${open} in the ${food}`, request: told('') },
+      { label: 'Ask me later', request: `/our ${food} later` },
       ...(alike.length > 1
         ? [
             {
@@ -31,7 +32,6 @@ export function packetQuestions(
             },
           ]
         : []),
-      { label: 'Ask me later', request: `/our ${food} later` },
     ];
   }
   return [];
