@@ -11,7 +11,7 @@ import { loadedWith } from '#core/running.ts';
 import { cautionLines } from '#house/caution-lines.ts';
 import { dryOf, isSealedFrom } from '#house/dryness.ts';
 import { dryingAhead, loadsKnown } from '#house/forecast.ts';
-import { aheadLines, aheadWhy, nightLines } from '#house/forecast-said.ts';
+import { aheadInShort, aheadWhy, nightLines } from '#house/forecast-said.ts';
 import type { House } from '#house/house.ts';
 import { besideCaution, coolingCaution } from '#words/cautions.ts';
 import { netWeights } from '#core/weighing.ts';
@@ -99,8 +99,8 @@ export default command({
       name: recipe.name,
       batch,
       facts,
-      ready: [...aheadLines(house, ahead), ...nightLines(house, loaded, facts, known, ahead)],
-      readyWhy: aheadWhy(ahead),
+      ready: [...aheadInShort(house, ahead), ...nightLines(house, loaded, facts, known, ahead)],
+      readyWhy: aheadWhy(house, ahead),
       cautions: loadCautions(house, recipe, no, batch),
       beside: loadedBeside(house, loaded),
       settings: house.settings,
@@ -114,8 +114,8 @@ export default command({
     ];
     const why: string[] = [];
     if (facts.expectedDryG !== null && facts.expectedDryG < facts.wetG) {
-      lines.push(`Expected dry: about ${g(facts.expectedDryG)}.`);
       why.push(
+        `Expected dry: about ${g(facts.expectedDryG)}.`,
         `Solids ${g(facts.totals.solidsG)}, ${sayNumber(settings.residualMoisture * 100)} % moisture left; water to remove: about ${g(facts.wetG - facts.expectedDryG)}.`,
       );
     } else {

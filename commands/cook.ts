@@ -1,5 +1,6 @@
 import { DateTime } from 'luxon';
 import { planned } from '#chat/command.ts';
+import { groupBy } from '#core/groups.ts';
 import { fedByDay } from '#core/picks/fed.ts';
 import { cookingPlan } from '#house/cooking.ts';
 import { tripProblem } from '#house/trip-problem.ts';
@@ -59,17 +60,19 @@ export default planned({
             : `, ${Math.round(one.fills * 100)} % of a dryer load`;
       const meals = one.slots.length > 4 ? `${one.slots.length} meals` : sayList(one.slots.map(slotName));
       const said = `${one.recipe.name}${one.wished ? ' (wished for)' : ''}: ${sayNumber(Number(one.servings.toFixed(1)))} servings`;
-      lines.push(`${said}${load}.`);
+      lines.push(`${one.recipe.name}: ${sayCount(Math.ceil(one.servings), 'serving')}.`);
       why.push(
         `${said} for ${meals}. /scale ${one.recipe.name} x${sayNumber(one.factor)} makes ${made}${load}.`,
       );
     }
     if (plan.cook.some((one) => one.fills !== null && one.fills < 0.9))
       why.push('A load filled up costs no more time: what is over goes into stock.');
-    for (const { eater, slots } of plan.nobodyCan)
-      lines.push(
-        `No recipe of yours is clear for ${name(eater)} and for such a meal: ${sayList(slots.map(slotName))}.`,
-      );
+    for (const alike of groupBy(plan.nobodyCan, ({ slots }) => slots.join()).values()) {
+      const who = sayList(alike.map(({ eater }) => name(eater)));
+      const at = alike[0]!.slots;
+      lines.push(`No recipe of yours is clear for ${who} at ${sayCount(at.length, 'meal')}.`);
+      why.push(`No recipe of yours is clear for ${who} and for such a meal: ${sayList(at.map(slotName))}.`);
+    }
     if (plan.cook.length > 0) {
       const { hours, recorded } = plan.loadHours;
       const from =
@@ -77,7 +80,7 @@ export default planned({
           ? `${sayNumber(hours)} h a load, as your last ${recorded} took`
           : 'about a day a load (common practice, until three of yours are recorded)';
       const late = plan.latestStart < today ? ': that is past, so shorten the list or the trip' : '';
-      lines.push(`Start drying by ${sayDayOf(plan.latestStart)} at the latest${late}.`);
+      lines.push(`Start drying by ${sayDayOf(plan.latestStart)}${late}.`);
       why.push(
         `${from[0]!.toUpperCase()}${from.slice(1)}, a day to seal and pack, two days until the seals are checked.`,
       );

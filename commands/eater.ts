@@ -59,17 +59,19 @@ export default command({
     if (asked.who === undefined) {
       if (!asked.asks && (asked.never || asked.portion || asked.dislikes || asked.apart))
         throw new Refusal('no-name', 'I read what is meant, but not for whom.');
-      return { eaters: house.eaters.here(), did: undefined, notes: [] };
+      return { eaters: house.eaters.here(), did: undefined, notes: [], why: [] };
     }
     const known = 'known' in asked.who ? house.eaters.find(nameKey(asked.who.known)) : undefined;
     const name = 'known' in asked.who ? asked.who.known : asked.who.fresh;
     if (asked.asks) {
       if (!known)
         throw new Refusal('no-such-eater', `There is no eater called ${name}. A question records nothing.`);
+      const seen = stockVerdicts(house, known);
       return {
         eaters: [known],
         did: undefined,
-        notes: stockVerdicts(house, known),
+        notes: seen.lines,
+        why: seen.why,
         open: stockQuestions(house, known),
       };
     }
@@ -85,7 +87,7 @@ export default command({
     if (gone) {
       if (!known) throw new Refusal('no-such-eater', `There is no eater called ${name}.`);
       house.eaters.leave(known.id);
-      return { eaters: [], gone: name, did: `${name} no longer eats here`, notes: [] };
+      return { eaters: [], gone: name, did: `${name} no longer eats here`, notes: [], why: [] };
     }
     if (told.again && told.never && !told.again.every((words) => keptAs(known, words)))
       throw new Refusal(
@@ -109,14 +111,16 @@ export default command({
       else house.eaters.add(nameKey(name), eater);
     }
     const now = house.eaters.find(nameKey(name))!;
+    const seen = stockVerdicts(house, now);
     return {
       eaters: [now],
+      why: seen.why,
       did: changes ? `${known ? 'changed' : 'added'} the eater ${name}` : undefined,
-      notes: [...stockVerdicts(house, now), ...(changes ? brokenAnywhere(house) : [])],
+      notes: [...seen.lines, ...(changes ? brokenAnywhere(house) : [])],
       open: stockQuestions(house, now),
     };
   },
-  say: ({ eaters, gone, did, notes: lines, open = [] }) => {
+  say: ({ eaters, gone, did, notes: lines, why, open = [] }) => {
     if (gone) return { group: `${gone} is out of new trips. The records stay.`, did };
     const [one, another] = eaters;
     if (one === undefined)
@@ -135,7 +139,7 @@ export default command({
     ];
     return {
       group: [...understoodLines(one), ...lines].join('\n'),
-      why: dayLines(one),
+      why: [...why, ...dayLines(one)],
       ...(did === undefined ? {} : { did }),
       ...(buttons.length === 0 ? {} : { buttons }),
     };

@@ -1,11 +1,12 @@
 import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { changeLines } from '#cards/change-words.ts';
-import { fedHead, shortLines } from '#cards/fed-words.ts';
+import { fedHead, isShort, shortLines } from '#cards/fed-words.ts';
+import { dayPages, planInShort, shortByPerson } from '#cards/plan-pages.ts';
 import { ungranted } from '#cards/wish-words.ts';
-import { pickLines, reasonLines, whyWords } from '#cards/pick-words.ts';
+import { pickWords, reasonLines, whyWords } from '#cards/pick-words.ts';
 import { type TripProblem, tripProblem } from '#house/trip-problem.ts';
-import { markedWith } from '#house/marks.ts';
+import { markedWith, markLines } from '#house/marks.ts';
 import { stockQuestionsFor } from '#house/packet-questions.ts';
 import { mendLines } from '#house/mending.ts';
 import { servedBy } from '#house/served.ts';
@@ -96,6 +97,8 @@ export default planned({
         lines: [whyWords(sayCode(asked.codes[0]), why, question, plan)],
         did: undefined,
         reasons: [],
+        pages: [],
+        isOpen: false,
         place: trip.place,
         canKeep: false,
         asks: [],
@@ -124,14 +127,19 @@ export default planned({
       ),
     };
   },
-  say: ({ lines, reasons, did, place, canKeep, asks }) => {
-    const keep =
-      canKeep && lines.length > 1 ? [{ label: 'Keep these', request: `/pick keep "${place}"` }] : [];
+  say: ({ lines, reasons, pages, did, place, canKeep, isOpen, asks }) => {
+    const buttons = [
+      ...(canKeep && lines.length > 1 ? [{ label: 'Keep these', request: `/pick keep "${place}"` }] : []),
+      ...(did === undefined ? [] : [{ label: 'Pack list', request: `/pack "${place}"` }]),
+      ...(isOpen ? [{ label: 'What to cook', request: `/cook "${place}"` }] : []),
+      ...asks,
+    ];
     return {
       group: lines.join('\n'),
       ...(reasons.length > 0 ? { why: reasons } : {}),
       ...(did === undefined ? {} : { did }),
-      ...(keep.length + asks.length > 0 ? { buttons: [...keep, ...asks], buttonsForAll: true } : {}),
+      ...(pages.length > 1 ? { pages } : {}),
+      ...(buttons.length > 0 ? { buttons, buttonsForAll: true } : {}),
     };
   },
 });
@@ -160,10 +168,12 @@ function hold(house: House, { trip, pouches }: TripProblem, plan: PicksPlan): st
 }
 
 const headings = {
-  shown: (trip: string) => `${trip}:`,
-  kept: (trip: string) => `Kept for ${trip}.`,
-  changed: (trip: string) =>
-    `${trip}: the choice changed since it was shown, so nothing is kept yet. Now it is:`,
+  shown: (trip: string, from: string, fed: string) => [`${trip}, ${from}: ${fed}`],
+  kept: (trip: string, _: string, fed: string) => [`Kept for ${trip}: ${fed}`],
+  changed: (trip: string, from: string, fed: string) => [
+    `${trip}, ${from}: ${fed}`,
+    'The choice changed since it was shown: nothing is kept yet.',
+  ],
 };
 
 function told(house: House, question: TripProblem, result: PicksResult, state: 'shown' | 'kept' | 'changed') {
@@ -173,38 +183,42 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
   const sums = tripSums(house, served);
   const short = shortages(question.problem, result);
   const fed = fedByDay(question.problem, result);
-  const slots = pickLines(question, result, eaters, sums, (codes) =>
+  const picked = pickWords(question, result, eaters, sums, (codes) =>
     markedWith(
       house,
       codes.map((code) => question.pouches.get(code)!),
     ),
   );
-  const lacking = shortLines(question, fed, eaters);
-  const because = reasonLines(short, question, eaters, fed, result);
-  const more = [
-    ...because,
+  const opened = result.slots
+    .flatMap(({ dishes, beside = [] }) => [...dishes, ...beside])
+    .flatMap(({ pouches }) => pouches.map((code) => question.pouches.get(code)!));
+  const isFed = fedHead(question, fed, eaters);
+  const head = headings[state](trip.place, sayDayOf(trip.startsOn), isFed);
+  const changes = changeLines(question, result, eaters);
+  const needs = [
+    ...shortByPerson(fed, eaters),
+    ...changes.map(({ short: said }) => said),
+    ...(state === 'kept' ? [] : sumInShort(house, trip, sums)),
+  ];
+  const slots = state === 'kept' ? [] : planInShort(picked, [...head, ...needs]);
+  const lines = [...head, ...slots, ...(slots.length === 0 ? markLines(house, opened) : []), ...needs];
+  const reasons = [
+    ...shortLines(question, fed, eaters),
+    ...changes.flatMap(({ long }) => long),
+    ...ungranted(house, question, result),
+    ...mendLines(house, fed),
+    ...reasonLines(short, question, eaters, fed, result),
     ...(served.length > 0
       ? [...sumLines(house, trip, sums), ...toBring(house, sums), provenWords(result)]
       : []),
     ...dayNotes(eaters, sums).map(({ who, text }) => `${who}: ${text}`),
   ];
-  const head = [
-    headings[state](`${trip.place}, from ${sayDayOf(trip.startsOn)}`),
-    fedHead(question, fed, eaters),
-  ];
-  // Kept, it is what was shown just before: one line, and who goes short.
-  if (state === 'kept') return { lines: [...head, ...lacking], reasons: [...slots, ...more] };
+  const all = { label: 'All days', group: lines.join('\n'), why: reasons };
   return {
-    lines: [
-      ...head,
-      ...slots,
-      ...lacking,
-      ...mendLines(house, fed),
-      ...ungranted(house, question, result),
-      ...changeLines(question, result, eaters),
-      ...sumInShort(house, trip, sums),
-    ],
-    reasons: more,
+    lines,
+    reasons,
+    isOpen: fed.some(isShort),
+    pages: state === 'kept' ? [] : [all, ...dayPages(question, picked, fed, eaters)],
   };
 }
 

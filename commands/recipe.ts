@@ -113,9 +113,11 @@ function shown(
   const card = more.short
     ? servingLines(recipe, facts, house.settings)
     : recipeCard(recipe, facts, house.foods, house.settings);
+  const uses = usesLine(house, recipe);
   return {
-    lines: [heading, ...card.needs, ...usesLine(house, recipe), ...(more.remarks ?? [])],
+    lines: [heading, ...card.needs, ...uses.needs, ...(more.remarks ?? [])],
     why: [
+      ...uses.why,
       ...card.why,
       ...(recipe.method === '' || more.short ? [] : ['The method is kept with it and was not counted.']),
     ],

@@ -10,7 +10,7 @@ import { absorberLine, absorberWhy, bestByLine, bestByWhy, fitLines } from '#hou
 import { type DryPart, takeDry } from '#house/take-dry.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import { doubtPhrase, vouchedMark, vouchedPhrase } from '#words/dry-phrases.ts';
-import { firstAbsorberCaution, notForLongCaution } from '#words/cautions.ts';
+import { firstAbsorberCaution, firstAbsorberInShort, notForLongCaution } from '#words/cautions.ts';
 import { localDays } from '#words/local-days.ts';
 import { mixHolds, noWaterFor } from '#words/mixed-words.ts';
 import type { MixtureTold } from '#words/mixture.ts';
@@ -18,7 +18,16 @@ import { flag, measure, optional, servings } from '#words/parts.ts';
 import { kindNamed, material, pouchSaid } from '#words/pouch-parts.ts';
 import { containsLines, eatenDryPhrase, rawCaution, uncheckedCaution } from '#words/phrases.ts';
 import { type FillTold, fillTold, withoutAbsorber } from '#words/seal-parts.ts';
-import { sayCodes, sayCount, sayG, sayList, sayNumber, sayPour } from '#words/say.ts';
+import {
+  sayBatch,
+  sayCodes,
+  sayCount,
+  sayG,
+  sayList,
+  sayNumber,
+  sayPour,
+  sayPourInShort,
+} from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 import { howBatchEaten, soakedAlong } from '#house/eating.ts';
 import { cautionLines } from '#house/caution-lines.ts';
@@ -128,19 +137,24 @@ export default command({
     ];
     const lines = filled.flatMap(({ codes, eachDryG, plan, figures, isRated }) => [
       `Sealed ${sayCodes(codes)}: ${g(eachDryG)} ${meal}${codes.length > 1 ? ' each' : ''}.`,
-      `Write on ${codes.length > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
-      ...(mix
-        ? [
-            `${codes.length > 1 ? 'Each' : 'It'} holds ${mixHolds(mix, settings.units)}.${isServingsGuessed ? ` Counted as ${sayCount(Number(sayNumber(figures.servings)), 'serving')}, as its largest part; "for 2" says otherwise.` : ''}`,
-          ]
-        : []),
+      ...(marks.length === 0 ? [] : [`Write on ${codes.length > 1 ? 'each' : 'it'}: ${marks.join(', ')}.`]),
+      ...(mix ? [`${codes.length > 1 ? 'Each' : 'It'} holds ${mixHolds(mix, settings.units)}.`] : []),
       eaten.isDry
         ? eatenDryPhrase(eaten)
-        : `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayPour(figures.waterMl, isRated, settings)}.${mix ? noWaterFor(mix) : ''}`,
+        : `Water${isRaw ? ' to soak in, before it is cooked' : ''}: ${sayPourInShort(figures.waterMl, isRated)}.`,
       ...(isDry ? [absorberLine(plan, settings), bestByLine(plan)] : []),
       ...fitLines(plan),
     ]);
-    const why = filled.flatMap(({ codes, plan, figures, measuredOn }) => [
+    const why = filled.flatMap(({ codes, plan, figures, measuredOn, isRated }) => [
+      `Write on ${codes.length > 1 ? 'each' : 'it'}: ${['code', meal, sealedOn, ...marks].join(', ')}.`,
+      ...(eaten.isDry
+        ? []
+        : [`Water: ${sayPour(figures.waterMl, isRated, settings)}.${mix ? noWaterFor(mix) : ''}`]),
+      ...(mix && isServingsGuessed
+        ? [
+            `Counted as ${sayCount(Number(sayNumber(figures.servings)), 'serving')}, as its largest part; "for 2" says otherwise.`,
+          ]
+        : []),
       `${sayCodes(codes)}: ${sayCount(Number(sayNumber(figures.servings)), 'serving')}${eaten.isDry ? '' : `, exactly ${figures.waterMl.toFixed(1)} ml of water`}.`,
       ...(isDry ? [...absorberWhy(plan, settings, measuredOn), bestByWhy(plan, least)] : []),
     ]);
@@ -151,7 +165,10 @@ export default command({
     if (isDry) why.push(...early);
     if (vouched) lines.push(vouchedPhrase(vouched, settings));
     lines.push(...doubts, ...packs);
-    if (isFirstAbsorber) lines.push(firstAbsorberCaution);
+    if (isFirstAbsorber) {
+      lines.push(firstAbsorberInShort);
+      why.push(firstAbsorberCaution);
+    }
     if (!isDry) lines.push(uncheckedCaution);
     if (isRaw) lines.push(rawCaution);
     const all = filled.flatMap(({ codes }) => codes);
@@ -159,6 +176,12 @@ export default command({
       group: lines.join('\n'),
       why,
       did: `sealed ${sayCodes(all)} (${sayCount(all.length, 'pouch', 'pouches')})`,
+      buttons: [
+        { label: 'Labels', request: `/label ${sayBatch(batch)}`, stays: true },
+        ...(isDry && filled.some(({ plan }) => plan.kept.material === null)
+          ? [{ label: 'The pouch is foil', request: '/house pouch foil' }]
+          : []),
+      ],
       meals: [shown],
     };
   },

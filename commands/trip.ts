@@ -2,7 +2,7 @@ import { command } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { brokenPromises } from '#house/broken.ts';
 import { nameKey } from '#house/figures.ts';
-import { missingLines } from '#house/missing.ts';
+import { missingOf } from '#house/missing.ts';
 import { altitudeOf, effortLines, sayDayOf, slotLines, tripsAhead } from '#house/trips.ts';
 import { everyone, moveTrip, settle, tellEfforts, wantedSlots, withChange } from '#house/trip-slots.ts';
 import type { Eater, Trip } from '#core/records.ts';
@@ -98,8 +98,7 @@ export default command({
       (told.company.everybody || told.company.coming.length > 0 || told.company.notComing.length > 0
         ? told.company
         : undefined);
-    if (trip && changes === undefined)
-      return { ...card(house, trip, []), did: undefined, buttons: wishButtons(house, trip) };
+    if (trip && changes === undefined) return shown(house, trip, [], undefined);
     if (!trip && told.days === undefined) {
       throw new Refusal(
         'no-days',
@@ -132,11 +131,8 @@ export default command({
     remarks.push(...settle(house, id, (moved ?? trip)?.slots ?? [], slots));
     tellEfforts(house, id, head, told.efforts);
     const now = house.trips.all().find((t) => t.id === id)!;
-    return {
-      ...card(house, now, remarks),
-      did: `${trip ? 'changed' : 'planned'} the trip ${now.place}, ${now.startsOn} to ${now.endsOn}`,
-      buttons: wishButtons(house, now),
-    };
+    const did = `${trip ? 'changed' : 'planned'} the trip ${now.place}, ${now.startsOn} to ${now.endsOn}`;
+    return shown(house, now, remarks, did);
   },
   say: ({ lines, why, did, buttons }) => ({
     group: lines.join('\n'),
@@ -146,14 +142,23 @@ export default command({
   }),
 });
 
-/** Wishes already made, for others to join. */
-function wishButtons(house: House, trip: Trip): Choice[] {
+function shown(house: House, trip: Trip, remarks: readonly string[], did: string | undefined) {
+  const { isShort, ...told } = card(house, trip, remarks);
+  return { ...told, did, buttons: wishButtons(house, trip, isShort) };
+}
+
+/** What may come next, and wishes already made, for others to join. */
+function wishButtons(house: House, trip: Trip, isShort: boolean): Choice[] {
   const byKey = new Map(house.recipes.names().map((name) => [nameKey(name), name]));
   const wished = [...new Set(house.trips.wishes(trip.id).map((wish) => wish.mealKey))];
-  return wished.slice(0, 6).map((key) => ({
-    label: `I want ${byKey.get(key) ?? key} too`,
-    request: `/want "${byKey.get(key) ?? key}" "${trip.place}" for me`,
-  }));
+  return [
+    ...wished.slice(0, 5).map((key) => ({
+      label: `I want ${byKey.get(key) ?? key} too`,
+      request: `/want "${byKey.get(key) ?? key}" "${trip.place}" for me`,
+    })),
+    ...(isShort ? [{ label: 'What to cook', request: `/cook "${trip.place}"` }] : []),
+    { label: 'Plan the meals', request: `/pick "${trip.place}"` },
+  ];
 }
 
 function list(trips: readonly Trip[]): string[] {
@@ -162,21 +167,24 @@ function list(trips: readonly Trip[]): string[] {
 }
 
 /** What somebody must know of a trip now; its days, who is there and where it lies are folded. */
-function card(house: House, trip: Trip, remarks: readonly string[]): { lines: string[]; why: string[] } {
+function card(house: House, trip: Trip, remarks: readonly string[]) {
   const metres = altitudeOf(trip, house);
   const told = trip.altitudeM === null ? "Altitude not told, so home's is taken: " : '';
   const water = trip.fromSnow ? 'water from snow' : `water starts at ${sayNumber(trip.startWaterC)} °C`;
   const eaters = house.eaters.all();
+  const missing = missingOf(house, trip);
   return {
+    isShort: missing.isShort,
     lines: [
       heading(trip),
       whoComes(trip, eaters),
       ...effortLines(trip),
       ...remarks,
-      ...missingLines(house, trip),
+      ...missing.lines,
       ...brokenPromises(house, trip),
     ],
     why: [
+      ...missing.why,
       ...slotLines(trip.slots, eaters),
       `${told}${Math.round(metres)} m, water boils at ${boilingPointC(metres).toFixed(1)} °C; ${water}.`,
     ],

@@ -7,7 +7,7 @@ import { Refusal } from '#core/refusal.ts';
 import { dryOf, isSealedFrom } from '#house/dryness.ts';
 import { batchNumbered, factsOfBatch, loadedBatch } from '#house/figures.ts';
 import { dryingAhead } from '#house/forecast.ts';
-import { aheadLines, aheadWhy } from '#house/forecast-said.ts';
+import { aheadInShort, aheadWhy } from '#house/forecast-said.ts';
 import type { House } from '#house/house.ts';
 import { weighRest } from '#house/rest-weighed.ts';
 import { dryAbout, questionWeighing, secondWitness, weighedTrays } from '#house/weighing.ts';
@@ -138,8 +138,8 @@ function standing(
     about: dryAbout(batch),
     ...told,
     verdict,
-    ahead: aheadLines(house, ahead),
-    aheadWhy: aheadWhy(ahead),
+    ahead: aheadInShort(house, ahead),
+    aheadWhy: aheadWhy(house, ahead),
     steady: steadinessOf(batch, house.settings),
     after,
     settings: house.settings,
@@ -176,7 +176,7 @@ function said({
         ? [
             isDoubted
               ? 'Cold or soft is ice: dry it on. Crisp right through: seal within the hour.'
-              : 'Open the thickest pieces: a cold or soft centre means ice. Then seal within the hour.',
+              : 'Open the thickest: cold or soft means ice. Seal within the hour.',
           ]
         : []),
     ].join('\n'),

@@ -96,6 +96,8 @@ export function openTestHouse(
     const lines = out.flatMap(({ reply }) => [
       reply.group,
       ...(reply.why ?? []),
+      // Pages that a press would turn to.
+      ...(reply.pages ?? []).slice(1).flatMap(({ group, why = [] }) => [group, ...why]),
       ...(reply.notes ?? []).map((n) => `${n.who}: ${n.text}`),
     ]);
     return [...(toast ? [toast] : []), ...lines].join('\n');

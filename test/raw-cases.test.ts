@@ -81,13 +81,14 @@ test('plan, pack list, paper and gas say it', async () => {
   const { house } = mince();
   house.say('/trip Heron Lake 12-13 June dinner for all 0 m');
   const plan = await house.ask('/pick keep');
-  expect(plan).toContain(`Mince B1-1 (${raw}) for Ana, 2 portions. Water 300 ml.`);
+  expect(plan).toContain(`${raw}: B1-1 and B1-2.`);
+  expect(await house.ask('/pick')).toContain(`Mince B1-1 (${raw}) for Ana, 2 portions. Water 300 ml.`);
   // 0.6 l from 10 to 100.0 °C: 226 kJ. Two pots: 0.1 kg of food each like water, 37.7 kJ, and 0.3 kW for 10 min, 180 kJ:
   // 662 kJ in all. Through 40 % of 45.6 MJ/kg, a fifth to spare: 44 g, where the water alone would take 15 g.
   expect(plan).toMatch(
     /Gas: about 44 g .*RAW food is soaked, then cooked: 2 pots of it, 10 min at a simmer, in the gas \(chosen\)\./,
   );
-  expect(house.say('/pack')).toContain(`Mince ☐ B1-1 (${raw})`);
+  expect(house.say('/pack')).toContain(`Mince B1-1 (${raw}) ☐`);
   const seen = seenOf(house);
   const paper = tripPaper(seen, seen.trips.all()[0]!, 'a4');
   expect(paper.cautions[0]).toContain(raw);

@@ -4,8 +4,8 @@
  */
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { mostPhoneLines, phoneLines } from '#words/phone.ts';
 
-const lineSigns = 38;
 const chats = 'fixtures/chats';
 
 export interface Screen {
@@ -13,8 +13,6 @@ export interface Screen {
   readonly lines: number;
   readonly foldedLines: number;
 }
-
-const phoneLines = (text: string): number => Math.max(1, Math.ceil(Array.from(text).length / lineSigns));
 
 /** The answers of a written chat, each with the request before it. */
 export function screensOf(chat: string): Screen[] {
@@ -60,8 +58,8 @@ function print(): void {
   console.log('phone lines  n     median  most  folded  most');
   for (const [kind, some] of [...kinds].toSorted(([a], [b]) => a.localeCompare(b))) row(kind, some);
   row('all', screens);
-  for (const { asked, lines } of screens.filter((screen) => screen.lines > 12))
-    console.log(`over 12: ${lines}  ${asked}`);
+  for (const { asked, lines } of screens.filter((screen) => screen.lines > mostPhoneLines))
+    console.log(`over ${mostPhoneLines}: ${lines}  ${asked}`);
 }
 
 if (process.argv[1]?.endsWith('phone.ts')) print();

@@ -1,7 +1,7 @@
 import type { DayFed } from '#core/picks/fed.ts';
 import type { Eater } from '#core/records.ts';
 import { groupBy } from '#core/groups.ts';
-import { sayCount, sayList } from '#words/say.ts';
+import { sayList } from '#words/say.ts';
 import type { TripProblem } from '#house/trip-problem.ts';
 import { dayNumber } from '#house/trip-problem.ts';
 import { sayDayOf } from '#house/trips.ts';
@@ -18,13 +18,7 @@ export const isShort = ({ missed, shortKcal }: DayFed): boolean => missed.length
 export function fedHead({ dishes }: TripProblem, fed: readonly DayFed[], eaters: readonly Eater[]): string {
   const short = fed.filter(isShort);
   if (short.length > 0) {
-    const kcal = fed.reduce((sum, one) => sum + one.shortKcal, 0);
-    const meals = new Set(short.flatMap((one) => one.missed)).size;
-    const what = [
-      ...(meals > 0 ? [`nothing for somebody at ${sayCount(meals, 'meal')}`] : []),
-      ...(kcal > 0 ? [`${tens(kcal)} kcal short in all`] : []),
-    ];
-    return `NOT everybody is fed: ${sayList(what)}.`;
+    return 'NOT all are fed.';
   }
   const unknown = [...new Set(fed.flatMap((one) => one.unknown))].map(
     (meal) => dishes.get(meal)?.name ?? meal,
@@ -32,8 +26,7 @@ export function fedHead({ dishes }: TripProblem, fed: readonly DayFed[], eaters:
   const needless = [
     ...new Set(fed.filter((one) => one.floorKcal === null).map((one) => nameOf(one.eater, eaters))),
   ];
-  if (unknown.length === 0 && needless.length === 0)
-    return 'Everybody is fed: a meal at every slot, and its energy.';
+  if (unknown.length === 0 && needless.length === 0) return 'All are fed.';
   const open = [
     ...(unknown.length > 0 ? [`the energy of ${sayList([...new Set(unknown)])} is not known`] : []),
     ...(needless.length > 0
@@ -42,7 +35,7 @@ export function fedHead({ dishes }: TripProblem, fed: readonly DayFed[], eaters:
         ]
       : []),
   ];
-  return `Everybody has a portion at every meal; whether it is enough is open: ${open.join('; ')}.`;
+  return `A portion for all at every meal; enough is open: ${open.join('; ')}.`;
 }
 
 const nameOf = (key: string, eaters: readonly Eater[]): string =>

@@ -1,3 +1,4 @@
+import { groupBy } from '#core/groups.ts';
 import type { Trip } from '#core/records.ts';
 import type { Choice, Reply } from '#core/talk.ts';
 import { brokenPromises } from '#house/broken.ts';
@@ -5,9 +6,9 @@ import type { House } from '#house/house.ts';
 import { markedWith } from '#house/marks.ts';
 import { heldFor, type HeldWithPouch } from '#house/packing.ts';
 import { toBring, tripSums } from '#house/trip-sums.ts';
-import { saySlot } from '#house/trips.ts';
+import { sayDayOf } from '#house/trips.ts';
 import { servedOf } from './paper-facts.ts';
-import { sayCode, sayCount, sayG } from '#words/say.ts';
+import { sayCode, sayCodes, sayCount, sayG } from '#words/say.ts';
 
 /** More buttons than these are turned like pages. Chosen: three rows of four. */
 const mostOnPage = 12;
@@ -32,12 +33,13 @@ export function packList(house: House, trip: Trip, page: number): Reply & { read
   const { groups } = pages[at - 1]!;
   const place = `"${trip.place}"`;
   const mark = ({ held, pouch }: HeldWithPouch) => `${held.packed ? '✓' : '☐'} ${sayCode(pouch)}`;
+  const broken = brokenPromises(house, trip);
   const lines = [
     `${trip.place}: ${packed} of ${sayCount(all.length, 'pouch', 'pouches')} packed.`,
-    ...groups.map(({ slot, held }) => `${saySlot(slot)}: ${byMeal(house, held, mark)}`),
+    ...groups.map(({ slot, held }) => `${inShort(slot)}: ${byMeal(house, held)}.`),
     ...(packed === all.length ? ['All packed. After the trip: /back.'] : []),
     ...toBring(house, tripSums(house, servedOf(trip, all))),
-    ...brokenPromises(house, trip),
+    ...broken,
   ];
   const buttons: Choice[] = groups.flatMap(({ held }) =>
     held.map((one) => ({
@@ -50,6 +52,7 @@ export function packList(house: House, trip: Trip, page: number): Reply & { read
     ...(at < pages.length
       ? [{ label: `${at + 1} of ${pages.length} ▶`, request: `/pack ${place} page ${at + 1}` }]
       : []),
+    ...(broken.length > 0 ? [{ label: 'Plan anew', request: `/pick ${place}` }] : []),
     ...(packed < all.length ? [{ label: 'All', request: `/pack ${place} all page ${at}` }] : []),
   ];
   const g = (some: readonly HeldWithPouch[]) =>
@@ -90,13 +93,18 @@ function intoPages(trip: Trip, all: readonly HeldWithPouch[]): Page[] {
   return pages;
 }
 
-/** 'Barley soup ✓ B1-1, ☐ B1-2; rice ☐ B2-1 (RAW)': each meal named once. */
-function byMeal(house: House, held: readonly HeldWithPouch[], mark: (one: HeldWithPouch) => string): string {
-  const meals = [...new Set(held.map(({ pouch }) => pouch.meal))];
-  return meals
-    .map((meal) => {
-      const of = held.filter(({ pouch }) => pouch.meal === meal);
-      return `${meal} ${of.map((one) => `${mark(one)}${markedWith(house, [one.pouch])}`).join(', ')}`;
+/** 'Fri 4 dinner': a trip is within a month or two. */
+const inShort = ({ onDay, meal }: Trip['slots'][number]): string =>
+  `${sayDayOf(onDay).split(' ').slice(0, 2).join(' ')} ${meal}`;
+
+/** 'Barley soup B1-1 and B1-2 ✓; rice B2-1 (RAW) ☐': each meal named once; of some that are packed, how many. */
+function byMeal(house: House, held: readonly HeldWithPouch[]): string {
+  return [...groupBy(held, ({ pouch }) => pouch.meal)]
+    .map(([meal, of]) => {
+      const pouches = of.map(({ pouch }) => pouch);
+      const packed = of.filter((one) => one.held.packed).length;
+      const state = packed === 0 ? '☐' : packed === of.length ? '✓' : `${packed} of ${of.length} ✓`;
+      return `${meal} ${sayCodes(pouches)}${markedWith(house, pouches)} ${state}`;
     })
     .join('; ');
 }

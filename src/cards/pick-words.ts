@@ -3,24 +3,35 @@ import type { DayFed } from '#core/picks/fed.ts';
 import { helpingAt } from '#core/picks/helpings.ts';
 import type { DishPick, LevelName, PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import type { PouchReason, Shortage } from '#core/picks/why.ts';
-import type { Eater } from '#core/records.ts';
+import type { Eater, Slot } from '#core/records.ts';
 import { readCode, sayCodes, sayList, sayMl } from '#words/say.ts';
 import type { TripProblem } from '#house/trip-problem.ts';
 import type { TripSums } from '#house/trip-sums.ts';
 import { saySlot } from '#house/trips.ts';
 
-/** 'Fri 12 Jun dinner: barley soup B4-1 and B4-2 for Ana and Ben, 1.5 servings each. Water 710 ml.' */
-export function pickLines(
+/** What is opened at a meal, in words. */
+export interface SlotPicked {
+  readonly slot: Slot;
+  /** The names of the dishes, each with what has to stand beside it. */
+  readonly dishes: readonly string[];
+  /** 'barley soup B4-1 and B4-2 for Ana and Ben, 1.5 portions each. Water 710 ml.' */
+  readonly text: string;
+}
+
+/** The plan, meal by meal. */
+export function pickWords(
   question: TripProblem,
   result: PicksResult,
   eaters: readonly Eater[],
   sums: TripSums,
   marked: (codes: readonly string[]) => string,
-): string[] {
+): SlotPicked[] {
   const { trip, dishes } = question;
   return result.slots.map((pick) => {
     const slot = trip.slots.find((s) => s.id === Number(pick.slot))!;
-    if (pick.dishes.length + (pick.beside?.length ?? 0) === 0) return `${saySlot(slot)}: nothing.`;
+    const all = [...pick.dishes, ...(pick.beside ?? [])];
+    if (all.length === 0) return { slot, dishes: [], text: 'nothing.' };
+    const name = ({ meal }: Pick<DishPick, 'meal'>) => dishes.get(meal)?.name ?? meal;
     const pouches = (codes: readonly string[]) => `${sayCodes(codes.map(readCode))}${marked(codes)}`;
     const whom = (keys: readonly string[]) =>
       whomWords(
@@ -29,14 +40,18 @@ export function pickLines(
       );
     const said = pick.dishes.map(
       (dish) =>
-        `${dishes.get(dish.meal)?.name ?? dish.meal} ${pouches(dish.pouches)} for ${whom(dish.eaters)}${helpingWords(question, pick.slot, dish)}`,
+        `${name(dish)} ${pouches(dish.pouches)} for ${whom(dish.eaters)}${helpingWords(question, pick.slot, dish)}`,
     );
     const beside = (pick.beside ?? []).map(
       (dish) =>
-        `${dishes.get(dish.meal)?.name ?? dish.meal} ${pouches(dish.pouches)}${dish.eaters.length < slot.eaters.length ? ` for ${whom(dish.eaters)}` : ''}`,
+        `${name(dish)} ${pouches(dish.pouches)}${dish.eaters.length < slot.eaters.length ? ` for ${whom(dish.eaters)}` : ''}`,
     );
     const lines = [...said, ...(beside.length > 0 ? [`beside it ${sayList(beside)}`] : [])];
-    return `${saySlot(slot)}: ${lines.join('; ')}. ${waterOf(sums.waterOfSlot.get(slot.id) ?? 0)}.`;
+    return {
+      slot,
+      dishes: [...new Set(all.map((dish) => `${name(dish)}${marked(dish.pouches)}`))],
+      text: `${lines.join('; ')}. ${waterOf(sums.waterOfSlot.get(slot.id) ?? 0)}.`,
+    };
   });
 }
 

@@ -32,9 +32,9 @@ export interface Folded {
   readonly why: readonly string[];
 }
 
-/** Lines that somebody should look at: not understood, in doubt, or counted as nothing. */
+/** Lines that somebody should look at: not understood, in doubt, or of unknown weight. */
 const wantsEyes = (line: RecipeLine): boolean =>
-  line.state !== 'weighed' || line.grams === null || line.question !== null;
+  line.state === 'asked' || line.question !== null || (line.state === 'weighed' && line.grams === null);
 
 /** The recipe as it was understood: a serving, its allergens, cautions and every line that wants eyes; the rest folded. */
 export function recipeCard(recipe: Recipe, facts: RecipeFacts, foods: FoodTable, settings: Settings): Folded {
@@ -75,11 +75,10 @@ export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Setti
   const g = (value: number) => sayG(value, settings.units);
   const dryG = totals.solidsG > 0 ? expectedDryG(totals.solidsG, settings.residualMoisture) : 0;
   const each = (value: number) => Math.round(value / recipe.servings);
-  const needs = [
-    `A serving: ${g(finishedG / recipe.servings)} wet, about ${g(dryG / recipe.servings)} dry, ${each(eaten.kcal)} kcal, ${atLeast(facts)}${each(eaten.sodiumMg)} mg sodium.`,
-  ];
+  const needs = [`A serving: about ${g(dryG / recipe.servings)} dry, ${each(eaten.kcal)} kcal.`];
   const why = [
     `The pot: ${g(totals.massG)} of ingredients${recipe.potG === null ? '' : `, ${g(recipe.potG)} when finished`}; solids ${g(totals.solidsG)}, so about ${g(dryG)} dry.`,
+    `A serving: ${g(finishedG / recipe.servings)} wet, about ${g(dryG / recipe.servings)} dry, ${each(eaten.kcal)} kcal, ${atLeast(facts)}${each(eaten.sodiumMg)} mg sodium.`,
   ];
   if (recipe.potG !== null) {
     why.push(
@@ -89,6 +88,6 @@ export function servingLines(recipe: Recipe, facts: RecipeFacts, settings: Setti
     );
   }
   const missing = [...new Set(eaten.unknown.filter((u) => u.nutrient === 'sodiumMg').map((u) => u.food))];
-  if (missing.length > 0) needs.push(`The food table has no sodium for ${sayList(missing)}.`);
+  if (missing.length > 0) why.push(`The food table has no sodium for ${sayList(missing)}.`);
   return { needs, why };
 }

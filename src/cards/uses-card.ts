@@ -6,17 +6,20 @@ import { changedUses, usesOf } from '#house/occasions.ts';
 import { howEaten } from '#house/eating.ts';
 import { eatenDryPhrase } from '#words/phrases.ts';
 import { sayOccasions } from '#words/occasion-words.ts';
+import type { Folded } from './recipe-card.ts';
 import type { RecipeChange } from '#words/recipe-changes.ts';
 
 /** How it is eaten, where that is not with water, and what for: 'For breakfast, as I guess; "… is a side" would change it.' */
-export function usesLine(house: House, recipe: Recipe): string[] {
+export function usesLine(house: House, recipe: Recipe): Folded {
   const { is, from } = usesOf(house, recipe);
   const other = is.includes('breakfast') ? 'a sweet' : 'for breakfast';
   const eaten = howEaten(house, recipe);
-  return [
-    ...(eaten.isDry ? [eatenDryPhrase(eaten)] : []),
-    `For ${sayOccasions(is)}${from === 'told' ? '' : `, as I guess; "… is ${other}" would change it`}.`,
-  ];
+  return {
+    needs: eaten.isDry ? [eatenDryPhrase(eaten)] : [],
+    why: [
+      `For ${sayOccasions(is)}${from === 'told' ? '' : `, as I guess; "… is ${other}" would change it`}.`,
+    ],
+  };
 }
 
 /** Records what a recipe is for from now on. @throws Refusal 'no-use', 'same-use' */

@@ -46,5 +46,5 @@ function turned(reply: Reply, to: number): Reply {
   const page = reply.pages?.[to];
   if (!page) return reply;
   const { why: _, ...rest } = reply;
-  return { ...rest, group: page.group, ...(page.why ? { why: page.why } : {}) };
+  return { ...rest, page: to, group: page.group, ...(page.why ? { why: page.why } : {}) };
 }

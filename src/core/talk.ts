@@ -80,6 +80,8 @@ export interface Reply {
   readonly buttonsStay?: boolean;
   /** More of the answer, a page a button; all in one message where the door can change it. */
   readonly pages?: readonly Page[];
+  /** Which of them it shows; the first, where nobody turned it. */
+  readonly page?: number;
   readonly files?: readonly FileOut[];
   /** Nobody asked, but somebody has something to do now: it may make a sound. */
   readonly sounds?: boolean;

@@ -176,6 +176,7 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
       } catch (error) {
         const failure = failureOf(error);
         if (failure.is !== 'wait' || stop.aborted) throw error;
+        if (pauseMs === pausesMs[0]) log(`a press is answered again: ${failure.why}`);
         await sleep(failure.afterMs ?? pauseMs, undefined, { signal: stop }).catch(() => undefined);
       }
     }

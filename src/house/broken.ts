@@ -6,11 +6,8 @@ import type { House } from './house.ts';
 import { saySlot, tripsAhead } from './trips.ts';
 import { becauseWords, mayBeNear, mealOfBatch, verdictOn } from './verdicts.ts';
 
-/**
- * Kept pouches that no longer fit: somebody's list or a recipe changed, or somebody came to the trip for whom
- * nothing was kept. What is kept is never changed silently.
- */
-export function brokenPromises(house: House, trip: Trip): string[] {
+/** Kept pouches that no longer fit: somebody's list or a recipe changed. What is kept is never changed silently. */
+function unfitFor(house: House, trip: Trip): string[] {
   const held = house.trips.held(trip.id).filter((h) => h.came === null);
   if (held.length === 0) return [];
   const eaters = house.eaters.all();
@@ -34,7 +31,7 @@ export function brokenPromises(house: House, trip: Trip): string[] {
       if (verdict.is === 'clear') continue;
       const reason =
         verdict.is === 'blocked' ? becauseWords(verdict.by) : `unknown, ${becauseWords(verdict.because)}`;
-      note(`kept for ${eater.name} at ${saySlot(slot)}: not clear, ${reason}.`);
+      note(`kept for ${eater.name}: not clear, ${reason}.`);
     }
   }
   const damp = stock.filter((pouch) => !pouch.checked && held.some((h) => h.pouch === pouch.id));
@@ -43,17 +40,35 @@ export function brokenPromises(house: House, trip: Trip): string[] {
       `${sayCodes(damp)}: ${[...new Set(damp.flatMap((pouch) => marksOf(house, pouch)))].join(', ')}; not for a trip.`,
     );
   for (const { codes, says } of unfit.values()) lines.push(`${sayCodes(codes)}, ${says}`);
+  return lines;
+}
+
+/** Meals for which nothing is kept, of a trip for which something is. */
+function missingMeals(house: House, trip: Trip): string[] {
+  const held = house.trips.held(trip.id).filter((h) => h.came === null);
+  if (held.length === 0) return [];
+  const eaters = house.eaters.all();
   const missing = trip.slots.flatMap((slot) => {
     const fed = new Set(held.filter((h) => h.slot === slot.id).flatMap((h) => h.eaters));
     const missed = eaters.filter((e) => slot.eaters.includes(e.id) && !fed.has(e.id)).map((e) => e.name);
-    return missed.length === 0 ? [] : [{ at: saySlot(slot), who: sayList(missed) }];
+    const isAll = missed.length === slot.eaters.length;
+    return missed.length === 0 ? [] : [{ at: saySlot(slot), who: isAll ? '' : `${sayList(missed)} at ` }];
   });
-  for (const [who, alike] of groupBy(missing, (one) => one.who))
-    lines.push(`Nothing is kept for ${who} at ${sayList(alike.map(({ at }) => at))}.`);
-  return lines.length === 0 ? [] : [...lines, `/pick for ${trip.place} again, then /pick keep.`];
+  return [...groupBy(missing, (one) => one.who)].map(
+    ([who, alike]) => `Nothing is kept for ${who}${sayList(alike.map(({ at }) => at))}.`,
+  );
 }
 
-/** The same for every trip ahead. */
+/** All that is wrong with what is kept for a trip. */
+export const brokenPromises = (house: House, trip: Trip): string[] => [
+  ...unfitFor(house, trip),
+  ...missingMeals(house, trip),
+];
+
+/** What no longer fits, for every trip ahead, with what mends it. */
 export function brokenAnywhere(house: House): string[] {
-  return tripsAhead(house).flatMap((trip) => brokenPromises(house, trip));
+  return tripsAhead(house).flatMap((trip) => {
+    const broken = unfitFor(house, trip);
+    return broken.length === 0 ? [] : [...broken, `/pick for ${trip.place} again, then /pick keep.`];
+  });
 }

@@ -39,9 +39,19 @@ export function aheadLines(house: House, ahead: DryingAhead): string[] {
   return [`Dry ${sayReady(ahead, zone)}. Weigh it ${ahead.by === 'weights' ? 'again ' : ''}then.`];
 }
 
-/** What the hour rests on. */
-export function aheadWhy(ahead: DryingAhead): string[] {
+/** The same in short, the hour alone: 'Dry about Sat 3 May 20:30; weigh it.' */
+export const aheadInShort = (house: House, ahead: DryingAhead): string[] =>
+  isHourKnown(ahead)
+    ? [`Dry about ${sayMoment(rounded(ahead.readyMs), house.settings.zone)}; weigh it.`]
+    : aheadLines(house, ahead);
+
+/** How far the hour may be off, and what it rests on. */
+export function aheadWhy(house: House, ahead: DryingAhead): string[] {
   if (!isHourKnown(ahead)) return [];
+  return [...aheadLines(house, ahead), ...restsOn(ahead)];
+}
+
+function restsOn(ahead: ReadyAt): string[] {
   const own = ahead.loads > 0 ? `, as your last ${ahead.loads} loads went` : '';
   if (ahead.by === 'weights')
     return [`The hour: the root of the water to go falls in a straight line${own}.`];

@@ -12,18 +12,28 @@ const kinds: readonly { readonly meals: readonly SlotMeal[]; readonly said: stri
   { meals: ['lunch', 'dinner'], said: 'lunch and dinner' },
 ];
 
-/** What a trip still needs, counted roughly: /pick is the exact word. */
-export function missingLines(house: House, trip: Trip): string[] {
+/** What a trip still needs, counted roughly: /pick is the exact word. What is short is read first. */
+export function missingOf(
+  house: House,
+  trip: Trip,
+): { readonly lines: string[]; readonly why: string[]; readonly isShort: boolean } {
   if (trip.slots.every((slot) => slot.eaters.length === 0))
-    return ['Nobody is at any meal yet: say who comes, such as "for all".'];
+    return {
+      lines: ['Nobody is at any meal yet: say who comes, such as "for all".'],
+      why: [],
+      isShort: false,
+    };
   const counted = kinds.flatMap(({ meals, said }) => countKind(house, trip, meals, said));
-  const lines = counted.map(({ line }) => line);
-  if (counted.some(({ isShort }) => isShort)) lines.push('/cook tells what to cook for it.');
+  const short = counted.flatMap(({ inShort }) => inShort ?? []);
   const wishes = house.trips.wishes(trip.id).length;
-  lines.push(
-    `${wishes === 0 ? 'No wishes yet' : sayCount(wishes, 'wish', 'wishes')}: /want soup saturday dinner. Then /pick.`,
-  );
-  return lines;
+  return {
+    lines: short.length === 0 ? ['Stock has enough for it.'] : short,
+    why: [
+      ...counted.map(({ line }) => line),
+      `${wishes === 0 ? 'No wishes yet' : sayCount(wishes, 'wish', 'wishes')}: /want soup saturday dinner. Then /pick.`,
+    ],
+    isShort: short.length > 0,
+  };
 }
 
 function countKind(
@@ -31,7 +41,7 @@ function countKind(
   trip: Trip,
   meals: readonly SlotMeal[],
   said: string,
-): { line: string; isShort: boolean }[] {
+): { line: string; inShort: string | undefined }[] {
   const portion = new Map(house.eaters.all().map((eater) => [eater.id, eater.portion]));
   const needed = trip.slots
     .filter(({ meal }) => meals.includes(meal))
@@ -66,5 +76,13 @@ function countKind(
       : 'nothing free in stock is for it',
     ...(short > 0.1 ? [`short by about ${sayNumber(short)}`] : []),
   ];
-  return [{ line: `For ${said}: ${parts.join(', ')}.`, isShort: short > 0.1 }];
+  return [
+    {
+      line: `For ${said}: ${parts.join(', ')}.`,
+      inShort:
+        short > 0.1
+          ? `Short for ${said}: ${sayNumber(short)} of ${sayNumber(needed)} ${needed === 1 ? 'portion' : 'portions'}.`
+          : undefined,
+    },
+  ];
 }

@@ -37,11 +37,7 @@ export function absorberWhy(plan: SealingPlan, settings: Settings, measuredOn: s
 
 /** Food and water that the pouch will not hold. */
 export function fitLines({ isTooFull }: SealingPlan): string[] {
-  return isTooFull
-    ? [
-        'Food and water will hardly fit this pouch: take a larger one, or eat it from a bowl (over 85 % full).',
-      ]
-    : [];
+  return isTooFull ? ['Food and water hardly fit this pouch: a larger one, or a bowl.'] : [];
 }
 
 const lengthensSaid = ({ areaCm2 }: Kept): Readonly<Record<Lengthens, string>> => ({
@@ -57,13 +53,13 @@ const lengthensSaid = ({ areaCm2 }: Kept): Readonly<Record<Lengthens, string>> =
 const wallSaid = (material: Material | null): string =>
   material === null ? 'a pouch nobody described, counted as clear plastic' : materialSaid[material];
 
-/** The date; a pouch that nobody described is asked about. */
+/** The date; of a pouch that nobody described it is said what it was taken for. */
 export const bestByLine = ({ bestByOn, kept }: SealingPlan): string =>
-  `Best by ${sayMonth(bestByOn!)}, a planning date.${kept.material === null ? ' Is the pouch foil? It is counted as clear plastic: /house pouch foil.' : ''}`;
+  `Best by ${sayMonth(bestByOn!)}${kept.material === null ? ', if it is clear plastic' : ' (planning date)'}.`;
 
 /** The date and what it rests on. @param least what of a mixture keeps least */
 export const bestByWhy = (plan: SealingPlan, least: string | null = null): string =>
-  `Best by ${sayMonth(plan.bestByOn!)}: ${restsOn(plan.kept, plan.storageC, least)}`;
+  `Best by ${sayMonth(plan.bestByOn!)}: ${restsOn(plan.kept, plan.storageC, least)}${plan.kept.material === null ? ' It is a planning date.' : ''}`;
 
 /** What a planning date rests on, and what would lengthen it. @param least what of a mixture keeps least */
 export function restsOn(kept: Kept, storageC: number, least: string | null): string {

@@ -147,9 +147,7 @@ export function sumInShort(house: House, trip: Trip, sums: TripSums): string[] {
   const waterMl = waterOf(sums);
   if (waterMl === 0) return [`${dry}; all of it is eaten dry, nothing to boil.`];
   const { grams } = fuelOf(house, trip, sums);
-  return [
-    `${dry}; water to boil ${litres(waterMl)}; gas about ${grams} g. Never run a stove in a tent or vehicle.`,
-  ];
+  return [`${dry}; ${litres(waterMl)} to boil; gas ${grams} g.`, 'No stove in a tent or vehicle.'];
 }
 
 /** The sums in words: what is carried, what is boiled, what burns. */

@@ -5,7 +5,8 @@ import type { Eater, Recipe } from '#core/records.ts';
 import type { Note } from '#core/talk.ts';
 import { type Ingredient, type Verdict, verdictFor } from '#core/verdict.ts';
 import { avoidanceNamed, foodByName } from '#foods/avoided.ts';
-import { sayList } from '#words/say.ts';
+import { phoneLines } from '#words/phone.ts';
+import { sayCount, sayList } from '#words/say.ts';
 import type { House } from './house.ts';
 import { batchNumbered, factsOfRecipe } from './figures.ts';
 
@@ -133,26 +134,36 @@ function severalMeals(eater: Eater, meals: readonly MealShown[]): string | undef
 }
 
 /** What of the stock suits an eater, a line for each verdict. */
-export function stockVerdicts(house: House, eater: Eater): string[] {
+export function stockVerdicts(
+  house: House,
+  eater: Eater,
+): { readonly lines: string[]; readonly why: string[] } {
   const meals = mealsInStock(house);
-  if (meals.length === 0) return ['Nothing is in stock yet.'];
+  if (meals.length === 0) return { lines: ['Nothing is in stock yet.'], why: [] };
   const of = (is: Verdict['is']) => meals.filter((meal) => verdictOn(eater, meal).is === is);
   const reason = (meal: MealShown) => {
     const verdict = verdictOn(eater, meal);
     if (verdict.is === 'blocked') return `${meal.name} (${becauseWords(verdict.by)})`;
     return verdict.is === 'unknown' ? `${meal.name} (${becauseWords(verdict.because)})` : meal.name;
   };
-  return [
-    ...(of('clear').length > 0
-      ? [`Clear in stock: ${sayList(of('clear').map(reason))}.`]
-      : ['Nothing in stock is clear.']),
+  const clear = of('clear');
+  const named = `Clear in stock: ${sayList(clear.map(reason))}.`;
+  const isLong = clear.length > 1 && phoneLines(named) > mostLinesOfClear;
+  const lines = [
+    clear.length === 0
+      ? 'Nothing in stock is clear.'
+      : isLong
+        ? `Clear in stock: ${clear.length} of ${sayCount(meals.length, 'meal')}.`
+        : named,
     ...(of('blocked').length > 0 ? [`Blocked: ${sayList(of('blocked').map(reason))}.`] : []),
     ...(of('unknown').length > 0 ? [`Unknown, so not served: ${sayList(of('unknown').map(reason))}.`] : []),
-    ...(eater.never.length > 0
-      ? ['"Clear" speaks of the recorded ingredients alone, not of traces or small print.']
-      : []),
+    ...(eater.never.length > 0 ? ['Clear by ingredients; traces unknown.'] : []),
   ];
+  return { lines, why: isLong ? [named] : [] };
 }
+
+/** What is clear is named where it takes no more phone lines. Chosen; what is not clear is always named. */
+const mostLinesOfClear = 2;
 
 /** Each meal in stock once, with the contents of every wording of it. */
 export function mealsInStock(house: House): MealShown[] {

@@ -166,7 +166,6 @@ export function messageStore(db: Db) {
         put.run({ door, chatKey, topicKey, replyToKey, replyJson: JSON.stringify(reply), atMs, insteadOf })
           .lastInsertRowid,
       );
-      reply.pages?.forEach(({ label }, i) => putButton.run(id, null, label, `page ${i}`, 1, atMs));
       for (const { label, request, stays } of reply.buttons ?? []) {
         putButton.run(
           id,
@@ -177,6 +176,10 @@ export function messageStore(db: Db) {
           atMs,
         );
       }
+      reply.pages?.forEach(({ label }, i) => {
+        const said = i === (reply.page ?? 0) ? `• ${label}` : label;
+        putButton.run(id, null, said, `page ${i}`, 1, atMs);
+      });
       return id;
     },
 

@@ -76,6 +76,10 @@ export function besideCaution(isRaw: boolean, beside: readonly Loaded[]): string
   ];
 }
 
+/** The same where there is little room. */
+export const firstAbsorberInShort =
+  'Absorbers work once their bag is open: take out what you use within minutes.';
+
 /** The first time that a household seals with an absorber (USU Extension, Oxygen Removal; the kind: common practice). */
 export const firstAbsorberCaution =
   'Absorbers work from the minute their bag is open: take out what you use within minutes, close the rest airtight. Take the kind that carries its own moisture. Keep pouches cool and dark, not in a car or by a heater.';

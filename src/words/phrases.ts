@@ -21,7 +21,7 @@ export function containsLines(facts: RecipeFacts): string[] {
       ? [`Contains: ${[...certain].join(', ')}.`]
       : unknown.length > 0
         ? []
-        : ['Contains: none of the listed allergens, by its ingredients.']),
+        : ['No listed allergen by its ingredients.']),
     ...(smallPrint.size > 0
       ? [
           `Read the small print: ${[...smallPrint].map(([ingredient, tags]) => `${ingredient} (${tags.join(', ')}?)`).join('; ')}.`,

@@ -52,6 +52,12 @@ const startShare = 0.85;
 /** What to start with where nobody rated the meal yet, ml. */
 export const startMl = (ml: number): number => roundedMl(ml * startShare);
 
+/** The same in short, for where nobody pours yet: '250 to 295 ml'. */
+export function sayPourInShort(ml: number, isRated: boolean): string {
+  const isOne = isRated || startMl(ml) === roundedMl(ml);
+  return isOne ? sayMl(ml) : `${startMl(ml)} to ${sayMl(ml)}`;
+}
+
 /** Water to pour: a figure once the meal was rated, until then where to start and how far to go. */
 export function sayPour(ml: number, isRated: boolean, settings: Settings): string {
   const isOne = isRated || startMl(ml) === roundedMl(ml);

@@ -9,7 +9,7 @@ test('what stock cannot cover becomes meals, servings, loads and a day', async (
     /Rice and beans: [\d.]+ servings for .*\. \/scale Rice and beans x[\d.]+ makes [\d.]+, \d+ % of a dryer load/,
   );
   // 12 June less one load (a day until three are recorded), a day to seal and pack, two days to the seal check.
-  expect(answer).toContain('Start drying by Tue 8 Jun at the latest');
+  expect(answer).toContain('Start drying by Tue 8 Jun.');
 });
 
 test('nothing clear at all is said', async () => {

@@ -144,7 +144,7 @@ test('kept pouches that no longer suit are named at once', async () => {
   const house = openSeason();
   await house.ask('/pick keep');
   expect(house.say('/eater Ana no lentils, no barley')).toMatch(
-    /B\d-\d, kept for Ana at .*: not clear, .*\/pick for Heron Lake again/s,
+    /B\d-\d, kept for Ana: not clear, .*\/pick for Heron Lake again/s,
   );
 });
 

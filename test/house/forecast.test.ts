@@ -9,7 +9,9 @@ function loaded() {
   house.say('/recipe Carrot mash, 6 servings: 300 g rice flour; 1.3 l water');
   return house;
 }
-const lineOf = (answer: string, start: string) => answer.split('\n').find((line) => line.startsWith(start));
+/** The fullest line of those that begin so: in the fold stands how far the hour may be off. */
+const lineOf = (answer: string, start: string) =>
+  answer.split('\n').findLast((line) => line.startsWith(start));
 
 test('at loading the hour is said with its band, before any load is known', () => {
   const house = loaded();

@@ -66,7 +66,10 @@ test(
     const shown = new Map<string, boolean>();
     const pageOf = () => look<{ page: number }>(folder.database, 'SELECT page FROM live')[0]?.page;
     const read = () => {
-      for (const [, mark, code] of list.text.matchAll(/([✓☐]) (B\d+-\d+)/g)) shown.set(code!, mark === '✓');
+      for (const { text } of list.keys.flat()) {
+        const [, mark, code] = /^([✓☐]) (B\d+-\d+)$/.exec(text) ?? [];
+        if (code) shown.set(code, mark === '✓');
+      }
     };
     const turn = async (label: RegExp) => {
       const key = list.keys.flat().find(({ text }) => label.test(text));

@@ -3,6 +3,7 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { type OpenDoor, ana, ben, openDoor, until } from './group.ts';
 import { packedNow } from './packing.ts';
+import type { Sent } from './rules.ts';
 import { openSeason } from '../season.ts';
 
 let open: OpenDoor | undefined;
@@ -33,6 +34,7 @@ const button = (door: OpenDoor, label: RegExp | string, n = 0) => {
     );
   return key.callback_data;
 };
+const shows = ({ keys }: Sent, label: string) => keys.flat().some(({ text }) => text === label);
 const told = (door: OpenDoor, press: string) =>
   until(() =>
     door.platform.calls.find(
@@ -70,12 +72,12 @@ describe('the pack list', () => {
     door.say(door.group, '/pack');
     const list = await door.answer(door.group, 1);
     const { messageId } = door.say(door.group, '/pack B4-1');
-    await until(() => list.text.includes('✓ B4-1'));
+    await until(() => shows(list, '✓ B4-1'));
     await until(() => door.platform.reactions.get(`${door.group.id} ${messageId}`) === '👌');
     expect(door.answers(door.group)).toHaveLength(1);
     // What is taken back shows as well.
     door.say(door.group, '/undo');
-    await until(() => list.text.includes('☐ B4-1'));
+    await until(() => shows(list, '☐ B4-1'));
   });
 
   test('on a server that knows no signs the answer is a line without sound, with the way back', async () => {
@@ -96,9 +98,9 @@ describe('the pack list', () => {
     door.platform.remove(door.group.id, list.messageId);
     door.say(door.group, '/pack B4-1');
     const anew = await door.answer(door.group, 2);
-    expect(anew.text).toContain('✓ B4-1');
+    expect(shows(anew, '✓ B4-1')).toBe(true);
     door.press(door.group, anew.messageId, button(door, '☐ B4-2', 1));
-    await until(() => anew.text.includes('✓ B4-2'));
+    await until(() => shows(anew, '✓ B4-2'));
   });
 
   test('asked for again, the older one says where it goes on', async () => {
