@@ -164,7 +164,8 @@ export default command({
     if (mix) lines.push(...containsLines(facts.recipe));
     if (isDry) why.push(...early);
     if (vouched) lines.push(vouchedPhrase(vouched, settings));
-    lines.push(...doubts, ...packs);
+    lines.push(...doubts);
+    why.push(...packs);
     if (isFirstAbsorber) {
       lines.push(firstAbsorberInShort);
       why.push(firstAbsorberCaution);

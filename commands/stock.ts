@@ -115,7 +115,7 @@ export default command({
     }
     if (blocked.length > 0) lines.push(`Kept back: ${sayList(blocked)}.`);
     if (avoiding) {
-      lines.push('By the recorded ingredients alone: traces and the small print of packets are not in it.');
+      lines.push('Clear by ingredients; traces unknown.');
     }
     if (shown.length > 1 && more.length === 0) {
       const count = shown.reduce((sum, { numbers }) => sum + numbers.length, 0);

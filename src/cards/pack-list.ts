@@ -10,8 +10,8 @@ import { sayDayOf } from '#house/trips.ts';
 import { servedOf } from './paper-facts.ts';
 import { sayCode, sayCodes, sayCount, sayG } from '#words/say.ts';
 
-/** More buttons than these are turned like pages. Chosen: three rows of four. */
-const mostOnPage = 12;
+/** More buttons than these are turned like pages. Chosen: what fits a phone with its meals. */
+const mostOnPage = 9;
 
 interface Page {
   readonly groups: readonly SlotGroup[];
