@@ -8,7 +8,8 @@ import { factsOfBatch, loadedBatch } from '#house/figures.ts';
 import { type LoadsKnown, dryingAhead, loadsKnown } from '#house/forecast.ts';
 import { aheadLines } from '#house/forecast-said.ts';
 import type { House } from '#house/house.ts';
-import { dryerEvent } from '#words/dryer-parts.ts';
+import type { MeterReading } from '#core/costs.ts';
+import { dryerEvent, meterShown } from '#words/dryer-parts.ts';
 import { batchCode, optional, restOfText } from '#words/parts.ts';
 import { sayList, sayMoment, sayNumber } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
@@ -24,12 +25,19 @@ interface Noted {
 
 export default command({
   name: 'dryer',
-  usage: '/dryer [B4] stopped [14:00 to 16:30] · /dryer runs again · /dryer B4 moved to the cellar',
-  summary: 'what happened in the dryer: stopped, runs again, a load moved to another one',
-  examples: ['/dryer stopped at 14:00', '/dryer B2 stopped 2 h ago', '/dryer B2 moved to the small one'],
+  usage:
+    '/dryer [B4] stopped [14:00 to 16:30] · /dryer runs again · /dryer B4 moved to the cellar · /dryer meter 4521.3',
+  summary: 'what happened in the dryer: stopped, runs again, a load moved to another one; its meter',
+  examples: [
+    '/dryer stopped at 14:00',
+    '/dryer B2 stopped 2 h ago',
+    '/dryer B2 moved to the small one',
+    '/dryer meter 4521.3 kWh',
+  ],
   help: [
     'Without a batch it is said of everything that dries. Hours in which nothing ran count for nothing: neither for the forecast nor for two weights that agree.',
     'Its trays and limit: /house dryer 4 trays 20 x 45 cm.',
+    'The meter, read about the start and the end of a load, tells what drying took: /pouch B4 shows it.',
   ],
   records: true,
   doubtRepeats: true,
@@ -37,10 +45,16 @@ export default command({
     batch: optional(batchCode),
     from: pastMoment,
     to: pastMoment,
+    meterKwh: optional(meterShown),
     what: dryerEvent,
     where: optional(restOfText('where to, such as the small one')),
   },
-  run: ({ batch: no, from, to, what, where }, house) => {
+  run: ({ batch: no, from, to, meterKwh, what, where }, house) => {
+    if (meterKwh !== undefined) {
+      if (no !== undefined || what !== undefined || to !== undefined || where !== undefined)
+        throw new Refusal('left-over', 'A meter reading stands alone: /dryer meter 4521.3 at 18:00');
+      return meterRead(house, from ?? house.nowMs, meterKwh);
+    }
     if (what === undefined)
       throw new Refusal('dryer-what', 'What happened to the dryer: stopped, runs again, or a load moved?');
     if (where !== undefined && what !== 'moved')
@@ -65,12 +79,52 @@ export default command({
       zone: house.settings.zone,
     };
   },
-  say: ({ batches, events, lines, zone }: Noted) => {
+  say: (noted: Noted | MeterRead) => {
+    if ('kwh' in noted) return meterTold(noted);
+    const { batches, events, lines, zone } = noted;
     const codes = sayList(batches.map(({ no }) => `B${no}`));
     const said = events.map((event) => phraseOf(event, zone)).join(', ');
     return { group: [`${codes}: ${said}.`, ...lines].join('\n'), did: `dryer of ${codes}: ${said}` };
   },
 });
+
+/** As a meter shows it, to a tenth. */
+const sayKwh = (kwh: number): string => `${Math.round(kwh * 10) / 10} kWh`;
+
+interface MeterRead {
+  readonly kwh: number;
+  readonly atMs: number;
+  readonly before: MeterReading | undefined;
+  readonly zone: string;
+}
+
+/** @throws Refusal 'runs-backwards' for less than it showed before, or more than it shows later */
+function meterRead(house: House, atMs: number, kwh: number): MeterRead {
+  const readings = house.prices.readings();
+  const before = readings.findLast((one) => one.atMs <= atMs);
+  const after = readings.find((one) => one.atMs > atMs);
+  const { zone } = house.settings;
+  for (const [other, isWrong] of [
+    [before, before !== undefined && kwh < before.kwh],
+    [after, after !== undefined && kwh > after.kwh],
+  ] as const)
+    if (other && isWrong)
+      throw new Refusal(
+        'runs-backwards',
+        `The meter showed ${sayKwh(other.kwh)} at ${sayMoment(other.atMs, zone)}; it does not run backwards.`,
+      );
+  house.prices.read(atMs, kwh);
+  return { kwh, atMs, before, zone };
+}
+
+function meterTold({ kwh, atMs, before, zone }: MeterRead) {
+  const since =
+    before === undefined ? '' : ` ${sayKwh(kwh - before.kwh)} since ${sayMoment(before.atMs, zone)}.`;
+  return {
+    group: `The meter shows ${sayKwh(kwh)}.${since}`,
+    did: `read the meter: ${sayKwh(kwh)} at ${sayMoment(atMs, zone)}`,
+  };
+}
 
 function eventsOf(
   what: DryerEvent['what'],

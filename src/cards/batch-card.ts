@@ -7,6 +7,7 @@ import { dryingAhead } from '#house/forecast.ts';
 import { aheadLines } from '#house/forecast-said.ts';
 import { containsLines, rawCaution } from '#words/phrases.ts';
 import { dryPhrase } from '#words/dry-phrases.ts';
+import { dryingEnergy } from '#house/costs.ts';
 import { dryOf, pouchesFrom, sealedOf } from '#house/dryness.ts';
 import { dryAbout } from '#house/weighing.ts';
 import { restG } from '#core/rest.ts';
@@ -37,11 +38,24 @@ export function batchCard(house: House, no: number): string[] {
       : [
           `Sealed: ${sayCodes(pouches)}, ${g(sealedG)}${pouches.some(({ isMixed }) => isMixed) ? ' of it' : ''}.`,
         ]),
+    ...energyLine(house, batch),
     ...(sealedG > 0 && facts.dryG !== null
       ? [`Unsealed: ${g(restG({ dryG: facts.dryG, sealed: sealedOf(house, no), rest: batch.rest }))}.`]
       : []),
     ...containsLines(facts.recipe),
     ...(batch.isRaw ? [rawCaution] : []),
+  ];
+}
+
+/** What drying took, once it is dry and the meter or the dryer's power is known. */
+function energyLine(house: House, batch: Batch): string[] {
+  if (dryOf(house, batch).is !== 'dry') return [];
+  const energy = dryingEnergy(house, batch);
+  if (energy === undefined) return [];
+  return [
+    energy.by === 'meter'
+      ? `Drying took ${sayNumber(energy.kwh)} kWh by the meter.`
+      : `Drying took at most ${sayNumber(energy.kwh)} kWh, by the dryer's power and its hours.`,
   ];
 }
 

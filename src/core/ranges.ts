@@ -25,6 +25,7 @@ export const ranges = {
   trayTareG: { what: 'The empty tray', least: 1, most: 10_000, unit: 'g' },
   traySideMm: { what: "A tray's longer side", least: 30, most: 2000, unit: 'mm' },
   loadLimitG: { what: "The dryer's load", least: 100, most: 200_000, unit: 'g' },
+  dryerWatts: { what: "The dryer's power", least: 50, most: 10_000, unit: 'W' },
   storageC: { what: 'The storage temperature', least: -40, most: 50, unit: '°C' },
   coldWaterC: { what: 'Cold water', least: 0, most: 60, unit: '°C' },
   scaleG: { what: "The scale's step", least: 0.01, most: 100, unit: 'g' },

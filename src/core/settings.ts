@@ -21,6 +21,8 @@ export interface Settings {
   } | null;
   /** Most wet food the dryer takes in a load, g; null until told. */
   readonly loadLimitG: number | null;
+  /** Power the dryer takes by its plate, W; null until told. */
+  readonly dryerWatts: number | null;
   /** Empty trays, g, in their order; one value holds for all. */
   readonly trayTaresG: readonly number[];
   /** Where pouches are kept, °C. */
@@ -60,6 +62,7 @@ export const defaultSettings: Settings = {
   cupMl: usCupMl,
   dryer: null,
   loadLimitG: null,
+  dryerWatts: null,
   trayTaresG: [],
   storageC: 20,
   absorbersMl: [],

@@ -1,7 +1,7 @@
 import { boilingPointC } from '#core/boiling.ts';
 import { houseSettings } from '#settings/house-settings.ts';
 import { tripsAhead } from '#house/trips.ts';
-import { batchNumbered, freeStock } from '#house/figures.ts';
+import { batchNumbered, freeStock, nameKey } from '#house/figures.ts';
 import { soakMinutes } from '#core/soak.ts';
 import { coldLines, eatenDryPhrase, rawCaution } from '#words/phrases.ts';
 import { howBatchEaten } from '#house/eating.ts';
@@ -11,7 +11,10 @@ import { sayCode, sayCodes, sayCount, sayList } from '#words/say.ts';
 import type { Choice } from '#core/talk.ts';
 import { aboutParts, pouchesAbout } from './about.ts';
 import { question } from './question.ts';
+import { ingredientsCost, pouchCost, sayMoney, unpricedPhrase } from '#house/costs.ts';
 import { isSealedFrom } from '#house/dryness.ts';
+import type { House } from '#house/house.ts';
+import type { Pouch } from '#core/records.ts';
 import { soakOf, whereNow } from '#house/soaking.ts';
 
 export const soak = question({
@@ -144,10 +147,48 @@ export const undoable = question({
 export const cost = question({
   name: 'cost',
   about: 'what it costs',
-  asked: ['what does a pouch cost?'],
-  takes: {},
-  answer: () => 'I keep no prices, so I cannot say what it costs.',
+  asked: ['what does B4-2 cost?', 'what does a serving of the soup cost?'],
+  takes: aboutParts,
+  answer: (asked, house) => {
+    const [pouch] = asked.codes || asked.batch !== undefined ? pouchesAbout(house, asked) : [];
+    if (pouch) return pouchCosts(house, pouch);
+    const meals = asked.meal === undefined ? house.recipes.names() : [asked.meal];
+    const known = house.prices.all();
+    if (known.length === 0)
+      return 'No price is told yet, so I cannot say. One at a time: /prices red lentils 3.20 EUR per kg';
+    const lines = meals.slice(0, 6).map((name) => {
+      const recipe = house.recipes.find(nameKey(name))!;
+      const { sum, unpriced } = ingredientsCost(house, recipe.lines);
+      const each = sayMoney(
+        sum / recipe.servings,
+        known.find(({ currency }) => currency !== '')?.currency ?? '',
+      );
+      return unpriced.length === recipe.lines.length
+        ? `${name}: no price of what is in it.`
+        : unpriced.length === 0
+          ? `${name}: ${each} a serving.`
+          : `${name}: at least ${each} a serving, ${unpricedPhrase(unpriced)}.`;
+    });
+    return lines.join('\n');
+  },
 });
+
+function pouchCosts(house: House, pouch: Pouch) {
+  const found = pouchCost(house, pouch);
+  if (!found)
+    return 'No price is told yet, so I cannot say. One at a time: /prices red lentils 3.20 EUR per kg';
+  const { lines, sum, currency, unpriced } = found;
+  const isLow = unpriced.length > 0;
+  return {
+    group: [
+      `${sayCode(pouch)}, ${pouch.meal}: ${isLow ? 'at least' : 'about'} ${sayMoney(sum, currency)}.`,
+      ...(isLow ? [`There is ${unpricedPhrase(unpriced)}.`] : []),
+    ].join('\n'),
+    why: lines.map(
+      ({ what, sum: one, atMost }) => `${what}: ${atMost ? 'at most ' : ''}${sayMoney(one, currency)}`,
+    ),
+  };
+}
 
 export const firstWords = question({
   name: 'firstwords',

@@ -155,6 +155,17 @@ export const houseSettings: readonly HouseSetting[] = [
     },
   },
   {
+    words: ['watts', 'watt', 'wattage', 'dryer power', 'dryer watts', 'dryer takes'],
+    example: '/house watts 1200',
+    read: (reading) => {
+      const value = amount(reading, null);
+      reading.keyword('w', 'watts', 'watt');
+      return one('dryerWatts', value === undefined ? undefined : within('dryerWatts', value));
+    },
+    say: ({ dryerWatts }) =>
+      dryerWatts === null ? "the dryer's power not told" : `the dryer takes ${Math.round(dryerWatts)} W`,
+  },
+  {
     words: ['absorber safety', 'safety factor', 'safety'],
     example: '/house absorber safety 1.5',
     read: (reading) => {

@@ -13,6 +13,7 @@ import { counted, readOnce } from './once.ts';
 import { ownFoodStore } from './own-foods.ts';
 import { packetStore } from './packets.ts';
 import { pouchStore } from './pouches.ts';
+import { priceStore } from './prices.ts';
 import { ratingStore } from './ratings.ts';
 import { recipeStore } from './recipes.ts';
 import { reminderStore } from './reminders.ts';
@@ -36,6 +37,7 @@ export function openStores(file: Db, defaults: Settings) {
   const trips = tripStore(db);
   const slotRules = slotRuleStore(db);
   const ratings = ratingStore(db);
+  const prices = priceStore(db);
   const exports = exportStore(db);
   const waiting = db.prepare("SELECT count(*) FROM outbox WHERE state = 'waiting'").pluck();
   const givenUp = db.prepare("SELECT count(*) FROM outbox WHERE state = 'dropped'").pluck();
@@ -82,6 +84,7 @@ export function openStores(file: Db, defaults: Settings) {
         trips: once(trips(household)),
         slotRules: once(slotRules(household)),
         ratings: once(ratings(household)),
+        prices: once(prices(household)),
         exports: exports(household),
       };
     },

@@ -32,4 +32,6 @@ export const recordTables = [
   'promise',
   'rating',
   'stove',
+  'price',
+  'meter_reading',
 ] as const;

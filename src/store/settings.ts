@@ -21,6 +21,7 @@ const Shape: z.ZodType<Settings> = z.object({
   cupMl: ranged('cupMl'),
   dryer: z.object({ trays: above, widthMm: above.nullable(), lengthMm: above.nullable() }).nullable(),
   loadLimitG: ranged('loadLimitG').nullable(),
+  dryerWatts: ranged('dryerWatts').nullable(),
   trayTaresG: z.array(ranged('trayTareG')),
   storageC: ranged('storageC'),
   absorbersMl: z.array(ranged('absorberMl')),

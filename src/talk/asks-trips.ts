@@ -46,7 +46,7 @@ export const tripAsks: Reader = (look) => {
     )
   )
     return ask('packedyet', trip, 5);
-  if (look.has('cost', 'price', 'expensive', 'pay', 'money', 'cheap')) return ask('cost', '', 4);
+  if (look.has('cost', 'price', 'expensive', 'pay', 'money', 'cheap')) return ask('cost', about(look), 4);
   return undefined;
 };
 

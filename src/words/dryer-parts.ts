@@ -54,3 +54,16 @@ export const dryerEvent = optional(
     return undefined;
   }),
 );
+
+/** A meter of electricity as it was read, kWh: 'meter 4521.3', 'the meter shows 4521.3 kWh'. */
+export const meterShown = part<number>('what the meter shows, such as meter 4521.3', (reading) => {
+  const at = [...reading.left()].find((i) => reading.all[i]!.plain === 'meter');
+  if (at === undefined) return undefined;
+  const index = [...reading.left()].find((i) => i > at && reading.all[i]!.is === 'number');
+  if (index === undefined) return undefined;
+  reading.settleNumbers([index]);
+  const token = reading.all[index]!;
+  reading.take(at, index);
+  reading.takeWords('the', 'shows', 'showed', 'reads', 'read', 'at', 'is', 'kwh', 'now');
+  return token.is === 'number' ? token.value : undefined;
+});
