@@ -7,6 +7,7 @@ import { batchNumbered, driedFacts, pouchCoded } from '#house/figures.ts';
 import {
   boilingPhrase,
   containsLines,
+  containsWhy,
   eatenDryPhrase,
   foundWetCaution,
   rawCaution,
@@ -123,6 +124,7 @@ function cardLines({
     why: [
       `${sayCode(pouch)}: ${sayServings(figures.servings)}, ${unsure}${Math.round(figures.kcal)} kcal, ${unsalted}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
       `${batch.mix ? 'Sealed' : `${batch.isRaw ? 'Loaded raw' : 'Cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, sealed`} ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
+      ...containsWhy(facts.recipe),
       ...(pouch.checked ? ['Best by is a planning date.'] : []),
       ...(eaten.isDry
         ? []

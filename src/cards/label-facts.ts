@@ -11,7 +11,7 @@ import { correctionFor } from '#house/corrections.ts';
 import { batchNumbered, driedFacts } from '#house/figures.ts';
 import { unsound } from '#core/seal-check.ts';
 import { foundMark } from '#words/found-words.ts';
-import { containsLines, rawMark } from '#words/phrases.ts';
+import { containsOnPaper, rawMark } from '#words/phrases.ts';
 import { becauseWords, mealOfBatch, type MealShown, verdictOn } from '#house/verdicts.ts';
 import { howBatchEaten } from '#house/eating.ts';
 import { minutesAt, soakOf } from '#house/soaking.ts';
@@ -36,7 +36,7 @@ function ofBatch(house: House, no: number) {
     facts,
     learnt: correctionFor(house, batch),
     soaking: soakOf(house, batch),
-    contents: containsLines(facts.recipe),
+    contents: containsOnPaper(facts.recipe),
     notFor: notForLine(house, mealOfBatch(house, no)),
   };
 }

@@ -7,7 +7,7 @@ import { sayG, sayList } from '#words/say.ts';
 import { campLines } from '#words/camp-words.ts';
 import { cautionLines } from '#house/caution-lines.ts';
 import { dryingCautions } from '#words/cautions.ts';
-import { containsLines } from '#words/phrases.ts';
+import { containsLines, containsWhy } from '#words/phrases.ts';
 
 /** One line: what was typed, the food found, grams and water, and what was assumed. */
 function lineCard(line: RecipeLine, position: number, foods: FoodTable, settings: Settings): string {
@@ -53,7 +53,11 @@ export function recipeCard(recipe: Recipe, facts: RecipeFacts, foods: FoodTable,
       ...containsLines(facts),
       ...dryingCautions(cautionLines(recipe, foods), facts.totals),
     ],
-    why: [...lines.flatMap(({ said, wantsEyes: open }) => (open ? [] : [said])), ...serving.why],
+    why: [
+      ...lines.flatMap(({ said, wantsEyes: open }) => (open ? [] : [said])),
+      ...serving.why,
+      ...containsWhy(facts),
+    ],
   };
 }
 

@@ -3,7 +3,8 @@ import { type CampTold, campTold } from './camp.ts';
 import { amountOf, isTwoFoods, short } from './amount-of.ts';
 import { askedAsDish, askFood, asking } from './asking.ts';
 import { type Choice, foodChoices, withoutWords } from './choices.ts';
-import { isWithin, nothing, perhaps, together } from '#core/contents.ts';
+import { isWithin, nothing, perhaps, together, widened } from '#core/contents.ts';
+import { withoutDoubtedClaim } from './doubted-claims.ts';
 import { findFood, learntNamings, sureFrom } from './find.ts';
 import type { FoodTable } from './food.ts';
 import { joined, partOf, readings, withTaughtUnits } from './forms.ts';
@@ -46,8 +47,8 @@ interface Counted {
  */
 export function resolveLine(line: string, table: FoodTable, learnt: Learnt = nothingLearnt): LineResult {
   const { camp, rest, isDivided } = campTold(line);
-  if (camp === null) return resolve(readLine(line), table, learnt, true);
-  const result = resolve(readLine(rest), table, learnt, true);
+  const result = doubted(rest, resolve(readLine(rest), table, learnt, true), table, learnt);
+  if (camp === null) return result;
   const here = { ...result, typed: line.trim(), camp };
   if (isDivided)
     return {
@@ -60,6 +61,18 @@ export function resolveLine(line: string, table: FoodTable, learnt: Learnt = not
     };
   const choices = result.choices.map((one) => ({ ...one, typed: `${one.typed}${behindCamp(camp)}` }));
   return { ...here, choices };
+}
+
+/** 'Butter (vegan?)' is counted as it reads, and may be what it is without the claim. */
+function doubted(line: string, result: LineResult, table: FoodTable, learnt: Learnt): LineResult {
+  const claimed = result.contents === null ? undefined : withoutDoubtedClaim(line);
+  if (claimed === undefined) return result;
+  const { contents } = resolve(readLine(claimed.bare), table, learnt, false);
+  const opened = (known: LineResult['contents']) =>
+    known && together([known, contents === null ? widened(nothing) : perhaps(contents)]);
+  const all = { ...result, contents: opened(result.contents), own: opened(result.own) };
+  if (isWithin(all.contents!, result.contents!)) return result;
+  return { ...all, remarks: [...result.remarks, `whether it is ${claimed.claims} is left open`] };
 }
 
 /**

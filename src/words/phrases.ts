@@ -4,32 +4,68 @@ import { coldSoakMinutes, soakMinutes } from '#core/soak.ts';
 import type { RecipeFacts } from '#core/meal.ts';
 import { sayList, sayNumber } from './say.ts';
 
-/** What a meal contains, may contain and leaves unknown, a line each. Unknown is never left out. */
-export function containsLines(facts: RecipeFacts): string[] {
-  const certain = new Set<string>();
-  for (const { contents } of facts.contents) for (const tag of contents?.contains ?? []) certain.add(tag);
-  const smallPrint = new Map<string, string[]>();
-  for (const { ingredient, contents } of facts.contents) {
-    const open = (contents?.check ?? []).filter((tag) => !certain.has(tag));
-    if (open.length > 0 && !mayHoldAnything(contents!)) smallPrint.set(ingredient, open);
-  }
-  const unknown = facts.contents
-    .filter(({ contents }) => contents === null || mayHoldAnything(contents))
-    .map(({ ingredient }) => ingredient);
+/** So many letters of small print, three lines of a phone; more is named by its foods alone and told in full below. Chosen. */
+const mostSmallPrint = 120;
+/** So many foods by name, then a number. Chosen. */
+const mostNamed = 4;
+
+const firstOf = (names: readonly string[]): string =>
+  names.length <= mostNamed + 1
+    ? sayList(names)
+    : `${names.slice(0, mostNamed).join(', ')} and ${names.length - mostNamed} more`;
+
+/** What a meal contains, may contain and leaves unknown, a line each, short enough for a phone. Unknown is never left out. */
+export function containsLines(facts: Pick<RecipeFacts, 'contents'>): string[] {
+  const { certain, smallPrint, unknown } = toldOf(facts);
+  const whole = smallPrintWhole(smallPrint);
   return [
-    ...(certain.size > 0
-      ? [`Contains: ${[...certain].join(', ')}.`]
+    ...(certain.length > 0
+      ? [`Contains: ${certain.join(', ')}.`]
       : unknown.length > 0
         ? []
         : ['No listed allergen by its ingredients.']),
-    ...(smallPrint.size > 0
-      ? [
-          `Read the small print: ${[...smallPrint].map(([ingredient, tags]) => `${ingredient} (${tags.join(', ')}?)`).join('; ')}.`,
-        ]
-      : []),
-    ...(unknown.length > 0 ? [`Allergens unknown because of: ${sayList(unknown)}.`] : []),
+    ...(smallPrint.size === 0
+      ? []
+      : [
+          whole.length <= mostSmallPrint
+            ? whole
+            : `Read the small print: ${firstOf([...smallPrint.keys()])}.`,
+        ]),
+    ...(unknown.length > 0 ? [`Allergens unknown because of: ${firstOf(unknown)}.`] : []),
   ];
 }
+
+/** What was too long for a phone, in full. */
+export function containsWhy(facts: Pick<RecipeFacts, 'contents'>): string[] {
+  const { smallPrint, unknown } = toldOf(facts);
+  const whole = smallPrintWhole(smallPrint);
+  return [
+    ...(whole.length > mostSmallPrint ? [whole] : []),
+    ...(unknown.length > mostNamed + 1 ? [`Allergens unknown because of: ${sayList(unknown)}.`] : []),
+  ];
+}
+
+/** The same on paper, where all of it has room. */
+export function containsOnPaper(facts: Pick<RecipeFacts, 'contents'>): string[] {
+  const said = new Set(containsWhy(facts).map((line) => line.split(':')[0]));
+  return [...containsLines(facts).filter((line) => !said.has(line.split(':')[0])), ...containsWhy(facts)];
+}
+
+function toldOf({ contents: all }: Pick<RecipeFacts, 'contents'>) {
+  const certain = [...new Set(all.flatMap(({ contents }) => contents?.contains ?? []))];
+  const smallPrint = new Map<string, string[]>();
+  for (const { ingredient, contents } of all) {
+    const open = (contents?.check ?? []).filter((tag) => !certain.includes(tag));
+    if (open.length > 0 && !mayHoldAnything(contents!)) smallPrint.set(ingredient, open);
+  }
+  const unknown = all
+    .filter(({ contents }) => contents === null || mayHoldAnything(contents))
+    .map(({ ingredient }) => ingredient);
+  return { certain, smallPrint, unknown };
+}
+
+const smallPrintWhole = (smallPrint: ReadonlyMap<string, readonly string[]>): string =>
+  `Read the small print: ${[...smallPrint].map(([ingredient, tags]) => `${ingredient} (${tags.join(', ')}?)`).join('; ')}.`;
 
 /** How long it stands and why: 'usual', longer for pieces, or as rated. */
 export interface SoakSaid {

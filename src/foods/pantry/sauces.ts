@@ -26,7 +26,7 @@ export const sauces = `
 04542 | chicken fat; schmaltz; rendered chicken fat | poultry | tbsp 12.8, cup 205
 04574 | duck fat; rendered duck fat | poultry | tbsp 12.8, cup 205
 04576 | goose fat | poultry | tbsp 12.8, cup 205
-04031 | shortening; vegetable shortening; crisco; white vegetable fat; vegetable fat; trex; solid vegetable fat; frytex; vegetable lard; vegetable suet | ?soy ?wheat | tbsp 12.8, cup 190
+04031 | shortening; vegetable shortening; crisco; white vegetable fat; vegetable fat; trex; solid vegetable fat; frytex; vegetable lard; vegetable suet | ?soy ?wheat | tbsp 12.8, cup 205
 02053 | vinegar; white vinegar; distilled vinegar; distilled white vinegar; spirit vinegar; pickling vinegar; cane vinegar; plain vinegar; coconut vinegar | - | tbsp 14.9, tsp 5, cup 238
 02048 | cider vinegar; apple cider vinegar; raw apple cider vinegar; unfiltered apple cider vinegar | ?sulphites | tbsp 14.9, tsp 5, cup 239
 02068 | wine vinegar; red wine vinegar; white wine vinegar; champagne vinegar; raspberry vinegar; tarragon vinegar; moscatel vinegar; pomegranate vinegar | ?sulphites | tbsp 14.9, tsp 5, cup 239

@@ -29,7 +29,7 @@ export const seasonings = `
 02004~ | curry leaf; fresh curry leaf; curry leaves; makrut lime leaf; kaffir lime leaf; lime leaf; makrut leaf; dried curry leaf | - | leaf 0.3, each 0.3, sprig 3, handful 3, tbsp 1, cup 15
 11984 | epazote | - | sprig 2, tbsp 0.8
 02047 | salt; table salt; fine salt; sea salt; fine sea salt; iodized salt; cooking salt; himalayan salt; rock salt; pink salt; himalayan pink salt; curing salt; black salt; kala namak; pickling salt; celtic salt; salt fine | - | tsp 6, tbsp 18, cup 292, pinch 0.4
-02047 | kosher salt; coarse salt; coarse sea salt; morton kosher salt; kosher or sea salt; coarse kosher salt; rock salt coarse | - | tsp 4, tbsp 12, cup 192, pinch 0.3
+02047 | kosher salt; coarse salt; coarse sea salt; morton kosher salt; kosher or sea salt; coarse kosher salt; rock salt coarse | - | tsp 3.8, tbsp 11.4, cup 182, pinch 0.3
 02047 | flaky salt; flaky sea salt; sea salt flake; maldon salt; diamond crystal kosher salt; diamond crystal salt; fleur de sel; maldon; flaked salt; diamond crystal | - | tsp 2.8, tbsp 8.4, cup 135, pinch 0.25
 02047 | salt and pepper; salt pepper; seasoning salt and pepper; salt and black pepper; salt and freshly ground black pepper; sea salt and black pepper; salt and ground black pepper; salt and white pepper; kosher salt and black pepper; kosher salt and freshly ground black pepper; sea salt and freshly ground black pepper; salt and freshly ground pepper; kosher salt and freshly ground pepper | - | tsp 6, pinch 0.4
 02047~ | celery salt | celery | tsp 4.8, tbsp 14
