@@ -4,6 +4,10 @@ import { goneWords, remainingLines, takeOut } from '#house/leave.ts';
 import { batchAlone, codesOrBatch, theRest } from '#words/eaten-parts.ts';
 import { optional, restOfText } from '#words/parts.ts';
 
+/** Words that only lead to a reason. */
+const behindThing =
+  /^(?:(?:the|a|an|pouch|pouches|because(?: of)?|since|as|due to|it was|it is|was|is|,|:|-)(?=\s|$)\s*)+/iu;
+
 export default command({
   name: 'discard',
   alsoCalled: ['discarded', 'bin'],
@@ -18,7 +22,8 @@ export default command({
     rest: theRest,
     why: optional(restOfText('a reason')),
   },
-  run: ({ codes, batch, rest, why }, house) => {
+  run: ({ codes, batch, rest, why: typed }, house) => {
+    const why = typed?.replace(behindThing, '').trim() || undefined;
     if (batch === undefined) return { ...takeOut(house, codes, 'discarded', why ?? null), why };
     if (rest === undefined) throw noPouch(batch);
     return endRest(house, batch, 'discarded', undefined, why ?? null);

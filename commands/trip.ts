@@ -110,7 +110,7 @@ export default command({
         'long-name',
         `"${told.name}" is too long for a place; up to ${longestPlace} characters are kept. I may have missed a word of the request.`,
       );
-    const remarks: string[] = [];
+    const remarks: string[] = trip && altitude !== undefined ? [`Now at ${Math.round(altitude)} m.`] : [];
     const eaters = everyone(house, told.company, remarks);
     const head: NewTrip = {
       place: trip?.place ?? told.name,

@@ -97,6 +97,7 @@ const chosen = ({ meaning, command }: Scored): Chosen => ({
   holds: meaning.holds,
   left: meaning.left,
   ...(meaning.remark === undefined ? {} : { remark: meaning.remark }),
+  ...(meaning.beside === undefined ? {} : { aside: meaning.beside }),
 });
 
 /** Every request and question that would account for a sentence, the best first. */
@@ -160,12 +161,12 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
     const command = called(more.means, requests.commands);
     if (command) also.push({ command, words: more.words, holds: more.holds, left: more.left });
   }
-  const deed =
-    isQuestion(text) && !best.command.records
-      ? readings.find(
-          (one) => one.command.records && one.score >= leastScore - 0.5 && one.meaning.left.length === 0,
-        )
-      : undefined;
+  const asks = isQuestion(text) && !best.command.records;
+  const deed = asks
+    ? (readings.find(
+        (one) => one.command.records && one.score >= leastScore - 0.5 && one.meaning.left.length === 0,
+      ) ?? toldBeside(text, requests, names))
+    : undefined;
   const tells = best.command.records && !isQuestion(text);
   const aside = tells || isNamed(best) ? [] : leftAside(text, names, best.meaning);
   const main = chosen(best);
@@ -176,6 +177,30 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
     offer: deed ? chosen(deed) : null,
   };
 }
+
+/** Where one sentence ends and the next begins. */
+const sentences = /(?:[.;!?\n]+\s+|,\s+(?:and\s+|but\s+|so\s+)?|\s+(?:and|but)\s+)/iu;
+
+/** 'Mac 820, and when will it be done?': what is told in front of a question. */
+function toldBeside(text: string, requests: Requests, names: Names): Scored | undefined {
+  if (text.length > longestTold) return undefined;
+  const parts = text.split(sentences).map((one) => one.trim());
+  if (parts.length < 2) return undefined;
+  return parts
+    .filter((part) => part.length > 3 && !isQuestion(part))
+    .flatMap((part) => readingsOf(part, requests, names).slice(0, 1))
+    .find(
+      ({ command, meaning, score }) =>
+        command.records &&
+        !command.planned &&
+        score >= standingScore - 1 &&
+        meaning.left.length === 0 &&
+        meaning.holds === null,
+    );
+}
+
+/** Nothing longer is a word beside a question. Chosen. */
+const longestTold = 200;
 
 /** A request that the message names first: its words are its own, and it quotes back what it did not take. */
 const isNamed = ({ meaning }: Scored): boolean => meaning.score === namedScore;

@@ -9,6 +9,8 @@ import { asButton, notUnderstood } from './not-understood.ts';
 import { press } from './press.ts';
 import { LeftOver, namesOf } from './read-parts.ts';
 import { respond as put } from './respond.ts';
+import { Refusal } from '#core/refusal.ts';
+import { deedsNear } from '#talk/deeds-near.ts';
 import { isNegative } from '#talk/mood.ts';
 import type { Answerer } from './answerer.ts';
 import type { Handled } from './handled.ts';
@@ -48,6 +50,9 @@ export function resume(house: Answerer, door: Message['door']): Promise<unknown>
     return later ? [later()] : [];
   });
 }
+
+/** What a refused one of these says may be another's. */
+const mayBeOther = new Set(['weigh', 'seal', 'batch', 'use', 'scale']);
 
 /** What was said longer ago is no longer what 'it' points to. Chosen. */
 const sameTalkMs = 15 * 60_000;
@@ -146,7 +151,32 @@ function handle(house: Answerer, message: Message, pressed?: PressedButton): Rea
     );
   } catch (error) {
     if (storeTrouble(error) !== undefined) throw error;
-    return finish(withoutTheRest(refused(house, command, words, message, error), error));
+    return finish(
+      withNearDeeds(withoutTheRest(refused(house, household, command, words, message, error), error), error),
+    );
+  }
+
+  /** What cannot be carried out may have been meant otherwise: the deeds that its things allow. */
+  function withNearDeeds(carried: Carried, error: unknown): Carried {
+    const isTyped = !isPressed && !message.text.trimStart().startsWith('/');
+    const isOpen = mayBeOther.has(command.name) || (command.name === 'back' && / lost$/.test(words));
+    if (
+      !isTyped ||
+      !isOpen ||
+      isNegative(message.text) ||
+      !(error instanceof Refusal) ||
+      (carried.reply.buttons?.length ?? 0) > 0
+    )
+      return carried;
+    const names = namesOf(lookIn(house, message, household!).house);
+    const near = deedsNear(message.text, names).flatMap(({ means, words: its }) => {
+      const one = house.commands.find(({ name }) => name === means);
+      const isSame = one === command && its === words;
+      return one && !isSame ? (offer(house, message, household!, { command: one, words: its }) ?? []) : [];
+    });
+    return near.length === 0
+      ? carried
+      : { ...carried, reply: { ...carried.reply, asks: true, buttons: near.slice(0, 2) } };
   }
 
   /** Offers the request without the words that nothing took, where these change nothing. */
@@ -206,7 +236,7 @@ function begin(
         );
       } catch (error) {
         if (storeTrouble(error) !== undefined) throw error;
-        finish(refused(house, command, words, message, error));
+        finish(refused(house, household, command, words, message, error));
       }
     }
   };

@@ -4,6 +4,7 @@ import type { Choice, Message, Reply } from '#core/talk.ts';
 import type { Author } from '#store/journal.ts';
 import { Ambiguous } from '#words/reading.ts';
 import { type Answerer, seenBy } from './answerer.ts';
+import { ownExample } from './own-example.ts';
 import { namesOf, readParts } from './read-parts.ts';
 import type { Command, Said } from './command.ts';
 import type { House } from '#house/house.ts';
@@ -133,20 +134,34 @@ function quotingBack(opened: Opened, work: () => Said): Said {
 /** What a person reads when a request was not carried out. A bug is logged, never shown. */
 export function refused(
   answerer: Answerer,
+  household: number,
   command: Command,
   words: string,
   message: Message,
   error: unknown,
 ): Carried {
-  return { reply: refusal(answerer, command, words, message, error), outcome: 'refused', entry: null };
+  return {
+    reply: refusal(answerer, household, command, words, message, error),
+    outcome: 'refused',
+    entry: null,
+  };
 }
 
 /** The same request with what makes it one that can be carried out. */
 export const waysOf = ({ ways }: Refusal, { name }: Pick<Command, 'name'>, words: string): Choice[] =>
   ways.map(({ label, add }) => ({ label, request: `/${name} ${words} ${add}`.trim() }));
 
+/** The request's first example, with what this household has. */
+export const exampleFor = (
+  answerer: Answerer,
+  message: Message,
+  household: number,
+  { examples }: Command,
+): string => ownExample(examples[0]!, namesOf(lookIn(answerer, message, household).house));
+
 function refusal(
   answerer: Answerer,
+  household: number,
   command: Command,
   words: string,
   message: Message,
@@ -176,7 +191,8 @@ function refusal(
   }
   if (error instanceof Refusal && error.ways.length > 0)
     return { asks: true, group: error.message, buttons: waysOf(error, command, words) };
-  if (error instanceof Refusal) return { group: `${error.message}\nFor example: ${command.examples[0]}` };
+  if (error instanceof Refusal)
+    return { group: `${error.message}\nFor example: ${exampleFor(answerer, message, household, command)}` };
   answerer.log(
     `a request failed: /${command.name} in delivery ${message.deliveryKey}: ${whereItBroke(error)}`,
   );

@@ -4,7 +4,7 @@ import { Ambiguous } from '#words/reading.ts';
 import { isTurnedRound } from '#talk/hold.ts';
 import type { Addressed, Chosen } from './chosen.ts';
 import type { Answerer } from './answerer.ts';
-import { open, record, Repeated, takingBack, waysOf } from './carry-out.ts';
+import { exampleFor, open, record, Repeated, takingBack, waysOf } from './carry-out.ts';
 import { carryTogether } from './together.ts';
 
 /** Thrown to take back what was carried out only to see what it would record. */
@@ -109,8 +109,11 @@ export function replacement(
     if (error instanceof Refusal || error instanceof Repeated) return staysAsItIs(did, entry, error.message);
     if (!(error instanceof Rehearsed)) throw error;
   }
-  // Where the journal says both alike, the request itself shows what differs.
-  const said = now === undefined || now === did ? `/${command.name} ${words}` : now;
+  // Where the journal says both alike, the request itself shows what differs; where it sums up, each figure.
+  const figures = words.match(/\d+(?:[.,]\d+)?/gu) ?? [];
+  const isSum = now !== undefined && figures.length > 2 && figures.some((figure) => !now!.includes(figure));
+  const said =
+    now === undefined || now === did ? `/${command.name} ${words}` : isSum ? `${now} (${words})` : now;
   const standing = later.length === 0 ? '' : `\nWith it would go what stands on it: ${later.join('; ')}.`;
   return {
     asks: true,
@@ -192,7 +195,7 @@ export function proposal(answerer: Answerer, message: Message, household: number
     const because = error.message.replace(' Nothing was recorded.', '');
     const said = `Nothing is recorded. ${why} ${because}`.replace(/ +/g, ' ');
     if (error.ways.length > 0) return { asks: true, group: said, buttons: waysOf(error, command, one.words) };
-    return { group: `${said}\nFor example: ${command.examples[0]}` };
+    return { group: `${said}\nFor example: ${exampleFor(answerer, message, household, command)}` };
   }
   const did = tried?.did;
   const shown = command.name === 'recipe' ? preview(tried?.reply) : '';

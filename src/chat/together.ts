@@ -83,7 +83,7 @@ export function carryTogether(
         entry: null,
       };
     }
-    const failed = refused(answerer, at.command, at.words, message, error);
+    const failed = refused(answerer, household, at.command, at.words, message, error);
     return all.length < 2
       ? failed
       : {

@@ -19,6 +19,19 @@ export const mayEat: Reader = (typedLook) => {
     )
   )
     return undefined;
+  // 'Could I serve …', 'do I have to stir': whoever asks does something else than eat.
+  const onlyMe = who.length > 0 && who.every((name) => name === look.names.me);
+  if (
+    onlyMe &&
+    !look.says(/ (?:eat|have(?! to)|allowed|safe|ok|okay|suit|suits|good|clear|for me|allergic) /)
+  )
+    return undefined;
+  if (
+    look.says(/ (?:sodium|salt|calories|kcal|protein|servings?|stir|water|ml|planned|plan) /) &&
+    hasThing &&
+    avoided(look) === undefined
+  )
+    return undefined;
   const whom =
     who.length > 0
       ? who.map(quoted).join(' ')
@@ -44,7 +57,7 @@ export const mayEat: Reader = (typedLook) => {
   if (
     who.length > 0 &&
     !hasThing &&
-    !look.says(/ have to /) &&
+    !look.says(/ have to | know /) &&
     !/ (?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|tonight|tomorrow) /.test(look.folded) &&
     !look.says(/ (?:did|last|ate|had) /) &&
     look.said.all.every(({ is }) => is !== 'quantity') &&

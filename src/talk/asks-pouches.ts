@@ -16,7 +16,8 @@ export const howMany: Reader = (look) => {
   if (look.says(/ have to /)) return undefined;
   // 'The shelf in the cellar is 14 degrees' tells; 'how many breakfasts at the lake' asks about the trip.
   const isTold = !isAsking(look) && look.said.all.some(({ is }) => is === 'quantity' || is === 'number');
-  if (isTold || (look.said.trips.length > 0 && about(look) === '')) return undefined;
+  if (isTold || ((look.said.trips.length > 0 || look.has('trip', 'tour', 'hike')) && about(look) === ''))
+    return undefined;
   if (look.has('absorber', 'setting', 'altitude') || (look.has('pack') && !look.has('stock')))
     return undefined;
   const diet = isAsking(look) || look.has('show', 'list') ? dietWords(look) : '';
@@ -50,13 +51,19 @@ export const howHeavy: Reader = (look) => {
     return ask('howheavy', about(look), 5);
   if (
     !look.says(
-      / how heavy | how much (?:does|do|did|will|should|would) .*weigh| what (?:does|do|did|will|is|s) .*(?:weigh|weight)| weight of | total weight | how many grams | dry weight | how much (?:is|are) (?:in|on) /,
+      / how heavy | how much (?:does|do|did|will|should|would) .*weigh| what (?:does|do|did|will|is|s) .*(?:weigh|weight)| weight of | total weight | how many grams | dry weight | (?:what|which) weight | (?:biggest|heaviest|largest|smallest|lightest) (?:\w+ ){0,2}(?:pouch|bag|one) | how much (?:is|are) (?:in|on) /,
     )
   )
     return undefined;
   if (look.says(/ (?:pack|backpack|rucksack|food|bag) /) && about(look) === '')
     return ask('packweight', look.trip() ?? '', 4);
-  if (look.says(/ when (?:dry|done|ready) | expected | should | supposed /) && look.said.batches.length > 0)
+  const dries = look.said.meals.some(({ names }) =>
+    names.some((name) => look.names.batchesOf(name, true).length > 0),
+  );
+  if (
+    look.says(/ when (?:dry|done|ready) | expected | should | supposed | end up | target | aim /) &&
+    (look.said.batches.length > 0 || dries)
+  )
     return ask('isdry', about(look), 4);
   if (about(look) !== '') return ask('howheavy', about(look), 4.5);
   return look.says(/ (?:everything|all|total|together|altogether|stock|cupboard|pantry|cellar|shelf) /)
@@ -105,6 +112,13 @@ export const sealable: Reader = (look) => {
       `${look.said.all.find((t) => t.is === 'quantity' && t.unit.kind === 'mass')?.typed ?? ''} ${about(look)}`,
       4,
     );
+  if (
+    look.said.batches.length > 0 &&
+    look.says(
+      / (?:go|put|fill|get|pack|come) (?:it |them |that |b\d+ )?(?:in|into) (?:the |our |some )?(?:pouches|bags) /,
+    )
+  )
+    return ask('isdry', about(look), 5);
   if (
     look.has('seal') &&
     look.says(/ (?:can|may|should|could|ready|ok|okay|safe|time) /) &&

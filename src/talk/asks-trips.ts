@@ -68,7 +68,11 @@ export const settingAsks: Reader = (look) => {
     )
   )
     return undefined;
-  if (about(look) !== '' || look.said.trips.length > 0 || look.says(/ (?:how do|how can|how to) /))
+  if (
+    about(look) !== '' ||
+    look.said.trips.length > 0 ||
+    look.says(/ (?:how do|how can|how to|in the (?:dryer|drier|machine)) /)
+  )
     return undefined;
   const word =
     /(altitude|elevation|absorbers?|trays?|dryer|storage|zone|units?|scale|cup|reminders?|horizon)/iu.exec(

@@ -37,11 +37,14 @@ export const history: Reader = (look) => {
     'dry',
     'start',
     'finish',
+    'put',
   );
   if (look.says(/ (?:dry|ready|done) /) && !who && !when) return undefined;
   const verb = look.has('seal')
     ? ' sealed'
-    : look.has('load', 'cook', 'start') || (look.has('make') && look.said.codes.length === 0)
+    : look.has('load', 'cook', 'start') ||
+        look.says(/ (?:put|went|go|goes) (?:\w+ ){0,3}in /) ||
+        (look.has('make') && look.said.codes.length === 0)
       ? ' loaded'
       : look.has('weigh')
         ? ' weighed'

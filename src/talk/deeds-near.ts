@@ -20,7 +20,11 @@ function ofLoad(look: Look): Deed[] {
   );
   if (words.length === 0) return [];
   const which = batch ? `B${batch.batch}` : meal;
-  if (which === undefined) return [];
+  // A weight and nothing else named is a weight of what dries.
+  if (which === undefined)
+    return look.said.people.length + look.said.trips.length > 0
+      ? []
+      : look.names.drying.slice(0, 2).map((no) => ({ means: 'weigh', words: `B${no} ${words.join(' ')}` }));
   const dries = batch
     ? look.names.drying.includes(batch.batch)
     : look.said.meals.some(({ names }) => names.some((name) => look.names.batchesOf(name, true).length > 0));
@@ -43,7 +47,10 @@ function ofPerson(look: Look): Deed[] {
   const [who] = look.said.people.map(({ names: [name] }) => name);
   const meal = look.mealTyped();
   const food = avoided(look);
-  if (meal !== undefined && (who !== undefined || dayText(look) !== '' || look.slotMeal() !== undefined)) {
+  const isAlone =
+    look.said.codes.length + look.said.batches.length === 0 &&
+    look.said.all.every(({ is }) => is !== 'quantity' && is !== 'number');
+  if (meal !== undefined && isAlone && look.names.trips.length > 0) {
     const when = [dayText(look), look.slotMeal()?.meal].filter(Boolean).join(' ');
     const whom = who === undefined || who === look.names.me ? '' : ` for ${quoted(who)}`;
     return [{ means: 'want', words: `${meal}${when === '' ? '' : ` ${when}`}${whom}` }];
@@ -56,6 +63,19 @@ function ofPerson(look: Look): Deed[] {
   ];
 }
 
+/** 'No chili for me please': no wish for it; it may be that it is not liked. */
+function notLiked(look: Look): Deed[] {
+  const [who] = look.said.people.map(({ names: [name] }) => name);
+  const meal = look.meal() ?? avoided(look);
+  if (who === undefined || meal === undefined || look.said.codes.length > 0) return [];
+  return [
+    {
+      means: 'eater',
+      words: `${who === look.names.me ? 'me' : quoted(who)} dislikes ${meal.replaceAll('"', '')}`,
+    },
+  ];
+}
+
 /**
  * What a message that nobody understands may tell, by the things it names alone: the deeds that such things go through.
  * Nothing where it asks or turns something round.
@@ -64,8 +84,12 @@ export function deedsNear(text: string, names: Names): Deed[] {
   if (text.length > longest) return [];
   const look = new Look(text, names);
   const { mood, codes } = look.said;
-  if (mood.asks || mood.negated !== null) return [];
+  if (mood.asks) return [];
+  if (mood.negated !== null) return [];
+  if (look.says(/ (?:no|without|never) /)) return notLiked(look);
   const thing = things(look);
+  if (codes.length > 0 && thing && look.has('lose'))
+    return [{ means: 'discard', words: `${thing.words} lost` }];
   if (codes.length > 0 && thing)
     return [
       { means: 'use', words: thing.words },

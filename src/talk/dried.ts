@@ -1,4 +1,5 @@
 import { momentOf, weightsOf } from './amounts.ts';
+import type { Look, Meaning } from './look.ts';
 import { type Reader, holdOf, idea, people, scoreOf } from './hold.ts';
 
 /** 'Sealed six pouches of 60 g from B5': how many of what weight, and of which batch. */
@@ -41,6 +42,19 @@ export const sealing: Reader = (look) => {
           look.said.text,
         ))
       : null;
+  // 'Five at 70 and one at 24'.
+  if (groups.length === 0 && !bare && verbs.length > 0) {
+    for (const m of look.said.text.matchAll(
+      /\b(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)\s+(?:at|of|with)\s+(\d{2,4})\b(?!\s*(?:cm|mm|x|×|in|c\b))/giu,
+    )) {
+      const count = all.find(({ from }) => from === m.index);
+      if (count?.is !== 'number') continue;
+      groups.push(`${count.value} x ${m[2]!} g`);
+      all.forEach((token, i) => {
+        if (token.from >= m.index && token.to <= m.index + m[0].length) used.push(i);
+      });
+    }
+  }
   if (bare && verbs.length > 0) {
     groups.push(
       `${look.said.all.find(({ from }) => from === bare.index)?.plain ?? bare[1]!} x ${bare[2]!} g`,
@@ -196,7 +210,43 @@ export const loading: Reader = (look) => {
  * 'Tray 2 was 230 not 203': a weight put right. What a tray is or weighs now is a weighing, and an empty one's a setting:
  * only 'was', 'should be' or the wrong figure itself puts a record right.
  */
-export const correcting: Reader = (look) => {
+export const correcting: Reader = (look) => trayPutRight(look) ?? loadPutRight(look);
+
+/** 'The curry load had 570 on tray 1, I typed 580', 'the B2 load was 620 on tray one': a loaded weight put right. */
+function loadPutRight(look: Look): Meaning | undefined {
+  const { all, mood, batches, meals } = look.said;
+  const tray = all.findIndex((token, i) => token.is === 'number' && all[i - 1]?.plain === 'tray');
+  const isLoad = look.has('load', 'batch') || look.says(/ (?:typed|wrote|entered|should have|wrong) /);
+  if (tray < 0 || mood.asks || !isLoad || !look.says(/ (?:was|were|had|is|should|typed|wrote|entered|not) /))
+    return undefined;
+  const figures = all.flatMap((token, i) =>
+    i !== tray &&
+    (token.is === 'number' || (token.is === 'quantity' && token.unit.kind === 'mass')) &&
+    token.value >= 20
+      ? [{ i, value: token.value }]
+      : [],
+  );
+  const isWrong = ({ i }: { i: number }) =>
+    all
+      .slice(Math.max(0, i - 3), i)
+      .some(({ plain }) => /^(?:typed|wrote|entered|put|said|not|instead|recorded|noted)$/.test(plain));
+  const wrong = figures.find(isWrong);
+  const [right, another] = figures.filter((one) => one !== wrong);
+  const meal = meals[0]?.names[0];
+  const no = batches[0]?.batch ?? (meal === undefined ? undefined : look.names.batchesOf(meal, false)[0]);
+  const trayNo = all[tray];
+  if (!right || another || no === undefined || trayNo?.is !== 'number' || !(batches.length > 0 || wrong))
+    return undefined;
+  return {
+    means: 'fix',
+    words: `B${no} tray ${trayNo.value} ${right.value} g${wrong ? ` not ${wrong.value} g` : ''}`,
+    score: 7.5,
+    left: [],
+    holds: wrong ? null : 'it would put an old weight right',
+  };
+}
+
+function trayPutRight(look: Look): Meaning | undefined {
   const { all, text } = look.said;
   const m =
     /\btray\s+(\d{1,2}|one|two|three|four|five|six)\s+(?:of B\d+\s+)?(was(?: loaded with)?|is|weighed|should (?:be|have been)|weighs)\s+(\d+(?:[.,]\d+)?)\s*g?(?:\s*(?:,|and)?\s*(?:not|instead of)\s+(\d+(?:[.,]\d+)?)\s*g?)?(?![\p{L}\d])/iu.exec(
@@ -234,4 +284,4 @@ export const correcting: Reader = (look) => {
     ]),
     holds: null,
   };
-};
+}

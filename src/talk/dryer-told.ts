@@ -24,7 +24,22 @@ export const dryer: Reader = (look) => {
   if (kind === undefined || (kind === 'stopped' && machine.length === 0)) return undefined;
   const clocks = look.said.all.flatMap((token, i) => (token.is === 'clock' ? [i] : []));
   const moment = momentOf(look);
-  const when = clocks.length === 2 ? clocks.map((i) => look.said.all[i]!.typed).join(' to ') : moment.words;
+  const hours = /\b(?:from|between)\s+(\d{1,2})\s*(?:till|to|until|and|-)\s*(\d{1,2})\b(?!\s*[:.]\d)/iu.exec(
+    look.said.text,
+  );
+  const isLate = look.says(/ (?:afternoon|evening|pm) /);
+  const clock = (typed: string) =>
+    `${String(Number(typed) + (isLate && Number(typed) < 12 ? 12 : 0)).padStart(2, '0')}:00`;
+  const hoursAt = hours
+    ? look.said.all.flatMap((token, i) =>
+        token.from >= hours.index && token.to <= hours.index + hours[0].length ? [i] : [],
+      )
+    : [];
+  const when = hours
+    ? `${clock(hours[1]!)} to ${clock(hours[2]!)}`
+    : clocks.length === 2
+      ? clocks.map((i) => look.said.all[i]!.typed).join(' to ')
+      : moment.words;
   const place = kind === 'moved' ? / to (the [\p{L} ]+?) *$/iu.exec(look.folded)?.[1] : undefined;
   return {
     means: 'dryer',
@@ -37,6 +52,7 @@ export const dryer: Reader = (look) => {
       ...resumed,
       ...moved,
       ...clocks,
+      ...hoursAt,
       ...moment.at,
       ...people(look),
       ...look.said.batches.map(({ at }) => at),

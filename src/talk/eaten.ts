@@ -1,9 +1,11 @@
+import { isAccounted } from './aside.ts';
 import type { Look } from './look.ts';
 import { type Reader, holdOf, idea, people, scoreOf, things } from './hold.ts';
+import { sayCode } from '#words/say.ts';
 
 /** 'Please mark … as eaten', 'can you record that …': words that only ask for it to be written down. */
 const orderWords = (look: Look): number[] =>
-  look.says(/ (?:mark|record|note|log|enter|put|write|save|tick) /)
+  look.says(/ (?:mark|record|note|log|enter|put|write|save|tick|jot|put down) /)
     ? look.at(
         'mark',
         'record',
@@ -14,6 +16,10 @@ const orderWords = (look: Look): number[] =>
         'write',
         'save',
         'tick',
+        'jot',
+        'say',
+        'tell',
+        'want',
         'can',
         'could',
         'would',
@@ -46,6 +52,11 @@ export const eating: Reader = (look) => {
   // 'Used 60 ml less for B1-2' speaks of water.
   const isOfWater = look.said.all.some((token) => token.is === 'quantity' && token.unit.kind === 'volume');
   if (isOfWater && verbs.every((i) => look.said.lemmas[i] === 'use')) return undefined;
+  const done = [...thing.at, ...verbs, ...had];
+  const behind = thing.byCode && verbs.length > 0 ? look.asideBehind(done) : [];
+  const beside = behind.flatMap((i) =>
+    isAccounted(look.said.all[i]!.plain) || look.said.all[i]!.is !== 'word' ? [] : [look.said.all[i]!.typed],
+  );
   return {
     means: 'use',
     words: thing.words,
@@ -57,9 +68,11 @@ export const eating: Reader = (look) => {
       ...people(look),
       ...orderWords(look),
       ...look.circumstances(),
+      ...behind,
       ...(meal ? [meal.at] : []),
     ]),
     holds: holdOf(look) ?? ((isHaving || willHave) && verbs.length === 0 ? '"have" is not over yet' : null),
+    ...(beside.length === 0 ? {} : { beside }),
   };
 };
 
@@ -69,6 +82,23 @@ export const eatingPart: Reader = (look) => {
   const isRest = look.says(/ (?:rest|remainder|unsealed|leftovers?|left) /);
   const mass = look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === 'mass')?.typed;
   const [batch] = look.said.batches;
+  const isTaste =
+    look.says(/ (?:took|taken|take|tasted|tried|snacked|nibbled|try|taste|pinched) /) && mass !== undefined;
+  if (
+    batch &&
+    look.said.codes.length === 0 &&
+    isTaste &&
+    verbs.length === 0 &&
+    !look.has('seal', 'weigh', 'tray') &&
+    !look.said.mood.asks
+  )
+    return {
+      means: 'use',
+      words: `B${batch.batch} ${mass}`,
+      score: 5,
+      left: [],
+      holds: holdOf(look, { part: true }) ?? 'nobody said that it is eaten',
+    };
   if (batch && look.said.codes.length === 0 && isRest && verbs.length > 0)
     return {
       means: 'use',
@@ -161,19 +191,31 @@ export const throwing: Reader = (look) => {
 };
 
 const foundWords =
-  / (?:tight|firm|holding|holds?|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|torn|ripped|punctured|burst|split|came open|come open|came undone|came apart|seal (?:has )?(?:failed|broke|gave)|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
+  / (?:tight|firm|(?:rock |brick )?hard|stiff|solid|holding|holds?|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|tear|rip|torn|ripped|punctured|burst|split|came open|come open|came undone|came apart|seal (?:has )?(?:failed|broke|gave)|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
+
+/** The pouches that were looked at: by their codes, or all of a batch. */
+function codesFound(look: Look): string {
+  const codes = look.codes();
+  const [batch] = look.said.batches;
+  if (codes !== '' || !batch || !look.says(/ (?:all|every|pouches|bags|they|each) /)) return codes;
+  return look.names.meals
+    .flatMap((meal) => look.names.pouchesOf(meal))
+    .filter((one) => one.batch === batch.batch)
+    .map(sayCode)
+    .join(' ');
+}
 
 /** 'B3-2 is loose', 'B1-4 and B1-5 hold', 'resealed B3-2 with 92 g'. */
 export const finding: Reader = (look) => {
-  if (look.said.codes.length === 0 || !foundWords.test(look.folded) || look.has(...idea('throw')))
-    return undefined;
+  const codes = codesFound(look);
+  if (codes === '' || !foundWords.test(look.folded) || look.has(...idea('throw'))) return undefined;
   // 'Split M3-1 between two' shares it.
   if (look.says(/ split .*(?:between|among|for|into|in (?:two|three|\d)) /)) return undefined;
   const mass = look.said.all.find((token) => token.is === 'quantity' && token.unit.kind === 'mass')?.typed;
   const word = foundWords.exec(look.folded)![0].trim();
-  const plain = /^(?:hold|held|holding|firm)/.test(word)
+  const plain = /^(?:hold|held|holding|firm|rock|brick|hard|stiff|solid)/.test(word)
     ? 'tight'
-    : /^(?:lost|drew|leak|hole|torn|ripped|punctured|burst|split|c[ao]me|seal)/.test(word)
+    : /^(?:lost|drew|leak|hole|tear|rip|torn|ripped|punctured|burst|split|c[ao]me|seal)/.test(word)
       ? 'loose'
       : /^(?:puff|bloat|swell)/.test(word)
         ? 'swollen'
@@ -190,7 +232,7 @@ export const finding: Reader = (look) => {
   const high = look.says(/ (?:mountain|mountains|summit|hut) /) ? ' mountain' : '';
   return {
     means: 'found',
-    words: `${look.codes()} ${plain}${mass === undefined ? '' : ` ${mass}`}${altitude === undefined ? high : ` at ${altitude}`}`,
+    words: `${codes} ${plain}${mass === undefined ? '' : ` ${mass}`}${altitude === undefined ? high : ` at ${altitude}`}`,
     score: 6,
     left: [],
     holds: holdOf(look),

@@ -4,7 +4,7 @@ import type { Meaning } from './look.ts';
 const counted = '(?:\\s+(?:\\d+|two|three|four|five|six|seven|eight)(?:\\s+(?:of us|people|eaters))?)?';
 /** Words before a list of people who eat here. */
 const opensList = new RegExp(
-  `^(?:(?:there )?(?:we are|we['’]re|us|there are|(?:the|our) (?:family|household|crew|lot)(?: is| are)?|in the family are|eating here are|eaters(?: are)?|who eats(?: here)?|people(?: are)?)${counted}(?: eating(?: here)?)?)\\s*[:,–-]?\\s+(.+)$`,
+  `^(?:(?:there )?(?:we are|we['’]re|us|there are|there['’]?s|(?:the|our) (?:family|household|crew|lot)(?: is| are)?|in the family are|eating here are|eaters(?: are)?|who eats(?: here)?|people(?: are)?)${counted}(?: eating(?: here)?)?)\\s*[:,–-]?\\s+(.+)$`,
   'isu',
 );
 
@@ -13,7 +13,7 @@ const kin =
   /^(?:and\s+)?(?:(?:our|my|the|her|his|a)\s+)?(?:(?:\d+|two|three|four|both|little|big|older|younger|oldest|youngest)\s+)*(?:(son|daughter|kid|kids|child|children|baby|toddler|twins|girls?|boys?)|wife|husband|partner|mum|mom|mother|dad|father|grandma|grandpa|granny|gran|grandmother|grandfather|nan|aunt|uncle|cousin|friend|sister|brother)\s+/iu;
 const name = "\\p{Lu}[\\p{L}'’-]*(?:\\s+\\p{Lu}[\\p{L}'’-]*)?";
 const person = new RegExp(
-  `^(${name})(?:\\s*\\(?\\s*(?:who is |is |age |aged )?(\\d{1,2})(?:\\s*(?:years?(?: old)?|y\\/?o|yrs?))?\\s*\\)?)?(?:\\s+\\(?((?:no|not|never|allergic|vegan|vegetarian|child|portion|cannot|can['’]t|is|has)\\b[^)]*)\\)?)?$`,
+  `^(${name})(?:\\s*\\(?\\s*(?:who is |is |age |aged )?(\\d{1,2})(?:\\s*(?:years?(?: old)?|y\\/?o|yrs?))?\\s*\\)?)?(?:[\\s,]+\\(?((?:no|not|never|allergic|vegan|vegetarian|veggie|coeliac|celiac|gluten|nut|milk|lactose|diabetic|child|portion|cannot|can['’]t|is|has)\\b[^)]*)\\)?)?$`,
   'u',
 );
 
@@ -38,7 +38,7 @@ export const family: Reader = (look) => {
   const people: string[] = [];
   let ofChildren = false;
   for (const piece of list
-    .split(/\s*,\s*(?:and\s+)?|\s+(?:and|&|plus)\s+/iu)
+    .split(/\s*,\s*(?![^(]*\))(?:and\s+)?|\s+(?:and|&|plus)\s+(?![^(]*\))/iu)
     .map((one) => one.trim())
     .filter(Boolean)) {
     const stands = kin.exec(piece);

@@ -136,6 +136,44 @@ function worthOf(frame: Frame, look: Look, named: ReadonlySet<Thing>, by: Asks):
   );
 }
 
+const explains = new Map<string, ReadonlySet<string>>();
+for (const { means, by = [], also = [] } of frames) {
+  const known = explains.get(means) ?? new Set<string>();
+  explains.set(means, new Set([...known, ...[...by, ...also].flatMap((idea) => ideas[idea])]));
+}
+
+/**
+ * How many words of a question's own weight the answer would pass over: each that belongs to an idea of other answers
+ * and to none of this one.
+ */
+export function passedOver(look: Look, means: string): number {
+  const own = explains.get(means);
+  if (own === undefined) return 0;
+  return ideaWordsIn(look).filter((lemma) => !own.has(lemma)).length;
+}
+
+const said = new WeakMap<Look, readonly string[]>();
+const allIdeas = new Set<string>(Object.values(ideas).flat());
+
+/** The words of a message that show an idea, and are no small words besides. */
+function ideaWordsIn(look: Look): readonly string[] {
+  const known = said.get(look);
+  if (known) return known;
+  const { all, lemmas, meals, people, trips } = look.said;
+  const spoken = new Set([...meals, ...people, ...trips].flatMap(({ at }) => at));
+  const found = lemmas.filter(
+    (lemma, i) => all[i]!.is === 'word' && !spoken.has(i) && allIdeas.has(lemma) && !isSmall(lemma),
+  );
+  said.set(look, found);
+  return found;
+}
+
+/** Words of many ideas tell none apart. */
+const isSmall = (lemma: string): boolean =>
+  /^(?:have|do|go|make|can|may|get|there|where|who|when|still|any|more|in|with|good|put|take|use|had|off|change|for|it|old|low|high|eat|meal|food|left|hold|much|many|long)$/.test(
+    lemma,
+  );
+
 /** Every question that a message may be by its pieces. */
 export function framed(look: Look): Meaning[] {
   if (!isAsking(look)) return [];

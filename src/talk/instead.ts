@@ -12,6 +12,8 @@ const meant =
 const rightNotWrong = /^(.+?),?\s+(?:and\s+)?(?:not|instead of|rather than)\s+(.+)$/iu;
 const notWrong =
   /^not\s+(.+?)(?:\s*[,;:–-]\s*|\s+)(?:(?:but|it was|i meant|we meant|rather)\s+)?((?:\S+)(?:\s+\S+){0,3})$/iu;
+const saidButWas =
+  /^(?:(?:i|we)\s+)?(?:said|typed|wrote|put|entered|recorded|had)\s+(.+?)\s*(?:,|\bbut\b|\band\b|\bwhen\b|\bthough\b)\s*(?:(?:but|and)\s+)?(?:(?:it|that|they|i|we)\s+)?(?:was|were|is|are|should\s+(?:be|have\s+(?:been|said))|meant|mean|really\s+was)\s+(?:really\s+|actually\s+)?(.+)$/iu;
 const each = /^(\d+(?:[.,]\d+)?\s*(?:g|grams?|oz|ounces?)\s+(?:each|a piece|apiece|per pouch))$/iu;
 
 /** A longer message says its own. Chosen. */
@@ -27,6 +29,8 @@ function turned(typed: string): { right: string; wrong: string | undefined } | u
   const isMeant = right !== behind;
   const both = rightNotWrong.exec(right);
   if (both) return { right: both[1]!, wrong: both[2]! };
+  const taken = saidButWas.exec(behind);
+  if (taken) return { right: taken[2]!, wrong: taken[1]! };
   const denied = notWrong.exec(right);
   if (denied) return { right: denied[2]!, wrong: denied[1]! };
   if (isLed || isMeant || each.test(text)) return { right, wrong: undefined };
@@ -48,11 +52,14 @@ const spanOf = (all: readonly Token[], at: readonly number[], into: string): Spa
 /** Figures of a message: masses, volumes, lengths, times, bare numbers; each with its kind. */
 const figuresOf = ({ all }: Said) =>
   all.flatMap((token, i) =>
-    token.is === 'quantity'
-      ? [{ i, kind: token.unit.kind, value: token.value, typed: token.typed }]
-      : token.is === 'number'
-        ? [{ i, kind: 'number', value: token.value, typed: token.typed }]
-        : [],
+    // The number of a tray is no figure that was weighed.
+    /^trays?$/.test(all[i - 1]?.plain ?? '')
+      ? []
+      : token.is === 'quantity'
+        ? [{ i, kind: token.unit.kind, value: token.value, typed: token.typed }]
+        : token.is === 'number'
+          ? [{ i, kind: 'number', value: token.value, typed: token.typed }]
+          : [],
   );
 
 function codesPut(before: Said, now: Said, wrong: Said | undefined): Span | undefined {

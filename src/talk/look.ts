@@ -16,6 +16,8 @@ export interface Meaning {
   readonly left: readonly string[];
   /** Why it must not be carried out as it stands; null where nothing stands against it. */
   readonly holds: string | null;
+  /** What is said beside and recorded by nobody, as typed. */
+  readonly beside?: readonly string[];
   /** It only looks: what it leaves aside is no loss to the records, and is said. */
   readonly looks?: true;
   /** What was forgiven, to be shown: 'read "wegh" as weigh'. */
@@ -55,7 +57,7 @@ export class Look {
 
   /** Whether one of these words was said, in any form; each that is there counts as accounted for by `mark`. */
   has(...lemmas: readonly string[]): boolean {
-    return this.said.lemmas.some((lemma) => lemmas.includes(lemma));
+    return this.at(...lemmas).length > 0;
   }
 
   /** Whether this was said, as a pattern over the folded message. */
@@ -65,7 +67,9 @@ export class Look {
 
   /** The tokens whose words are one of these, in any form. */
   at(...lemmas: readonly string[]): number[] {
-    return this.said.lemmas.flatMap((lemma, i) => (lemmas.includes(lemma) ? [i] : []));
+    return this.said.lemmas.flatMap((lemma, i) =>
+      lemmas.includes(lemma) || (lemma.length > 3 && lemmas.includes(`${lemma}e`)) ? [i] : [],
+    );
   }
 
   /** The pouches named, ranges written out; as they are typed behind a request. */
@@ -173,6 +177,27 @@ export class Look {
     return found;
   }
 
+  /**
+   * What stands behind the deed and its things, and what may be said of it there without touching what is recorded: no
+   * figure, code, meal or name, no other deed. It is told beside, and holds nothing back.
+   */
+  asideBehind(done: Iterable<number>): number[] {
+    const { all, meals, people, lemmas, mood } = this.said;
+    const last = Math.max(-1, ...done);
+    const named = new Set([...meals, ...people].flatMap(({ at }) => at));
+    const told = new Set(this.circumstances());
+    const behind = all.flatMap((_, i) => (i > last && !told.has(i) ? [i] : []));
+    const isPlain = behind.every((i) => {
+      const token = all[i]!;
+      const isWord =
+        (token.is === 'word' && !named.has(i) && !deedWords.has(lemmas[i]!)) || token.is === 'mark';
+      return (
+        isWord && token.plain !== mood.negated && token.plain !== 'but' && !weightyBehind.has(token.plain)
+      );
+    });
+    return isPlain && behind.length <= longestAside ? behind : [];
+  }
+
   /** 'With my sister', 'with Lena', 'with the neighbours': company, no food beside. */
   private isCompany(at: number): boolean {
     const token = this.said.all[at];
@@ -215,6 +240,14 @@ const deedWords = new Set(
     ' ',
   ),
 );
+/** Words behind a deed that may change what it was. */
+const weightyBehind = new Set(
+  'with not instead rather almost nearly half except without or if wrong mistake joke kidding lie actually correction'.split(
+    ' ',
+  ),
+);
+/** More words than these say something of their own. Chosen. */
+const longestAside = 10;
 /** Words of one circumstance. Chosen. */
 const longestCircumstance = 6;
 

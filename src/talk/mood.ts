@@ -62,11 +62,23 @@ export function moodOf(text: string, all: readonly Token[], isSomebody: (index: 
       /\bwhat (?:do|should|can|shall|now|to do)\b/iu.test(rest),
     doubt: doubtPhrases.exec(text)?.[0] ?? words.find((word) => doubts.has(word)) ?? null,
     future: words.some(isPast) ? null : future,
-    negated: /\b(?:no one|no-one|none of)\b/iu.exec(text)?.[0] ?? words.find(isNegation) ?? null,
+    negated: /\b(?:no one|no-one|none of)\b/iu.exec(text)?.[0] ?? negationIn(all),
     part: parts.exec(text)?.[0] ?? null,
     except: exceptions.exec(text)?.[0] ?? null,
     either: isEither(all, isSomebody),
   };
+}
+
+/** The word that turns a sentence round; '2100 m, not 1900' only says which figure is right. */
+function negationIn(all: readonly Token[]): string | null {
+  const isFigure = (token: Token | undefined) => token?.is === 'number' || token?.is === 'quantity';
+  const found = all.find(
+    (token, i) =>
+      token.is === 'word' &&
+      isNegation(token.plain) &&
+      !(token.plain === 'not' && isFigure(all[i + 1]) && all.slice(0, i).some(isFigure)),
+  );
+  return found?.plain ?? null;
 }
 
 /** Where further sentences begin: behind a full stop, a colon, a line's end. */

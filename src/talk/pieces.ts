@@ -82,6 +82,10 @@ function withCodes(text: string): string {
         new RegExp(`\\bb (${count}) (?:dash|minus|hyphen) (${count})\\b`, 'giu'),
         (_, b: string, n: string) => `B${asFigures(b)}-${asFigures(n)}`,
       )
+      .replace(
+        new RegExp(`\\bb (${Object.keys(small).join('|')})\\b(?! (?:hundred|dash|minus|hyphen)\\b)`, 'giu'),
+        (_, b: string) => `B${asFigures(b)}`,
+      )
       .replace(/\btray(?=\d)/giu, 'tray ')
       .replace(trayNth, (_, nth: string) => `tray ${nths.indexOf(nth.toLowerCase()) + 1}`)
       .replace(new RegExp(`\\btray (${count})\\b`, 'giu'), (_, n: string) => `tray ${asFigures(n)}`)
@@ -192,6 +196,13 @@ function bestOf(
   return first === undefined ? undefined : { names: [first, ...others], whole: wholeOnes.length > 0 };
 }
 
+/** 'Tell me', 'show me': whoever is told is not spoken of. */
+const isToldTo = (all: readonly Token[], i: number): boolean =>
+  all[i]!.plain === 'me' &&
+  /^(?:tell|show|give|remind|let|help|send|tells|gave|told|list|print|get|find)$/.test(
+    all[i - 1]?.plain ?? '',
+  );
+
 const selves = new Set(['i', 'me', 'myself', "i'm", 'im', "i've", 'ive', "i'd", 'id', "i'll", 'mine', 'my']);
 
 /** Takes a message apart. Nothing is decided, and nothing refused. */
@@ -207,17 +218,27 @@ export function takeApart(typed: string, names: Names): Said {
     (one) => one.whole || one.at.length > 1 || (all.length < 8 && !isOfAnother(all, one)),
   );
   const ofTrips = new Set(trips.filter(({ whole }) => whole).flatMap(({ at }) => at));
-  const meals = mentionsOf(all, [...names.meals, ...names.otherNames.keys()], ofTrips).map((one) => ({
-    ...one,
-    names: one.names.map((name) => names.otherNames.get(name) ?? name) as [string, ...string[]],
-  }));
+  const meals = mentionsOf(all, [...names.meals, ...names.otherNames.keys()], ofTrips)
+    // "Noa's peanut thing", 'the peanut allergy' speak of the food.
+    .filter(
+      ({ at }) =>
+        !/^(?:thing|allergy|allergies|issue|intolerance|problem|free)$/.test(
+          all[at.at(-1)! + 1]?.plain ?? '',
+        ),
+    )
+    .map((one) => ({
+      ...one,
+      names: one.names.map((name) => names.otherNames.get(name) ?? name) as [string, ...string[]],
+    }));
   const ofMeals = new Set(meals.filter(({ whole }) => whole).flatMap(({ at }) => at));
   const others = names.eaters.filter((name) => name !== names.me);
   const named = mentionsOf(all, [names.me, ...others], new Set([...ofTrips, ...ofMeals])).filter(
     ({ at, whole }) => whole && !isCommonWord(all, at),
   );
   const me = all.flatMap((token, i): Mentioned[] =>
-    token.is === 'word' && selves.has(token.plain) ? [{ names: [names.me], at: [i], whole: true }] : [],
+    token.is === 'word' && selves.has(token.plain) && !isToldTo(all, i)
+      ? [{ names: [names.me], at: [i], whole: true }]
+      : [],
   );
   const people = [...named, ...me].toSorted((a, b) => a.at[0]! - b.at[0]!);
   const spoken = new Set([...trips, ...meals, ...named].flatMap(({ at }) => at));

@@ -31,7 +31,7 @@ const row = (text: string): readonly string[] => text.split(' ');
 export const ideas = {
   water: row('water ml pour liquid hydrate rehydrate rehydration cup mug litre liter'),
   cold: row('cold lukewarm tap unboiled stream'),
-  soak: row('soak stand sit wait rest steep swell minute'),
+  soak: row('soak stand sit wait rest steep swell minute stir boil'),
   keep: row(
     'keep last expire expiry expiration spoil rot edible good bad off old date fresh rancid stale fine okay ok safe',
   ),
@@ -45,7 +45,9 @@ export const ideas = {
     'salt salty sodium calorie kcal energy protein fat fatty carb carbohydrate fibre fiber nutrition nutritious filling',
   ),
   inside: row('in contain inside ingredient made consist hold with'),
-  may: row('may can allow suit suitable safe eat have ok okay fine clear good bother'),
+  may: row(
+    'affect problem bother matter trouble issue hurt harm may can allow suit suitable safe eat have ok okay fine clear good bother',
+  ),
   avoid: row(
     'allergy allergic allergen avoid diet intolerant dislike hate limit age old portion restriction vegan vegetarian',
   ),
@@ -56,14 +58,16 @@ export const ideas = {
   load: row('load start cook make put go'),
   record: row('record log note enter write type change add happen do did'),
   menu: row('eat dinner breakfast lunch supper menu meal food plan cook serve planned'),
-  come: row('come go join leave attend who high far long altitude day night when where start end'),
+  come: row(
+    'on happen ahead off cancel call come go join leave attend who high far long altitude day night when where start end',
+  ),
   pack: row('pack packing backpack rucksack take bring along'),
   fuel: row('fuel gas canister cartridge stove burner propane butane'),
   cook: row('cook prepare make buy shop need enough short lack miss cover'),
   cost: row('cost price expensive cheap money pay worth'),
   like: row('like enjoy love rate rating taste favourite favorite popular opinion think verdict review'),
   undo: row('undo revert'),
-  serve: row('serve serving portion feed people'),
+  serve: row('serve serving portion feed people person'),
   hazard: row(
     'puffy swollen bloated smell stink mould mold mouldy moldy slimy leak hole torn loose sick ill poisoned',
   ),

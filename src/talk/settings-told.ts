@@ -38,7 +38,7 @@ const settings: readonly SettingCue[] = [
   },
   {
     name: 'dryer',
-    cue: / (?:dryer|drier|machine) | trays of | (?:\d+|two|three|four|five|six|seven|eight|nine|ten) trays? (?=.*\d+ ?(?:cm |mm |in |inch )?(?:x|by) ?\d)| have \d+ trays /,
+    cue: / (?:dryer|drier|machine) | trays of | (?:load|loads) (?:\w+ ){0,3}\d+(?: \d+)? ?(?:kg|lbs?) | trays \d+ (?:each|of) | (?:\d+|two|three|four|five|six|seven|eight|nine|ten) trays? (?=.*\d+ ?(?:cm |mm |in |inch )?(?:x|by) ?\d)| have \d+ trays /,
     value: (look) => dryerText(look),
   },
   {
@@ -67,7 +67,9 @@ const settings: readonly SettingCue[] = [
   {
     name: 'altitude',
     cue: / (?:live|moved? to|altitude|elevation|(?:above|over) (?:the )?sea(?: level)?|sea level|asl|our house|house is|home|up here|our place|moved) | (?:m|metres|meters|ft|feet) up /,
-    value: (look) => quantityText(look, 'length'),
+    value: (look) =>
+      quantityText(look, 'length') ??
+      behindWords(look, /(?<=\b(?:altitude|elevation)\b[\s:=]*(?:is\s+)?)\d{1,4}\b(?!\s*(?:g|kg|cm|ml))/iu),
   },
   {
     name: 'zone',
@@ -148,9 +150,12 @@ function withUnit(text: string, look: Look): string {
 
 function dryerText(look: Look): string | undefined {
   const { text } = look.said;
-  const trays = /(\d+|one|two|three|four|five|six|seven|eight|nine|ten)\s*(?:trays?|shelves)/iu.exec(
+  const counted = /(\d+|one|two|three|four|five|six|seven|eight|nine|ten)\s*(?:trays?|shelves)/iu.exec(
     text,
   )?.[0];
+  // 'Trays: 4, each 20 x 40 cm'.
+  const listed = /\btrays\s*:?\s*(\d{1,2})\b(?!\s*(?:x|by|cm|g|kg))/iu.exec(text)?.[1];
+  const trays = counted ?? (listed === undefined ? undefined : `${listed} trays`);
   const sides = size.exec(text)?.[0];
   const mass = quantityText(look, 'mass');
   const found = [trays, sides === undefined ? undefined : withUnit(sides, look), mass].filter(

@@ -132,7 +132,8 @@ export const charts: Reader = (look) => {
 
 /** 'Choose the food for Heron Lake', 'plan the meals', 'keep the plan'. */
 export const picks: Reader = (look) => {
-  const verbs = look.has('pick', 'choose', 'select', 'suggest', 'propose');
+  const verbs =
+    look.has('pick', 'choose', 'select', 'suggest', 'propose') && !look.says(/ pick\w* (?:\w+ )?up /);
   const plans = look.says(/ (?:plan|menu)(?:s)? /) && !look.says(/ (?:planning date|plan to) /);
   const isKeep =
     look.says(

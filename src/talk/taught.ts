@@ -15,7 +15,7 @@ export const teaching: Reader = (look) => {
       ? { means: 'our', words: '', score: 4, left: [], holds: null }
       : undefined;
   const forgets =
-    /^\s*(?:please\s+)?forget\s+(?:about\s+)?(?!that\b|it\b|this\b)(.+)$|^(.+?)[\s,:;]+forget(?:\s+it)?\s*$/iu.exec(
+    /^\s*(?:please\s+)?forget\s+(?:about\s+)?(?!that\b|it\b|this\b|what\b|my\b|the last\b)(.+)$|^(.+?)[\s,:;]+forget(?:\s+it)?\s*$/iu.exec(
       text,
     );
   if (forgets) return { means: 'our', words: text, score: 3, left: [], holds: holdOf(look) };

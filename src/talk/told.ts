@@ -6,7 +6,7 @@ import type { Look, Meaning } from './look.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -93,6 +93,7 @@ export const eater: Reader = (look) => {
       /\b(?:can|may)\s+(?:eat|have)\b|\b(?:is\s+|am\s+|are\s+)?allowed(?:\s+to\s+(?:eat|have))?\b/iu,
       'may eat',
     )
+    .replace(/^(?:is\s+)?(\d{1,2})\s*,?\s+not\s+\d{1,2}$/iu, 'age $1')
     .replace(/^(no\s+\p{L}+)\s+for$/iu, '$1')
     .replace(/\s+/gu, ' ')
     .trim();
@@ -186,6 +187,15 @@ function inLines(text: string): string {
   ].join('\n');
 }
 
+/** How a recipe is announced before its name. */
+const introduced = /^(?:(?:here(?:['’]s| is| are)|this is|that['’]s|try|recipe for|my|our|the)\s+)+/iu;
+const servesWords =
+  /[,;.\s]*\b(?:feeds|serves|makes|for|enough for)\s+(\d{1,2})(?:\s+(?:people|persons?|servings?|portions?))?\b[\s.!]*|[,;.\s]*\b(\d{1,2})\s+(?:servings?|portions?|people|persons?)\b[\s.!]*/iu;
+const servesTold = (text: string): string => {
+  const found = servesWords.exec(text);
+  return `${found?.[1] ?? found?.[2] ?? '1'} servings`;
+};
+
 /** 'New recipe lentil stew 4 people 250 g lentils …', 'delete the recipe …', a pasted recipe. */
 export const recipe: Reader = (look) => {
   const { text, mood, meals } = look.said;
@@ -221,6 +231,23 @@ export const recipe: Reader = (look) => {
       score: 4,
       left: [],
       holds: mood.asks ? 'that reads as a question' : null,
+    };
+  // "Grandma's pancake mix: 300 g flour, 3 eggs, 500 ml milk, feeds 4".
+  const headed = /^([^:\d]{3,60}):\s*(.+)$/su.exec(look.bare);
+  if (
+    headed &&
+    amounts(headed[2]!) >= 3 &&
+    /\b(?:serv\w*|portions?|people|persons?|feeds|makes|for \d)\b/iu.test(text) &&
+    look.said.codes.length === 0
+  )
+    return {
+      means: 'recipe',
+      words: inLines(
+        `${headed[1]!.replace(introduced, '')}, ${servesTold(headed[2]!)}: ${headed[2]!.replace(servesWords, '').replaceAll(/,\s*(?=\d|\p{L}+ of\b)/gu, '; ')}`,
+      ),
+      score: 4.5,
+      left: [],
+      holds: mood.asks ? 'that reads as a question' : 'a recipe without its slash is shown first',
     };
   if (
     look.has('recipe') &&

@@ -11,7 +11,7 @@ const tripWords =
 
 /** Words that frame a trip and tell nothing of it. */
 const frame =
-  /\b(?:new|next(?=\s+trip)|another|trips?|camping|camp|hiking|hike|backpacking|canoeing|skiing|going|we['’]?re|we are|we|i['’]?m|i am|i|off|away|let['’]?s|go|add|plan(?:ning|ned)?|make|have|want to|just|only|leave|leaving|start(?:s|ing)?|please|both|together|probably)\b/giu;
+  /\b(?:new|next(?=\s+trip)|another|(?:hut|canoe|bike|ski|day|weekend|hiking|walking|kayak)\s+(?=tour|trip)|tour|trips?|camping|camp|hiking|hike|backpacking|canoeing|skiing|going|we['’]?re|we are|we|i['’]?m|i am|i|off|away|let['’]?s|go|add|plan(?:ning|ned)?|make|have|want to|just|only|leave|leaving|start(?:s|ing)?|please|both|together|probably)\b/giu;
 const everybody = /\b(?:all of us|everyone|everybody|the whole family|the family|us all)\b/giu;
 
 /** Where a sentence names the place of a trip: behind 'trip', behind 'to', or by its capitals. */
@@ -25,6 +25,8 @@ function placeIn(text: string): string | undefined {
     `\\b(?:at|to|in|on|around|near|plan)\\s+(?:the\\s+)?(${titled})`,
     `^(?:(?:new|next)\\s+)?(?:trip\\s+(?:to\\s+)?)?(${titled})${end}`,
     `\\b(?:to|at)\\s+(?:the\\s+)?([\\p{L}'’-]+(?:\\s+[\\p{L}'’-]+)?)${end}`,
+    // Anywhere: two words with capitals are a name.
+    "(?<=[\\s,])(\\p{Lu}[\\p{L}'’-]*(?:\\s+\\p{Lu}[\\p{L}'’-]*)+)",
   ];
   for (const pattern of patterns) {
     const flags = pattern.includes('\\p{Lu}') ? 'u' : 'iu';
@@ -84,6 +86,8 @@ export const trip: Reader = (look) => {
     )
     .replace(frame, ' ')
     .replace(everybody, 'for all')
+    .replace(/\s\+\s/gu, ' and ')
+    .replace(/\ba\s+(?=,|\d|$)/giu, ' ')
     .replace(/\s*[,:]\s*/gu, ', ')
     .replace(/\s+/gu, ' ')
     .replace(/^[\s,]+|[\s,]+$/gu, '');
@@ -135,12 +139,16 @@ function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | 
   if (whose.length > 0 && look.says(coming) && !hasDays)
     return told(`with ${whose.join(' and ')}`, 4, holdOf(look, { future: true }));
   const length = quantityText(look, 'length');
-  if (length !== undefined)
+  // '2100 m not 1900', but no other figure.
+  const figures = all.filter(
+    ({ is }, i) => (is === 'number' || is === 'quantity') && all[i - 1]?.plain !== 'not',
+  );
+  if (length !== undefined && figures.length === 1)
     return {
       ...told(length, 4, holdOf(look)),
       left: look.leftBy([
         ...known.at,
-        ...all.flatMap((t, i) => (t.is === 'quantity' ? [i] : [])),
+        ...all.flatMap((t, i) => (t.is === 'quantity' || t.is === 'number' || t.plain === 'not' ? [i] : [])),
         ...look.at('lie', 'altitude', 'elevation', 'high'),
       ]),
     };
@@ -162,6 +170,10 @@ const restOf = (look: Look, drop: ReadonlySet<number>): string =>
     .without(drop)
     .replace(/^(?:(?:hi|hey|hello|ok|okay|so|please|sorry|well|and|but|oh|now)\b[\s,!]*)+/iu, '')
     .replace(/\b(?:please|pls|thanks|thank you)\b|[!\p{Extended_Pictographic}]/giu, ' ')
+    .replace(
+      /\b(?:(?:will|is|are|can|wants? to)\s+)?(?:only\s+)?(?:joins?|comes?|arrives?|joining|coming|join)(?:\s+us)?(?:\s+(?:at|on|in|to))?(?:\s+only)?(?=\s+(?:from|on|until|till|for)\b)/giu,
+      ' ',
+    )
     .replace(/\bonly\s+(?:joins?|comes?|arrives?)\b/giu, ' ')
     .replace(/\b(?:joins?|comes?|coming|joining|is|are)\s+(?=from|on|until|till)/giu, ' ')
     .replace(/\bpostpone(?:d)?\b(.*)$/iu, (_, behind: string) => `${behind.replace(/\bby\b/iu, '')} later`)

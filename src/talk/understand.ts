@@ -9,7 +9,7 @@ import * as corrected from './corrected.ts';
 import * as dried from './dried.ts';
 import * as dryerTold from './dryer-told.ts';
 import * as mixed from './mixed.ts';
-import { framed } from './frames.ts';
+import { framed, passedOver } from './frames.ts';
 import * as eaten from './eaten.ts';
 import * as family from './family.ts';
 import * as helps from './helps.ts';
@@ -104,9 +104,15 @@ function asRecipe(text: string, names: Names): Meaning[] {
 
 /** What an answer leaves aside speaks against it: each piece as much, up to three. Chosen. */
 const worthAside = 0.35;
+/** A word that belongs to another answer speaks against it as much. Chosen. */
+const worthPassed = 0.5;
 /** How much less a look is worth for what it would leave aside. */
 function besideThePoint(look: Look, one: Meaning): number {
-  return one.looks !== true ? 0 : worthAside * Math.min(3, asideOf(look, one).length);
+  if (one.looks !== true) return 0;
+  return (
+    worthAside * Math.min(3, asideOf(look, one).length) +
+    worthPassed * Math.min(3, passedOver(look, one.means))
+  );
 }
 
 function readingsOf(look: Look): Meaning[] {
@@ -129,7 +135,12 @@ function withRating(deed: Meaning, found: readonly Meaning[]): Meaning {
   if (deed.means !== 'use' && deed.means !== 'discard') return deed;
   const rating = found.find(({ means }) => means === 'rate');
   if (rating === undefined) return deed;
-  return { ...deed, also: rating, score: Math.max(deed.score, rating.score) + 0.7, left: rating.left };
+  // What either accounts for is accounted for.
+  const left = deed.left.filter((words) =>
+    rating.left.some((other) => other.includes(words) || words.includes(other)),
+  );
+  const { beside: _, ...both } = deed;
+  return { ...both, also: { ...rating, left: [] }, score: Math.max(deed.score, rating.score) + 0.7, left };
 }
 
 /** Where one saying may end and the next begin. */

@@ -86,6 +86,8 @@ export const wishing: Reader = (look) => {
       'good',
       'so',
       'meal',
+      'both',
+      'together',
     ),
     ...people(look),
     ...look.said.meals.flatMap(({ at }) => at),

@@ -1,7 +1,7 @@
 import { Refusal } from '#core/refusal.ts';
 import { Ambiguous } from './ambiguous.ts';
 import { slips } from './near.ts';
-import { type Part, part } from './part.ts';
+import { type Names, type Part, part } from './part.ts';
 import type { Reading } from './reading.ts';
 
 const twofold: Readonly<Record<string, number>> = {
@@ -119,14 +119,29 @@ function servingsTyped(reading: Reading): Counted | undefined {
   return undefined;
 }
 
+/** 'For all of us', 'for everybody': as many as eat here. */
+function forEverybody(reading: Reading, names: Names): number | undefined {
+  const index = [...reading.left()].find(
+    (i) =>
+      /^(?:all|everyone|everybody|us)$/.test(reading.all[i]!.plain) &&
+      reading.wordBefore(i, 'for') &&
+      names.eaters.length > 0,
+  );
+  if (index === undefined) return undefined;
+  reading.take(index, index - 1);
+  if (reading.at(index + 1)?.plain === 'of' && reading.at(index + 2)?.plain === 'us')
+    reading.take(index + 1, index + 2);
+  return names.eaters.length;
+}
+
 /**
  * How many people or servings: 'for 3', 'for two', '8 servings', 'serves 8', 'for the two of us'.
  * @param range what '4-6' becomes: a question, or the midpoint, said so
  */
 const servingsBy = (range: 'ask' | 'middle'): Part<number> =>
-  part('how many servings, such as 8 servings', (reading) => {
+  part('how many servings, such as 8 servings', (reading, names) => {
     const found = servingsTyped(reading);
-    if (!found) return undefined;
+    if (!found) return range === 'ask' ? forEverybody(reading, names) : undefined;
     const [first, second] = found.ends.map((i) => reading.all[i]!);
     if (first?.is !== 'number' || (second && second.is !== 'number')) return undefined;
     if (second && range === 'ask')

@@ -30,6 +30,13 @@ export function takeKnownName(reading: Reading, names: Names): Who | undefined {
     const known = names.eaters.find((name) => fold(name) === fold(token.inside));
     return known === undefined ? { fresh: token.inside.trim() } : { known };
   }
+  // 'Add Ruth', 'new guest Pia': what is to be done is no name.
+  for (const i of [0, 1]) {
+    const token = reading.at(i);
+    const next = reading.all[i + 1];
+    if (!token || !/^(?:add|new|also|eater|guest)$/.test(token.typed) || next?.is !== 'word') break;
+    reading.take(i);
+  }
   for (const i of reading.left())
     if (names.me && mine.has(reading.all[i]!.plain)) {
       reading.take(i);

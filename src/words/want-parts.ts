@@ -58,6 +58,19 @@ export const eatersWanting = optional(
   }),
 );
 
+/** 'The first evening', 'the last day'. A word that names a meal of the day stays for it. */
+function edgeDay(reading: Reading): 'first' | 'last' | undefined {
+  for (const index of reading.left()) {
+    const edge = /^(first|last)$/.exec(reading.all[index]!.plain)?.[1];
+    const next = reading.at(index + 1)?.plain ?? '';
+    if (edge === undefined || !(/^(?:day|night)$/.test(next) || slotMealNamed(next) !== undefined)) continue;
+    reading.take(index);
+    if (/^(?:day|night)$/.test(next)) reading.take(index + 1);
+    return edge as 'first' | 'last';
+  }
+  return undefined;
+}
+
 /** The trip, if its place is typed, and a day of it: 'saturday' is the trip's Saturday. */
 export const tripAndDay = part<{ trip: string | undefined; day: string | undefined }>(
   'a day of the trip',
@@ -65,6 +78,10 @@ export const tripAndDay = part<{ trip: string | undefined; day: string | undefin
     const trip = wholeTrip(reading, names);
     const place = trip ?? names.trips[0];
     const startsOn = place === undefined ? undefined : names.tripDays(place)?.startsOn;
+    const endsOn = place === undefined ? undefined : names.tripDays(place)?.endsOn;
+    const edge = edgeDay(reading);
+    if (edge !== undefined && startsOn !== undefined)
+      return { trip, day: edge === 'first' ? startsOn : endsOn };
     return { trip, day: startsOn === undefined ? undefined : oneDay(() => startsOn).read(reading, names) };
   },
 );
