@@ -159,7 +159,7 @@ function handle(house: Answerer, message: Message, pressed?: PressedButton): Rea
   /** What cannot be carried out may have been meant otherwise: the deeds that its things allow. */
   function withNearDeeds(carried: Carried, error: unknown): Carried {
     const isTyped = !isPressed && !message.text.trimStart().startsWith('/');
-    const isOpen = mayBeOther.has(command.name) || (command.name === 'back' && / lost$/.test(words));
+    const isOpen = mayBeOther.has(command.name) || (command.name === 'back' && words.endsWith(' lost'));
     if (
       !isTyped ||
       !isOpen ||

@@ -157,7 +157,7 @@ export const exampleFor = (
   message: Message,
   household: number,
   { examples }: Command,
-): string => ownExample(examples[0]!, namesOf(lookIn(answerer, message, household).house));
+): string => ownExample(examples[0], namesOf(lookIn(answerer, message, household).house));
 
 function refusal(
   answerer: Answerer,
