@@ -1,5 +1,5 @@
 import { command } from '#chat/command.ts';
-import { freeStock, nameKey, recipeNamed } from '#house/figures.ts';
+import { batchNumbered, freeStock, nameKey, recipeNamed } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { tripMeant } from '#house/trips.ts';
 import { becauseWords, mealsInStock, type MealShown, shownOf, verdictOn } from '#house/verdicts.ts';
@@ -7,8 +7,8 @@ import { pinned, takenBack } from '#house/wish-rules.ts';
 import { eatersMeant, sayWhen, slotMeant, slotsNamed } from '#house/wishing.ts';
 import type { Eater, Recipe, Slot, Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { flag, optional, pouchCodes } from '#words/parts.ts';
-import { sayCodes, sayCount, sayList } from '#words/say.ts';
+import { batchCode, flag, optional, pouchCodes } from '#words/parts.ts';
+import { sayBatch, sayCodes, sayCount, sayList } from '#words/say.ts';
 import { eatersWanting, mealOfDay, mealsWanted, tripAndDay } from '#words/want-parts.ts';
 
 export default command({
@@ -22,17 +22,19 @@ export default command({
     '/want not soup',
     '/want no soup sunday dinner',
     '/want B1-1 saturday dinner',
+    '/want B4 sunday dinner',
     '/want',
   ],
   help: [
     'The same wish by two people counts twice. Without a day it may be granted at any meal of the trip. Several meals and people go in one: soup and curry for Noa and Ben, or for all.',
-    'A meal that nobody wished for is kept away by "no soup saturday". A code says which pouch is opened then.',
+    'A meal that nobody wished for is kept away by "no soup saturday". A code says which pouch is opened then; that of a batch or a mixture means its meal.',
   ],
   records: true,
   takes: {
     withdrawn: flag('not', 'withdraw', 'cancel'),
     no: flag('no', 'without'),
     codes: optional(pouchCodes),
+    batch: optional(batchCode),
     when: tripAndDay,
     slotMeal: mealOfDay,
     meals: mealsWanted,
@@ -43,17 +45,22 @@ export default command({
     const slots = slotsNamed(trip, asked.when.day, asked.slotMeal);
     const nothing = { did: undefined, button: undefined, meals: [] as MealShown[] };
     if (asked.codes) return { ...nothing, ...pinned(house, trip, asked.codes, slots) };
-    if (asked.meals === undefined) {
+    // A mixture has no recipe of its own that a name could mean: its code does.
+    const ofBatch = asked.batch === undefined ? [] : [batchNumbered(house, asked.batch).recipe];
+    if (asked.meals === undefined && ofBatch.length === 0) {
       if (slots ?? asked.eaters)
         throw new Refusal('no-meal', 'I read when or for whom, but no meal that I know.');
       return { ...nothing, lines: list(house, trip) };
     }
-    const recipes = asked.meals.map((meal) => recipeNamed(house, meal));
+    const recipes = [...ofBatch, ...(asked.meals ?? []).map((meal) => recipeNamed(house, meal))];
     const isNo = asked.no === true && slots !== undefined && asked.eaters === undefined;
     const eaters = eatersMeant(house, trip, isNo ? 'all' : asked.eaters);
     if (asked.withdrawn ?? asked.no)
       return { ...nothing, ...takenBack(house, trip, recipes, eaters, slots, isNo) };
-    const names = sayList(recipes.map(({ name }) => `"${name}"`));
+    const names = sayList([
+      ...(asked.batch === undefined ? [] : [sayBatch(batchNumbered(house, asked.batch))]),
+      ...(asked.meals ?? []).map((name) => `"${name}"`),
+    ]);
     const again = (slot: Slot | undefined) =>
       `/want ${names}${slot ? ` ${slot.onDay} ${slot.meal}` : ''} "${trip.place}" for ${asked.eaters === 'all' ? 'all' : sayList(eaters.map((e) => `"${e.name}"`))}`;
     const slot = slots && slotMeant(slots, eaters, again);

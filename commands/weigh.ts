@@ -1,38 +1,21 @@
 import { command } from '#chat/command.ts';
-import { type DryVerdict, dryJarPercent, gradeOfJar } from '#core/dry-verdict.ts';
-import type { Steadiness } from '#core/dryness.ts';
+import { dryJarPercent, gradeOfJar, since } from '#core/dry-verdict.ts';
 import { type BatchFacts, steadinessOf } from '#core/meal.ts';
 import type { Batch, Weighing } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import { dryOf, isSealedFrom } from '#house/dryness.ts';
+import { type Weighed, weighingTold } from '#cards/weighing-told.ts';
+import { dryOf, isSealedFrom, pouchesFrom } from '#house/dryness.ts';
 import { batchNumbered, factsOfBatch, loadedBatch } from '#house/figures.ts';
 import { dryingAhead } from '#house/forecast.ts';
 import { aheadInShort, aheadWhy } from '#house/forecast-said.ts';
 import type { House } from '#house/house.ts';
 import { weighRest } from '#house/rest-weighed.ts';
-import { dryAbout, questionWeighing, secondWitness, weighedTrays } from '#house/weighing.ts';
+import { dryAbout, questionWeighing, weighedTrays } from '#house/weighing.ts';
 import { recordJar, recordWord } from '#house/witness.ts';
-import { type DryAbout, dryPhrase, standPhrase } from '#words/dry-phrases.ts';
 import { batchNamed, flag } from '#words/parts.ts';
 import { sayG, sayNumber } from '#words/say.ts';
 import { humidityPercent, oneTray, piecesCold, vouchWords, weightsOrWitness } from '#words/weigh-parts.ts';
 import { pastMoment } from '#words/when.ts';
-
-/** What was recorded of a batch, and how it stands by that. */
-interface Outcome {
-  readonly about: DryAbout;
-  readonly did: string;
-  /** What was recorded, up to how it stands. */
-  readonly recorded: string;
-  readonly recordedWhy: readonly string[];
-  readonly verdict: DryVerdict;
-  /** When it will be dry, where it is not. */
-  readonly ahead: readonly string[];
-  readonly aheadWhy: readonly string[];
-  readonly steady: Steadiness;
-  readonly after: BatchFacts;
-  readonly settings: House['settings'];
-}
 
 export default command({
   name: 'weigh',
@@ -94,10 +77,10 @@ export default command({
     }));
     return weighAll(house, batch, weighed);
   },
-  say: (outcome) => ('about' in outcome ? said(outcome) : outcome),
+  say: (outcome) => ('about' in outcome ? weighingTold(outcome) : outcome),
 });
 
-function weighAll(house: House, batch: Batch, weighed: readonly Weighing[]): Outcome {
+function weighAll(house: House, batch: Batch, weighed: readonly Weighing[]): Weighed {
   const { settings } = house;
   const g = (value: number) => sayG(value, settings.units);
   const before = factsOfBatch(house, batch);
@@ -129,8 +112,8 @@ function standing(
   house: House,
   batch: Batch,
   after: BatchFacts,
-  told: Pick<Outcome, 'recorded' | 'recordedWhy' | 'did'>,
-): Outcome {
+  told: Pick<Weighed, 'recorded' | 'recordedWhy' | 'did'>,
+): Weighed {
   const verdict = dryOf(house, batch, after);
   const isOnItsWay = verdict.is === 'not dry' && verdict.because === 'not steady';
   const ahead = isOnItsWay ? dryingAhead(house, batch, after) : undefined;
@@ -142,71 +125,10 @@ function standing(
     aheadWhy: aheadWhy(house, ahead),
     steady: steadinessOf(batch, house.settings),
     after,
+    sealed: [],
     settings: house.settings,
   };
 }
-
-function said({
-  about,
-  did,
-  recorded,
-  recordedWhy,
-  verdict,
-  ahead,
-  aheadWhy: hour,
-  steady,
-  after,
-  settings,
-}: Outcome) {
-  const [phrase, ...ways] = dryPhrase(verdict, steady, about, settings);
-  const isRefused = verdict.is === 'not dry' && verdict.because === 'wet by balance';
-  const isWarned = verdict.is === 'not dry' && verdict.because !== 'not steady';
-  const isUnread = about.unread.length > 0 && !isRefused;
-  const pouchG = after.dryG === null ? 0 : Math.max(1, Math.floor(after.dryG / usualPouches));
-  const isReady = verdict.is === 'dry' && pouchG > 0;
-  const isDoubted = verdict.is === 'dry' && verdict.doubtedFraction !== null;
-  return {
-    group: [
-      `${recorded} ${standPhrase(verdict, steady)}.`,
-      ...(isWarned ? [phrase!, ...ways] : []),
-      ...(verdict.is === 'dry' ? ways : []),
-      ...ahead,
-      ...(isUnread ? ['Some lines of the recipe are not understood, so the solids are too low.'] : []),
-      ...(verdict.is === 'dry'
-        ? [
-            isDoubted
-              ? 'Cold or soft is ice: dry it on. Crisp right through: seal within the hour.'
-              : 'Open the thickest: cold or soft means ice. Seal within the hour.',
-          ]
-        : []),
-    ].join('\n'),
-    why: [
-      ...recordedWhy,
-      ...(isWarned ? [] : [phrase!]),
-      ...hour,
-      ...(isRefused ? [] : secondWitness(after, settings)),
-    ],
-    ...(isReady
-      ? {
-          buttons: [
-            isDoubted
-              ? { label: 'Crisp inside', request: `/weigh B${about.no} pieces crisp` }
-              : {
-                  label: `Sealed ${usualPouches} x ${pouchG} g`,
-                  request: `/seal ${usualPouches} x ${pouchG} g B${about.no}`,
-                },
-            { label: 'A piece is cold', request: `/weigh B${about.no} pieces cold` },
-            { label: 'Chart', request: `/chart B${about.no}` },
-          ],
-          buttonsForAll: true,
-        }
-      : {}),
-    did,
-  };
-}
-
-/** Pouches that are proposed of a batch. Chosen. */
-const usualPouches = 6;
 
 /** One of what may be said beside the scale. */
 interface Told {
@@ -222,11 +144,18 @@ function heard(
   isSealed: boolean,
   { humidity, words, piecesAreCold }: Told,
   atMs: number,
-): Outcome {
-  if (isSealed)
+): Weighed {
+  // A word can no longer make good what is sealed; a damp jar or a cold piece of it refuses it all the same.
+  if (isSealed && words !== undefined)
     throw new Refusal(
       'sealed-already',
-      `Pouches of B${batch.no} are sealed: what is said of it now no longer speaks of them. /undo takes the sealing back.`,
+      `Pouches of B${batch.no} are sealed: a word now no longer speaks for them. /undo takes the sealing back.`,
+    );
+  const damp = isSealed && humidity !== undefined ? dampBefore(batch) : undefined;
+  if (damp !== undefined && gradeOfJar(humidity!) !== 'damp')
+    throw new Refusal(
+      'damp-before',
+      `A jar of B${batch.no} showed ${sayNumber(damp)} % before. The same jar, not at rest yet then? /undo takes that reading back; else what is sealed stays UNCHECKED.`,
     );
   if (humidity !== undefined) recordJar(house, batch, humidity, atMs);
   else if (piecesAreCold !== undefined) house.batches.pieces(batch.id, house.member.id, atMs, piecesAreCold);
@@ -244,11 +173,20 @@ function heard(
             `opened pieces of B${batch.no}: ${piecesAreCold ? 'cold' : 'crisp'}`,
           ]
         : [`${house.member.name}'s word recorded: "${words!}"`, `vouched for B${batch.no}: ${words!}`];
-  return standing(house, now, factsOfBatch(house, now), {
-    recorded: `B${batch.no}, ${batch.recipe.name}: ${what}.`,
-    recordedWhy: [],
-    did,
-  });
+  return {
+    ...standing(house, now, factsOfBatch(house, now), {
+      recorded: `B${batch.no}, ${batch.recipe.name}: ${what}.`,
+      recordedWhy: [],
+      did,
+    }),
+    sealed: pouchesFrom(house, batch.no).filter(({ state }) => state === 'stock'),
+  };
+}
+
+/** A damp reading since the last weighing: another jar that is dry does not make it good. */
+function dampBefore({ witnesses, weighings }: Batch): number | undefined {
+  const { jar } = since(witnesses, weighings.at(-1)?.atMs ?? 0);
+  return jar && gradeOfJar(jar.humidityPercent) === 'damp' ? jar.humidityPercent : undefined;
 }
 
 function gradeWords(humidity: number): string {

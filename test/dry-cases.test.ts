@@ -2,6 +2,7 @@
 // common practice). Weights are chosen so that the balance can be worked by hand.
 import { describe, expect, test } from 'vitest';
 import { type TestHouse, openTestHouse } from './house.ts';
+import { openSeason } from './season.ts';
 import { pagesOf } from './draw/page.ts';
 
 const pdfOf = (house: TestHouse) => Buffer.from(house.last[0]!.reply.files![0]!.base64, 'base64');
@@ -180,9 +181,7 @@ describe('a line put right after sealing', () => {
     expect(house.say('/stock')).toMatch(/UNCHECKED/);
     expect(house.say('/stock')).not.toMatch(wetSigns);
     const card = house.say('/pouch B1-1');
-    expect(card).toContain(
-      'UNCHECKED: sealed as dry, but by its recipe and weights as they stand now it was not.',
-    );
+    expect(card).toContain('UNCHECKED: sealed as dry, but by what is on record now it was not.');
     expect(card).not.toMatch(wetSigns);
     expect(card).not.toContain('absorber 2 x');
     expect(await house.ask('/pack')).toMatch(/B1-\d.*: UNCHECKED; not for a trip/);
@@ -265,5 +264,36 @@ describe('steady does not last', () => {
     const answer = house.say('/seal 1 x 90 g B1 unchecked');
     expect(answer).toContain('UNCHECKED');
     expect(answer).not.toMatch(wetSigns);
+  });
+});
+
+describe('what is heard after the sealing', () => {
+  const sealed = () => {
+    const house = openSeason();
+    expect(house.say('/pouch B4-2')).toContain('Best by');
+    return house;
+  };
+  test.each(['/weigh B4 humidity 70 %', '/weigh B4 pieces cold'])(
+    '%s: its pouches are UNCHECKED from then on',
+    (said) => {
+      const house = sealed();
+      expect(house.say(said)).toContain('B4-1 to B4-6 count as UNCHECKED now');
+      expect(house.say('/pouch B4-2')).toContain('UNCHECKED');
+      expect(house.say('/pouch B4-2')).not.toContain('Best by');
+      house.say('/undo');
+      expect(house.say('/pouch B4-2')).toContain('Best by');
+    },
+  );
+  test('a dry jar changes nothing, and makes no damp one good', () => {
+    const house = sealed();
+    expect(house.say('/weigh B4 humidity 24 %')).toContain('B4-1 to B4-6: nothing changes.');
+    house.say('/weigh B4 humidity 70 %');
+    expect(house.say('/weigh B4 humidity 24 %')).toContain('A jar of B4 showed 70 % before.');
+    expect(house.say('/pouch B4-2')).toContain('UNCHECKED');
+  });
+  test('a word speaks for nothing any more', () => {
+    expect(sealed().say('/weigh B4 vouch all crisp inside')).toContain(
+      'a word now no longer speaks for them',
+    );
   });
 });

@@ -138,4 +138,4 @@ export const uncheckedCaution =
   'UNCHECKED: not shown to be dry. No shelf, no best-by, no absorber: a damp pouch without oxygen can grow botulism. Keep it frozen, or dry it on.';
 /** A pouch that was sealed as dry, perhaps with an absorber, and is contradicted by its recipe since. */
 export const foundWetCaution =
-  'UNCHECKED: sealed as dry, but by its recipe and weights as they stand now it was not. If an absorber is in it and it was not kept frozen, do not eat it: a damp pouch without oxygen can grow botulism.';
+  'UNCHECKED: sealed as dry, but by what is on record now it was not. If an absorber is in it and it was not kept frozen, do not eat it: a damp pouch without oxygen can grow botulism.';

@@ -102,3 +102,16 @@ test('a pouch said to be for a meal is opened there', async () => {
   house.say('/want B4-5 sunday dinner');
   expect(await house.ask('/pick')).toMatch(/Sun 13 Jun:\n[^]*Dinner:[^\n]*(?:B4-5|B4-\d to B4-6)/);
 });
+
+test('the code of a batch or a mixture means its meal', () => {
+  const house = openSeason();
+  expect(house.say('/want B1 saturday dinner')).toContain(
+    'Wish: Barley soup for Ana, Heron Lake, Sat 12 Jun dinner.',
+  );
+  house.say('/weigh B4 190 g');
+  house.say('/seal 2 x 60 g B4 + 15 g milk powder');
+  expect(house.say('/want M5 sunday dinner')).toMatch(
+    /^Wish: Lentil pot \+ .*milk.* for Ana, Heron Lake, Sun 13 Jun dinner\./,
+  );
+  expect(house.say('/want not M5 sunday dinner')).toMatch(/^Taken back: Lentil pot \+ /);
+});
