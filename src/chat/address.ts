@@ -5,6 +5,7 @@ import { asMeant } from '#talk/instead.ts';
 import type { Meaning } from '#talk/look.ts';
 import { leftOpen } from '#talk/left-open.ts';
 import { deedsNear } from '#talk/deeds-near.ts';
+import { withCodes } from '#talk/pieces.ts';
 import { nearThings } from '#talk/near-things.ts';
 import type { Names } from '#words/parts.ts';
 import { readScanPayload } from '#words/scan.ts';
@@ -38,8 +39,10 @@ export function address(text: string, addressed: boolean, requests: Requests, na
   const slash = /^\/\s?([\p{L}\p{N}_]+)(.*)$/su.exec(trimmed);
   if (slash) {
     const typed = slash[1]!.toLowerCase();
-    const words = slash[2]!.replace(/^[\s,:;.]+/, '');
     const command = called(typed, commands) ?? called(typed, questions);
+    const plainWords = slash[2]!.replace(/^[\s,:;.]+/, '');
+    // 'Batch five' and 'b3 pouch 4' are codes behind a slash, too; a text keeps its own words.
+    const words = command && spokenCodes.has(command.name) ? withCodes(plainWords) : plainWords;
     const linked = typed === 'start' ? called('pouch', commands) : undefined;
     // Behind /start stands what a link carried: a pouch's code, or nothing that was made here.
     const scanned = readScanPayload(words)?.code;
@@ -50,6 +53,8 @@ export function address(text: string, addressed: boolean, requests: Requests, na
     const open = command?.records ? leftOpen(command.name, words, names) : null;
     if (command && open !== null)
       return { is: 'request', main: { command, words, holds: open, left: [] }, also: [], offer: null };
+    const trays = command?.name === 'weigh' ? byTrays(command, words) : undefined;
+    if (trays) return trays;
     if (command) return plainly(command, typed === 'start' ? '' : words);
     return addressed
       ? {
@@ -66,6 +71,41 @@ export function address(text: string, addressed: boolean, requests: Requests, na
   if (courtesy.test(trimmed)) return { is: 'courtesy' };
   return bySentence(trimmed, requests, names());
 }
+
+/** '/weigh B6 tray 1 199 g tray 2 201 g': each tray is weighed by itself. */
+function byTrays(command: Command, words: string): Addressed | undefined {
+  const pairs = [
+    ...words.matchAll(/\btray\s*(\d{1,2})\s*[:=]?\s*(\d+(?:[.,]\d+)?(?:\s*(?:kg|g|oz|lb))?)\b/giu),
+  ];
+  const rest = pairs
+    .reduce((left, [pair]) => left.replace(pair, ' '), words)
+    .replace(/[\s,;]+|\band\b/giu, ' ')
+    .trim();
+  if (pairs.length < 2) return undefined;
+  return {
+    is: 'together',
+    of: pairs.map(([, no, weight]) => ({
+      command,
+      words: `${rest} tray ${no!} ${weight!}`,
+      holds: null,
+      left: [],
+    })),
+  };
+}
+
+/** Requests whose words are codes and figures, as they are spoken. */
+const spokenCodes = new Set([
+  'water',
+  'use',
+  'pouch',
+  'label',
+  'chart',
+  'pack',
+  'found',
+  'fix',
+  'undo',
+  'rate',
+]);
 
 const itAsks = 'that reads as a question';
 
@@ -105,8 +145,13 @@ function readingsOf(text: string, { commands, questions }: Requests, names: Name
   const first = /^([\p{L}_]+)(?![\p{L}\p{N}_]|['’-]\p{L})(.*)$/su.exec(withoutOpening(text));
   const word = first?.[1]!.toLowerCase();
   const opener = word === undefined ? undefined : (called(word, commands) ?? slipOf(word, commands));
+  // 'Log that tray two is at 209 g' tells; 'log 20 entries' asks for the log.
+  const tells =
+    opener?.name === 'log' &&
+    /^\s*(?:that\b|:|down\b|[^\d]*\b[BM]\d+|.*\d\s*g)/iu.test(first?.[2] ?? '') &&
+    !/entries/iu.test(text);
   const named: Meaning[] =
-    opener && first
+    opener && first && !tells
       ? [
           {
             means: opener.name,
@@ -213,7 +258,14 @@ function corrected(
   names: Names,
 ): Addressed | undefined {
   const { lastRecorded: last } = names;
-  if (!last || (asTyped && asTyped.score >= standingScore && !/^\s*(?:no|nope|wait)\b/iu.test(text)))
+  if (
+    !last ||
+    (asTyped &&
+      asTyped.score >= standingScore &&
+      !/^\s*(?:no|nope|wait|hang on|sorry|oops|actually|make (?:it|that)|scratch that|scrap that|correction|wrong)\b/iu.test(
+        text,
+      ))
+  )
     return undefined;
   const meant = asMeant(text, last.text, names);
   if (meant === undefined) return undefined;

@@ -160,10 +160,10 @@ function handle(house: Answerer, message: Message, pressed?: PressedButton): Rea
   function withNearDeeds(carried: Carried, error: unknown): Carried {
     const isTyped = !isPressed && !message.text.trimStart().startsWith('/');
     const isOpen = mayBeOther.has(command.name) || (command.name === 'back' && words.endsWith(' lost'));
+    const isUnwanted = command.name === 'want' && words.startsWith('not ');
     if (
       !isTyped ||
-      !isOpen ||
-      isNegative(message.text) ||
+      !(isUnwanted || (isOpen && !isNegative(message.text))) ||
       !(error instanceof Refusal) ||
       (carried.reply.buttons?.length ?? 0) > 0
     )

@@ -36,9 +36,12 @@ export function notUnderstood(
   // A deed is offered only if it could be recorded; the button says what would be.
   const meant = [
     ...deeds.flatMap((one) => offer(answerer, message, household, one) ?? []),
-    ...of.flatMap((one) =>
-      one.command.records ? (offer(answerer, message, household, one) ?? []) : [asButton(one)],
-    ),
+    // What stands against a reading stands against its button.
+    ...of
+      .filter(({ holds }) => holds === null)
+      .flatMap((one) =>
+        one.command.records ? (offer(answerer, message, household, one) ?? []) : [asButton(one)],
+      ),
   ].filter(({ label }, i, all) => all.findIndex((other) => other.label === label) === i);
   const buttons = [...meant, ...things].slice(0, mostChoices);
   const help: Choice = { label: 'What I can do', request: '/firstwords' };

@@ -63,6 +63,9 @@ export function fits(command: Command, words: string, names: Names): number {
   }
 }
 
+/** A load that was not weighed for as long as this, while another was, no longer dries. Chosen. */
+const restsMs = 3 * 24 * 3_600_000;
+
 /** The household's own names, each list read from the records only when a part asks for it. */
 export function namesOf(
   house: House,
@@ -102,11 +105,16 @@ export function namesOf(
         .toSorted((a, b) => b.goneAtMs! - a.goneAtMs!);
       return eaten.length > 0 ? eaten : all.filter(({ id }) => takenAlong(house).has(id));
     },
+    traysOf: (code) => {
+      const no = /^B(\d+)$/iu.exec(code)?.[1];
+      return no === undefined ? undefined : house.batches.find(Number(no))?.trays.length;
+    },
     get drying() {
-      return house.batches
-        .latest(20)
-        .filter((batch) => !isSealedFrom(house, batch.no))
-        .map((batch) => batch.no);
+      const open = house.batches.latest(20).filter((batch) => !isSealedFrom(house, batch.no));
+      // What has not been touched for days, while another load has, stands in a tin and no longer in the dryer.
+      const touched = (batch: (typeof open)[number]) => batch.weighings.at(-1)?.atMs ?? batch.loadedAtMs;
+      const last = Math.max(...open.map(touched));
+      return open.filter((batch) => last - touched(batch) < restsMs).map((batch) => batch.no);
     },
     earlier,
     lastRecorded,

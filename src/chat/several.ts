@@ -32,4 +32,4 @@ export function chainOf(meaning: Meaning, command: Command, { commands }: Reques
   return of;
 }
 
-const chained = new Set(['house', 'eater']);
+const chained = new Set(['house', 'eater', 'found', 'weigh']);

@@ -124,6 +124,15 @@ function changedMeals(
   told: MealsOfTrip | undefined,
   before: MealsOfTrip | undefined,
 ): MealsOfTrip | undefined {
+  if (told?.edges && before) {
+    const { first, last } = told.edges;
+    const named = [first, last];
+    return {
+      each: slotMeals.filter((meal) => before.each.includes(meal) || named.includes(meal)),
+      first: first ?? before.first,
+      last: last ?? before.last,
+    };
+  }
   if (!told?.change || !before) return told ?? before;
   if (told.change === 'added')
     return {

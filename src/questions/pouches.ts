@@ -136,7 +136,7 @@ export const howHeavy = question({
     const facts = factsOfBatch(house, batch);
     return facts.dryG === null
       ? `B${batch.no}, ${batch.recipe.name}: ${g(facts.wetG)} as loaded, not weighed since.${facts.expectedDryG === null ? '' : ` Expected dry: about ${g(facts.expectedDryG)}.`}`
-      : `B${batch.no}, ${batch.recipe.name}: ${g(facts.dryG)} at ${sayMoment(facts.lastWeighedAtMs!, house.settings.zone)}; ${g(facts.wetG)} as loaded.`;
+      : `B${batch.no}, ${batch.recipe.name}: ${g(facts.dryG)} at ${sayMoment(facts.lastWeighedAtMs!, house.settings.zone)}; ${g(facts.wetG)} as loaded, so ${g(facts.wetG - facts.dryG)} of water gone.`;
   },
 });
 

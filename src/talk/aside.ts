@@ -31,6 +31,7 @@ const asking = new Set(
   leave into rest sun heat lose fill empty busy full backup today morning
   limit run set
   vacuum air bag share
+  own use used self monday tuesday wednesday thursday friday saturday sunday january february march april june july august september october november december
   n an feel warm look st nd rd th
   mountain lake hut summit trail shop kitchen mine yours ours weather rain snow cold warm`
     .trim()

@@ -19,6 +19,7 @@ export const mayEat: Reader = (typedLook) => {
     )
   )
     return undefined;
+  if (look.says(/ when /)) return undefined;
   // 'Could I serve …', 'do I have to stir': whoever asks does something else than eat.
   const onlyMe = who.length > 0 && who.every((name) => name === look.names.me);
   if (

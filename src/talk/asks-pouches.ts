@@ -51,7 +51,7 @@ export const howHeavy: Reader = (look) => {
     return ask('howheavy', about(look), 5);
   if (
     !look.says(
-      / how heavy | how much (?:does|do|did|will|should|would) .*weigh| what (?:does|do|did|will|is|s) .*(?:weigh|weight)| weight of | total weight | how many grams | dry weight | (?:what|which) weight | (?:biggest|heaviest|largest|smallest|lightest) (?:\w+ ){0,2}(?:pouch|bag|one) | how much (?:is|are) (?:in|on) /,
+      / how heavy | how much (?:water |weight )?(?:did|has|have) .*(?:lose|lost) | how much (?:does|do|did|will|should|would) .*weigh| what (?:does|do|did|will|is|s) .*(?:weigh|weight)| weight of | total weight | how many grams | dry weight | (?:what|which) weight | (?:biggest|heaviest|largest|smallest|lightest) (?:\w+ ){0,2}(?:pouch|bag|one) | how much (?:is|are) (?:in|on) /,
     )
   )
     return undefined;
@@ -65,6 +65,11 @@ export const howHeavy: Reader = (look) => {
     (look.said.batches.length > 0 || dries)
   )
     return ask('isdry', about(look), 4);
+  if (
+    look.at('pot').some((i) => look.said.meals.every(({ at }) => !at.includes(i))) &&
+    look.said.meals.length > 0
+  )
+    return ask('recipe', look.mealTyped()!, 5);
   if (about(look) !== '') return ask('howheavy', about(look), 4.5);
   return look.says(/ (?:everything|all|total|together|altogether|stock|cupboard|pantry|cellar|shelf) /)
     ? ask('howheavy', '', 4.5)

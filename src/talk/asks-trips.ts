@@ -74,10 +74,11 @@ export const settingAsks: Reader = (look) => {
     look.says(/ (?:how do|how can|how to|in the (?:dryer|drier|machine)) /)
   )
     return undefined;
-  const word =
-    /(altitude|elevation|absorbers?|trays?|dryer|storage|zone|units?|scale|cup|reminders?|horizon)/iu.exec(
-      look.said.text,
-    )?.[1] ?? (look.says(/ (?:cellar|pantry|basement) /) ? 'storage' : '');
+  const word = look.says(/ (?:dryer|drier) /)
+    ? 'dryer'
+    : (/(altitude|elevation|absorbers?|trays?|dryer|storage|zone|units?|scale|cup|reminders?|horizon)/iu.exec(
+        look.said.text,
+      )?.[1] ?? (look.says(/ (?:cellar|pantry|basement) /) ? 'storage' : ''));
   return ask('settingof', word.toLowerCase(), 3.5);
 };
 

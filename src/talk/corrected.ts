@@ -3,7 +3,7 @@ import { type Look, type Meaning, quoted } from './look.ts';
 import { pastDayText } from './topic.ts';
 
 const backWords =
-  / (?:(?:take|took|taking|go) (?:that|it|this|the last(?: \w+)?|them|those|these)? ?back|undo|undone|scrap that|revert|never mind that|(?:that|this|it|weighing|sealing|loading|rating|load|weight|b\d+(?: \d+)?)(?: \w+){0,3} was (?:all |just )?(?:wrong|a mistake|my mistake|an error)|(?:delete|cancel|forget|remove|drop|ignore|scrap|scratch|erase|strike|withdraw|disregard) (?:that|it|this|those|what i (?:just )?(?:said|typed|wrote|entered|sent|put)|(?:the|my|our) (?:last|previous|latest)(?: \w+)?|my (?:message|entry|note))|my mistake|didn t mean (?:that|it|to)|wrong button|(?:it was|that was|i was) (?:just |only )?(?:a question|asking)|i (?:just |only )(?:asked|wanted to ask)) /;
+  / (?:(?:take|took|taking|go) (?:that|it|this|the last(?: \w+)?|them|those|these)? ?back|undo|undone|scrap that|revert|never mind that|(?:that|this|it|weighing|sealing|loading|rating|load|weight|b\d+(?: \d+)?)(?: \w+){0,3} was (?:all |just )?(?:wrong|a mistake|my mistake|an error)|(?:delete|cancel|forget|remove|drop|ignore|scrap|scratch|erase|strike|withdraw|disregard) (?:that|it|this|those|what i (?:just )?(?:said|typed|wrote|entered|sent|put)|(?:the|my|our) (?:last|previous|latest)(?: \w+)?|my (?:message|entry|note))|(?:pressed|tapped|sent|recorded|entered|typed|counted) (?:it |that |this )?(?:twice|double|two times)|my mistake|didn t mean (?:that|it|to)|wrong button|(?:it was|that was|i was) (?:just |only )?(?:a question|asking)|i (?:just |only )(?:asked|wanted to ask)) /;
 
 const deeds: readonly (readonly [RegExp, string])[] = [
   [/ (?:seal|sealed|sealing|pouches|bagging) /, 'sealed'],

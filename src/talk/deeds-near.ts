@@ -68,6 +68,8 @@ function notLiked(look: Look): Deed[] {
   const [who] = look.said.people.map(({ names: [name] }) => name);
   const meal = look.meal() ?? avoided(look);
   if (who === undefined || meal === undefined || look.said.codes.length > 0) return [];
+  const when = [dayText(look), look.slotMeal()?.meal].filter(Boolean).join(' ');
+  if (when !== '' && look.meal() !== undefined) return [{ means: 'want', words: `no ${meal} ${when}` }];
   return [
     {
       means: 'eater',
@@ -85,7 +87,7 @@ export function deedsNear(text: string, names: Names): Deed[] {
   const look = new Look(text, names);
   const { mood, codes } = look.said;
   if (mood.asks) return [];
-  if (mood.negated !== null) return [];
+  if (mood.negated !== null) return look.has('want', 'like', 'fancy', 'wish') ? notLiked(look) : [];
   if (look.says(/ (?:no|without|never) /)) return notLiked(look);
   const thing = things(look);
   if (codes.length > 0 && thing && look.has('lose'))

@@ -127,6 +127,23 @@ export const weighing: Reader = (look) => {
     return undefined;
   const tray = words.length === 1 && trays.length === 1 ? `tray ${trays[0]} ` : '';
   const gross = look.has('gross') ? ' gross' : '';
+  // 'Tray 1 199, tray 2 201', and no others: each is a weighing of its own tray.
+  if (
+    trays.length > 1 &&
+    trays.length === words.length &&
+    which !== undefined &&
+    which !== '' &&
+    !isRow(trays, look, which)
+  )
+    return trays
+      .map((no, i): Meaning => ({
+        means: 'weigh',
+        words: `${which} tray ${no} ${words[i]!}`,
+        score: 6,
+        left: [],
+        holds: holdOf(look),
+      }))
+      .reduceRight((rest, one) => ({ ...one, also: rest }));
   return {
     means: 'weigh',
     words:
@@ -162,6 +179,10 @@ export const weighing: Reader = (look) => {
     holds: holdOf(look),
   };
 };
+
+/** Every tray from the first on, in their order: the whole load. */
+const isRow = (trays: readonly number[], look: Look, which: string): boolean =>
+  trays.every((no, i) => no === i + 1) && (look.names.traysOf?.(which) ?? trays.length) === trays.length;
 
 /** 'Started the dryer with barley soup 560 570 565 555'. */
 export const loading: Reader = (look) => {

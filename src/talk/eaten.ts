@@ -1,3 +1,4 @@
+import { momentOf } from './amounts.ts';
 import { isAccounted } from './aside.ts';
 import type { Look } from './look.ts';
 import { type Reader, holdOf, idea, people, scoreOf, things } from './hold.ts';
@@ -68,6 +69,7 @@ export const eating: Reader = (look) => {
       ...people(look),
       ...orderWords(look),
       ...look.circumstances(),
+      ...momentOf(look).at,
       ...behind,
       ...(meal ? [meal.at] : []),
     ]),
@@ -107,7 +109,10 @@ export const eatingPart: Reader = (look) => {
       left: [],
       holds: holdOf(look, { part: true }),
     };
-  const half = /\b(half|a third|a quarter|three quarters|two thirds)\b/iu.exec(look.said.text)?.[1];
+  const half =
+    /\b(half(?! an? (?:hour|day)| past| \d| (?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b)|a third|a quarter|three quarters|two thirds)\b/iu.exec(
+      look.said.text,
+    )?.[1];
   const had = look.said.all.some((token) => token.plain === 'had');
   const share = half ?? mass;
   if (look.said.codes.length === 1 && share !== undefined && (verbs.length > 0 || had))

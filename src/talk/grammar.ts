@@ -65,7 +65,7 @@ export const isAdverb = (word: string): boolean =>
 
 /** Part of a thing, not the whole. */
 export const parts =
-  /\b(?:almost(?! all)|nearly(?! all)|partly|mostly|hardly|barely|half(?! an? (?:hour|day))|a third|two thirds|a quarter|part of|parts of|some of|a bit of|most of|almost all|nearly all|not all|quarter of)\b/i;
+  /\b(?:almost(?! all)|nearly(?! all)|partly|mostly|hardly|barely|half(?! an? (?:hour|day)| past)|a third|two thirds|a quarter|part of|parts of|some of|a bit of|most of|almost all|nearly all|not all|quarter of)\b/i;
 
 /** What is left out of a whole. */
 export const exceptions =

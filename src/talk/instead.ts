@@ -6,7 +6,7 @@ import { sayCode } from '#words/say.ts';
 
 /** Words that turn to what was said before. */
 const lead =
-  /^(?:(?:no+|nope|sorry|oops|ups|wait|hang on|hm+|argh|ah|oh|i mean|actually|correction|wrong|my bad|stop)\b[\s,.!:;–-]*)+/iu;
+  /^(?:(?:no+|nope|sorry|oops|ups|wait|hang on|hm+|argh|ah|oh|i mean|actually|correction|wrong(?: \w+)?|my bad|stop|(?:scratch|scrap|strike|undo|forget) that)\b[\s,.!:;–-]*)+/iu;
 const meant =
   /^(?:(?:i|we) (?:meant|mean)|it (?:was|is|should be|should have been)|that (?:was|should be|should have been)|make (?:that|it)|should (?:be|have been)|rather|instead)\s+/iu;
 const rightNotWrong = /^(.+?),?\s+(?:and\s+)?(?:not|instead of|rather than)\s+(.+)$/iu;
@@ -93,6 +93,15 @@ function namePut(
   return place && spanOf(all, place.at, `"${is.names[0]}"`);
 }
 
+/** 'It was the chili, not the curry': a meal in the place of the one pouch that was named. */
+function mealForCode(before: Said, now: Said): Span | undefined {
+  const [meal] = now.meals;
+  const [code, another] = before.codes;
+  return meal && code && !another && before.meals.length === 0
+    ? spanOf(before.all, [code.at], `"${meal.names[0]}"`)
+    : undefined;
+}
+
 function figurePut(before: Said, now: Said, wrong: Said | undefined): Span | undefined {
   const [figure, another] = figuresOf(now);
   if (!figure || another) return undefined;
@@ -147,6 +156,7 @@ export function asMeant(typed: string, earlier: string, names: Names): string | 
     (batch ? spanOf(before.all, [batch.at], `B${now.batches[0]!.batch}`) : undefined) ??
     namePut(before.people, now.people, wrong?.people ?? [], before.all) ??
     namePut(before.meals, now.meals, wrong?.meals ?? [], before.all) ??
+    mealForCode(before, now) ??
     figurePut(before, now, wrong) ??
     dayPut(before, now) ??
     literal;

@@ -217,6 +217,9 @@ export class Look {
         token.is === 'mark' ||
         token.is === 'clock' ||
         token.is === 'date' ||
+        // 'Can you log that …' asks for it to be written down.
+        (/^(?:can|could|would|will)$/.test(token.plain) &&
+          /^(?:you|u)$/.test(this.said.all[i + 1]?.plain ?? '')) ||
         (token.is === 'word' && (harmless.has(token.plain) || openers.has(token.plain)));
       if (isBound) return;
       if (groups.at(-1)?.at(-1) === i - 1) groups.at(-1)!.push(i);

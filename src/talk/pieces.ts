@@ -75,7 +75,7 @@ function withSpokenWeights(text: string): string {
  * Codes as they are spoken or slipped: 'batch five', 'batch 5', 'pouch 2 of B4', 'b3 1' at the end.
  * @returns the text with such codes written as codes
  */
-function withCodes(text: string): string {
+export function withCodes(text: string): string {
   return (
     text
       .replace(
@@ -102,6 +102,10 @@ function withCodes(text: string): string {
         (_, letter: string, b: string, n: string) => `${letter}${b}-${asFigures(n)}`,
       )
       .replace(/\b([BM])(\d{1,5})[ ./_](\d{1,2})(?=\s*[?!.]*\s*$)/giu, '$1$2-$3')
+      .replace(
+        new RegExp(`\\b(?:pouch |bag )?(?:number|no\\.?) (${count}) (?:of|from|in) ([BM])(\\d+)\\b`, 'giu'),
+        (_, n: string, letter: string, b: string) => `${letter}${b}-${asFigures(n)}`,
+      )
       // 'B4-1, -2 and -3'.
       .replace(
         /(?<=\b[BM]\d{1,5}-\d{1,2}(?:\s*(?:,|and|&)\s*-?\d{1,2}){0,8}\s*(?:,|and|&)\s*)-(\d{1,2})(?![\d.])/giu,
@@ -128,7 +132,7 @@ function mentionsOf(
       token.is === 'quoted'
         ? fold(token.inside)
         : token.is === 'word' || token.is === 'number'
-          ? fold(token.plain)
+          ? fold(token.plain.replace(/['’]s$/u, ''))
           : '';
     const found = new Map<string, number>();
     if (said === '' || (token.is === 'word' && (isFiller(token.plain) || links.has(token.plain))))
@@ -215,7 +219,8 @@ export function takeApart(typed: string, names: Names): Said {
   );
   const none = new Set<number>();
   const trips = mentionsOf(all, names.trips, none).filter(
-    (one) => one.whole || one.at.length > 1 || (all.length < 8 && !isOfAnother(all, one)),
+    (one) =>
+      one.whole || one.at.length > 1 || isTheOne(all, one) || (all.length < 8 && !isOfAnother(all, one)),
   );
   const ofTrips = new Set(trips.filter(({ whole }) => whole).flatMap(({ at }) => at));
   const meals = mentionsOf(all, [...names.meals, ...names.otherNames.keys()], ofTrips)
@@ -257,6 +262,12 @@ export function takeApart(typed: string, names: Names): Said {
     trips,
   };
 }
+
+/** 'The lake' where just one trip goes to a lake. */
+const isTheOne = (all: readonly Token[], { names, at }: Mentioned): boolean =>
+  names.length === 1 &&
+  /^(?:the|our)$/.test(all[at[0]! - 1]?.plain ?? '') &&
+  stem(fold(names[0]).split(' ').at(-1)!) === stem(all[at[0]!]!.plain);
 
 /** 'May Lake' is not Heron Lake: a later word of a name behind a word that it has not. */
 function isOfAnother(all: readonly Token[], { names: [name], at }: Mentioned): boolean {

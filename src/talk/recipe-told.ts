@@ -95,6 +95,23 @@ export const changing: Reader = (look) => {
       left: [],
       holds: heldBack(look, served[2]!),
     };
+  const lacking =
+    /^(?:the\s+)?(.+?)\s+(?:should\s+(?:have|get)|needs?|could\s+(?:use|have)|gets|has|got)\s+((?:\d|half|an?\s|½|¼|¾).+?)(?:\s+(?:too|as\s+well|more|in\s+it|also))*[\s.!]*$/isu.exec(
+      look.bare,
+    );
+  const lacks = lacking && !look.said.mood.asks ? recipeMeant(lacking[1]!, look.names) : undefined;
+  const isFood =
+    lacking !== null &&
+    /\p{L}{3,}/u.test(lacking[2]!.replace(/^[\d.,\s]*(?:g|kg|ml|l|tsp|tbsp|cups?|of)?\b/iu, '')) &&
+    !look.has('water', 'serving', 'pouch', 'portion', 'minute', 'hour', 'day');
+  if (lacking && lacks !== undefined && isFood)
+    return {
+      means: 'recipe',
+      words: asRequest({ is: 'more', name: lacks, typed: lacking[2]! }, lacks),
+      score: 6,
+      left: [],
+      holds: 'it would be a new line of the recipe',
+    };
   for (const change of changesTyped(text)) {
     const name = recipeMeant(change.name, look.names);
     // 'Take out the soup' speaks of the pouch.

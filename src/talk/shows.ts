@@ -14,7 +14,7 @@ export const water: Reader = (look) => {
     look.says(/ (?:boiling|soaking|waiting|standing) time /) ||
     (look.said.mood.asks && look.says(/ (?:stand|sit|wait|(?<!the )rest(?! of)) /));
   const isLong = look.says(/ how long /) && !look.says(/ how much /);
-  if (!isWater && !isSoak) return undefined;
+  if ((!isWater && !isSoak) || look.says(/ (?:lose|lost|loses|gone|gave up|evaporated?) /)) return undefined;
   if (!look.said.mood.asks && look.says(/ (?:ml|l|cups?) (?:more|less|extra|fewer) /)) return undefined;
   // 'Exactly the right amount of water' judges.
   if (!look.said.mood.asks && look.says(/ (?:was|were|right amount|perfect|enough|too much|too little) /))
@@ -134,7 +134,11 @@ export const charts: Reader = (look) => {
 export const picks: Reader = (look) => {
   const verbs =
     look.has('pick', 'choose', 'select', 'suggest', 'propose') && !look.says(/ pick\w* (?:\w+ )?up /);
-  const plans = look.says(/ (?:plan|menu)(?:s)? /) && !look.says(/ (?:planning date|plan to) /);
+  const plans =
+    look.says(/ (?:plan|menu)(?:s)? /) &&
+    !look.says(
+      / (?:planning date|plan to|plan(?:ning)? (?:a|an|another|our|the)? ?(?:new )?(?:trip|tour|hike)) /,
+    );
   const isKeep =
     look.says(
       / keep (?:it|that|this|the (?:plan|picks|menu|pouches)|these|those)(?! (?:in|at|on|under|near|where|cold|cool|frozen|dry)\b)/,

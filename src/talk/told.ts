@@ -6,7 +6,7 @@ import type { Look, Meaning } from './look.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of|should be|has to be)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -66,6 +66,7 @@ export const eater: Reader = (look) => {
     .without(drop)
     .replace(/^(?:['’]?m|am|is|are|now)\s+/iu, '')
     .replace(/\b(?:now|today|by the way|btw|anymore|any more|just|really|also)\b/giu, ' ')
+    .replace(/\blimit (?:is|of|should be|has to be) (\d{3,4})(?: not \d+)?\b/giu, 'sodium $1')
     .replace(/\blimit (?:is|of)\b/giu, ' ')
     .replace(
       /\b(?:only\s+)?(?:eats?|has|gets|takes)\s+(?:only\s+)?half\s+(?:a|the|an)\s+portion\b/iu,
@@ -158,7 +159,11 @@ export const pot: Reader = (look) => {
     words: `${meal.replaceAll('"', '')} pot ${mass}`,
     score: 6,
     left: [],
-    holds: look.said.mood.asks ? 'that reads as a question' : null,
+    holds: look.said.mood.asks
+      ? 'that reads as a question'
+      : look.has('double', 'twice', 'triple', 'half')
+        ? "more or less than the recipe was in that pot, and one recipe's pot is kept"
+        : null,
   };
 };
 

@@ -35,7 +35,9 @@ export const nutrientOf = (look: Look) =>
 
 export function ranked(look: Look): string | undefined {
   const what = nutrientOf(look);
-  if (what === undefined || about(look) !== '') return undefined;
+  // 'Which has more protein, chili or curry' compares.
+  const compares = look.said.meals.length > 1 && look.said.codes.length === 0;
+  if (what === undefined || (about(look) !== '' && !compares)) return undefined;
   const least = look.says(/ (?:least|lowest|low|little|less|lightest|fewest) /) ? 'least ' : '';
   const who = look.said.people.find(({ names: [name] }) => name !== look.names.me)?.names[0];
   return `${least}${what}${who === undefined ? '' : ` for ${quoted(who)}`}`;

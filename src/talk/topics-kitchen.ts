@@ -137,7 +137,7 @@ export const kitchenTopics: readonly Topic[] = [
   },
   {
     means: 'isdry',
-    cue: / (?:lose|lost|losing|water (?:is |left )?(?:still |left )?(?:in|left)|still wet|how wet|how damp|evaporated) /,
+    cue: / (?:water (?:is |left )?(?:still |left )?(?:in|left)|still wet|how wet|how damp|evaporated) /,
     not: / (?:vacuum|pour|add|need) /,
     words: (look) => (look.said.batches.length > 0 && look.said.codes.length === 0 ? about(look) : undefined),
     score: 5.2,

@@ -32,7 +32,7 @@ export const otherTopics: readonly Topic[] = [
   },
   {
     means: 'ranking',
-    cue: / (?:most|least|highest|lowest|low|high|saltiest|lightest|fattiest|fewest|rich|little) /,
+    cue: / (?:more|most|least|highest|lowest|low|high|saltiest|lightest|fattiest|fewest|rich|little) /,
     not: / \d+ ?(?:mg|g) | at (?:most|least) /,
     words: ranked,
     score: 4.5,
@@ -41,7 +41,7 @@ export const otherTopics: readonly Topic[] = [
   {
     means: 'stock',
     cue: / (?:expir\w*|best by|best before|go(?:es)? (?:off|bad)|run(?:s)? out|keep|eat|use|used|eaten|old) .*(?:before|until|by) /,
-    words: beforeText,
+    words: (look) => (look.said.codes.length > 0 ? undefined : beforeText(look)),
     score: 5,
   },
   {
@@ -67,13 +67,13 @@ export const otherTopics: readonly Topic[] = [
   {
     means: 'ratingsof',
     cue: / (?:how (?:did|do|does|was|were)|did|do|does|what (?:did|do)|who) .*(?:like|liked|likes|think|enjoy|rate|rated|rating|ratings|taste|tasted|reviews?) | (?:was|were|is|are) .*(?:good|tasty|salty|nice|popular|bland|liked) $| (?:ratings?|reviews?|opinions?) (?:of|for|on|about) | how (?:was|were) (?:the|our|my) /,
-    not: / (?:would like|looks? like|drying|doing|water|weigh\w*) /,
+    not: / (?:would like|looks? like|drying|doing|water|weigh\w*|how long|good for|still good) /,
     words: someThing,
     score: 4,
   },
   {
     means: 'isdry',
-    cue: / (?:when|how (?:soon|often)|what time) .*weigh /,
+    cue: / (?:when|whens|how (?:soon|often)|what time) .*weigh\w* /,
     words: (look) => (look.says(/ (?:last|did|was|were|had) /) ? undefined : about(look)),
     score: 6,
   },

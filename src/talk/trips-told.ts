@@ -4,7 +4,7 @@ import { type Look, type Meaning, quoted } from './look.ts';
 import { quantityText } from './settings-told.ts';
 
 const dayWords =
-  / (?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend|tomorrow|overnight|january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sep|sept|oct|nov|dec|weeks? | days? | nights? |\d-\d|\d \d+ /;
+  / (?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend|tomorrow|overnight|january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sep|sept|oct|nov|dec|weeks? | days? | nights? |\d-\d|\d \d+ |\d+(?:st|nd|rd|th) /;
 
 const tripWords =
   'trip camp camping hike hiking backpack canoe trek tour ski expedition outing weekend'.split(' ');
@@ -31,6 +31,11 @@ function placeIn(text: string): string | undefined {
   for (const pattern of patterns) {
     const flags = pattern.includes('\\p{Lu}') ? 'u' : 'iu';
     const found = new RegExp(pattern, flags).exec(text)?.[1];
+    const isLower =
+      found !== undefined &&
+      !/\p{Lu}/u.test(found) &&
+      !/\b(?:trip|camp\w*|hik\w*|going|go|off|away|tour|head\w*|leav\w*)\b/iu.test(text);
+    if (isLower) continue;
     if (found !== undefined && !dayWords.test(` ${found.toLowerCase()} `)) return found;
     if (found !== undefined && found.includes(' ')) return found;
   }
@@ -44,13 +49,14 @@ export const trip: Reader = (look) => {
   const { names } = look;
   const spoken = look.said.all.findIndex(
     ({ plain }, i) =>
-      /^(?:trip|tour|hike)$/.test(plain) && /^(?:the|our|this)$/.test(look.said.all[i - 1]?.plain ?? ''),
+      (/^(?:trip|tour|hike)$/.test(plain) && /^(?:the|our|this)$/.test(look.said.all[i - 1]?.plain ?? '')) ||
+      (i === look.said.mood.start && /^(?:trip|tour|hike)['’]?s$/.test(plain)),
   );
-  // Where just one is planned, 'the trip' is that one.
+  // Where just one is planned, 'the trip' is that one; so is "trip's from the 11th".
   const known =
     trips[0] ??
     (spoken >= 0 && names.trips.length === 1
-      ? { names: [names.trips[0]!] as const, at: [spoken - 1, spoken], whole: true }
+      ? { names: [names.trips[0]!] as const, at: spoken > 0 ? [spoken - 1, spoken] : [spoken], whole: true }
       : undefined);
   const isOff = look.says(
     /^ (?:please )?(?:cancel|delete|call off|scrap|forget|drop) (?:the|our|that|this|next) (?:trip|tour|hike) $/,
@@ -76,6 +82,7 @@ export const trip: Reader = (look) => {
     (look.has('want') && !look.says(/ (?:want|wants) to (?:go|camp|hike|spend) /))
   )
     return undefined;
+  if (look.has('sodium', 'salt', 'allergic', 'vegan', 'vegetarian')) return undefined;
   const place = placeIn(look.bare);
   if (place === undefined)
     return { means: 'trip', words: text, score: 1, left: [], holds: 'I found no place in it' };
@@ -87,7 +94,8 @@ export const trip: Reader = (look) => {
     .replace(frame, ' ')
     .replace(everybody, 'for all')
     .replace(/\s\+\s/gu, ' and ')
-    .replace(/\ba\s+(?=,|\d|$)/giu, ' ')
+    .replace(/\ba\s+(?=,|\d|$|from\b|on\b|for\b)/giu, ' ')
+    .replace(/\bfor\s+for\s+all(?:\s+all(?=\s+meals))?/giu, 'for all, all')
     .replace(/\s*[,:]\s*/gu, ', ')
     .replace(/\s+/gu, ' ')
     .replace(/^[\s,]+|[\s,]+$/gu, '');
@@ -154,7 +162,7 @@ function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | 
     };
   const rest = restOf(look, new Set(known.at));
   if (rest === '') return undefined;
-  const isPlan = hasDays || look.slotMeal() !== undefined;
+  const isPlan = hasDays || look.says(/ from | until | till /) || look.slotMeal() !== undefined;
   return told(
     rest,
     isPlan ? 3 : 1.5,

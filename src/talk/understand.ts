@@ -156,7 +156,8 @@ function inClauses(text: string, names: Names): Meaning | undefined {
   if (clauses.length < 2 || clauses.length > 6 || text.length > 300) return undefined;
   const sayings = clauses.reduce<string[]>((all, clause) => {
     // A clause without a thing of its own goes on about the one before.
-    if (all.length > 0 && !/\bB\d+/i.test(clause)) all[all.length - 1] += `, ${clause}`;
+    if (all.length > 0 && !/\b[BM]\d+/i.test(clause) && !isOwnSaying(clause, names))
+      all[all.length - 1] += `, ${clause}`;
     else all.push(clause);
     return all;
   }, []);
@@ -169,16 +170,37 @@ function inClauses(text: string, names: Names): Meaning | undefined {
       tellable.has(best.means) &&
       (look.said.codes.length + look.said.batches.length > 0 ||
         best.means === 'house' ||
-        best.means === 'eater');
+        best.means === 'eater' ||
+        best.means === 'weigh');
     return isOwn ? [best] : [];
   });
-  const kinds = new Set(deeds.map(({ means }) => means));
+  // 'B1-2 tight, B1-3 loose' are two sayings of one kind; 'ate B1-2 and B1-3' is one.
+  const kinds = new Set(
+    deeds.map(
+      ({ means, words }) => `${means}${apart.has(means) ? words.replace(/\b[BM]\d+(?:-\d+)?\b/giu, '') : ''}`,
+    ),
+  );
   if (deeds.length < 2 || deeds.length !== sayings.length || kinds.size < 2) return undefined;
   const all = deeds.reduceRight<Meaning | undefined>(
     (rest, one) => (rest ? { ...one, also: rest } : one),
     undefined,
   );
   return all && { ...all, score: Math.max(...deeds.map(({ score }) => score)) + 1 };
+}
+
+/** Deeds of which one message may tell several that differ. */
+const apart = new Set(['found', 'eater', 'rate']);
+
+/** A clause that tells a deed of a meal or a person by itself: 'weighed the mac: 815'. */
+function isOwnSaying(clause: string, names: Names): boolean {
+  const look = new Look(clause, names);
+  if (look.said.meals.length + look.said.people.length === 0) return false;
+  const [best] = readingsOf(look);
+  return (
+    best !== undefined &&
+    best.score >= ownScore &&
+    (best.means === 'weigh' || best.means === 'eater' || best.means === 'use')
+  );
 }
 
 const deeds = new Set(['use', 'discard', 'found', 'weigh', 'seal', 'pack', 'back']);

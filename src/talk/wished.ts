@@ -1,4 +1,5 @@
 import { type Reader, idea, people } from './hold.ts';
+import { dayText } from './asks-trips.ts';
 import { type Look, quoted } from './look.ts';
 
 /** 'I want curry on Saturday', "I'd love the soup Sunday evening". */
@@ -6,6 +7,9 @@ export const wishing: Reader = (look) => {
   const verbs = look.at(...idea('wish'));
   const isWish =
     verbs.length > 0 ||
+    // 'Could we have soup on Sunday?' asks for it; with no day it asks what there is.
+    (look.says(/ (?:can|could|may) (?:we|i) (?:please )?have /) &&
+      (look.slotMeal() !== undefined || look.said.trips.length > 0 || dayText(look) !== '')) ||
     look.says(
       / (?:i d|would|we d|he d|she d|id) (?:really |so )?(?:love|like) | (?:would|d) be (?:so |really )?(?:nice|lovely|great|good|cool|perfect|yummy) | feel(?:s|ing)? like | in the mood for /,
     );

@@ -12,7 +12,7 @@ const rows = `
   weigh weighed weighing: clock+in+at tip+scale put+scale put+scales pop+scale stick+scale
   load loaded loading: shove+dryer shove+drier pop+dryer stick+dryer go+dryer put+dryer chuck+dryer
   undo undid undoing: reverse roll+back rollback scratch+that strike+that disregard+that ignore+that unrecord
-  want wanted wanting: hanker+after hanker+for yearn long+for keen+on dream+of vote+for dibs+on
+  want wanted wanting: hanker+after hanker+for yearn keen+on dream+of vote+for dibs+on
   hate hated hating: loathe detest despise abhor can't+stand cannot+stand fed+up+with sick+of not+keen+on not+fan+of not+touch
   love loved loving: adore crazy+about mad+about fond+of fan+of partial+to
   keep kept keeping: survive endure stay+good

@@ -147,6 +147,9 @@ const isOrdinal = (value: number, isSpelled: boolean, behind: string): boolean =
     ? value >= 20 && /^ second$/i.test(behind)
     : value % 10 === 1 && value <= 31 && /^st$/i.test(behind);
 
+/** '815 in total', '4 in the dryer' measure no inches. */
+const isPreposition = /^ in (?:total|all|the|our|my|each|one|a)\b/i;
+
 function valued(source: Source, at: number, rest: string): Token | undefined {
   const { smooth } = source;
   const isFigure = rest[0]! >= '0' && rest[0]! <= '9';
@@ -179,7 +182,12 @@ function valued(source: Source, at: number, rest: string): Token | undefined {
   const other = number.otherwise === undefined ? {} : { otherwise: number.otherwise };
   const tail = smooth.slice(number.to, number.to + 16);
   const unitText = unitWord.exec(tail);
-  if (unitText && !times.test(tail.trimStart()) && !isOrdinal(number.value, !figures, unitText[0])) {
+  if (
+    unitText &&
+    !times.test(tail.trimStart()) &&
+    !isOrdinal(number.value, !figures, unitText[0]) &&
+    !isPreposition.test(tail)
+  ) {
     const unitTyped = unitText[2]!;
     const unit = unitNamed(unitTyped);
     if (unit) {

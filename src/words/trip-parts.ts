@@ -6,6 +6,7 @@ import { oneDay } from './days.ts';
 import { fold } from './near.ts';
 import { type Names, optional, part } from './parts.ts';
 import { Ambiguous, type Reading } from './reading.ts';
+import { weekdayNamed } from './weekday.ts';
 
 const mealWords: Readonly<Record<string, SlotMeal>> = {
   breakfast: 'breakfast',
@@ -26,12 +27,21 @@ export function slotMealNamed(word: string): SlotMeal | undefined {
   return mealWords[word];
 }
 
+/** The word in front of a day that was taken already: 'from friday dinner' begins with dinner. */
+function beforeDay(reading: Reading, at: number): string {
+  const day = reading.all[at];
+  const isDay = day?.is === 'word' && weekdayNamed(day.plain) >= 0;
+  return isDay ? (reading.all[at - 1]?.plain ?? '') : '';
+}
+
 export interface MealsOfTrip {
   /** Meals of a whole day. */
   readonly each: readonly SlotMeal[];
   /** The first meal of the first day and the last of the last. */
   readonly first: SlotMeal;
   readonly last: SlotMeal;
+  /** Only the first or the last meal of all was told: 'from friday dinner'. */
+  readonly edges?: { readonly first: SlotMeal | undefined; readonly last: SlotMeal | undefined };
   /** What is named comes to the meals that are planned, or goes: 'add lunches', 'no breakfasts'. */
   readonly change?: 'added' | 'gone';
 }
@@ -53,11 +63,14 @@ export const mealsOfTrip = optional(
       const token = reading.at(i);
       const meal = token?.is === 'word' ? slotMealNamed(token.plain) : undefined;
       if (meal === undefined) continue;
-      const lead = reading.at(i - 1)?.plain ?? '';
-      if (['from', 'starting', 'after'].includes(lead)) {
+      const lead = reading.at(i - 1)?.plain ?? beforeDay(reading, i - 1);
+      if (['from', 'starting', 'start', 'starts', 'after', 'leave', 'leaving'].includes(lead)) {
         first = meal;
         reading.take(i - 1);
-      } else if (['to', 'until', 'till', 'through', '-'].includes(lead)) {
+      } else if (
+        ['to', 'until', 'till', 'through', '-', 'ends', 'end'].includes(lead) &&
+        (reading.at(i - 1) !== undefined || first !== undefined)
+      ) {
         last = meal;
         reading.take(i - 1);
       } else {
@@ -92,6 +105,7 @@ export const mealsOfTrip = optional(
       first: first ?? (overnight ? named[0]! : each[0]!),
       last: last ?? (overnight ? named.at(-1)! : each.at(-1)!),
       ...(change === undefined ? {} : { change }),
+      ...(named.length === 0 && all === undefined ? { edges: { first, last } } : {}),
     };
   }),
 );

@@ -111,7 +111,14 @@ export const people: readonly RequestCase[] = [
   [
     '/trip Otter Creek 12-14 June from dinner to breakfast',
     'trip',
-    otter({ meals: { each: ['breakfast', 'lunch', 'dinner'], first: 'dinner', last: 'breakfast' } }),
+    otter({
+      meals: {
+        each: ['breakfast', 'lunch', 'dinner'],
+        first: 'dinner',
+        last: 'breakfast',
+        edges: { first: 'dinner', last: 'breakfast' },
+      },
+    }),
   ],
   ['/trip Otter Creek 12-14 June for all', 'trip', otter({ company: { ...nobodyNamed, everybody: true } })],
   [

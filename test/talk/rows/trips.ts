@@ -36,7 +36,7 @@ export const tripRows: readonly TalkRow[] = [
   ['Noa wants rice and beans on saturday dinner', 'want', 'does'],
   ['soup for me on saturday night please', 'want', 'does'],
   ['lentil pot for dinner on saturday would be great', 'want', 'does'],
-  ["I don't want soup on saturday", 'want', 'nothing'],
+  ["I don't want soup on saturday", 'want', 'nothing|offers'],
   ['I would rather have pizza', 'want|unknown', 'nothing'],
   ['does Ben want anything', 'want', 'answers'],
   ['what did we wish for', 'want', 'answers'],
