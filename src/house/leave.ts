@@ -3,6 +3,7 @@ import type { PouchCode } from '#words/parts.ts';
 import { sayCode, sayCodes, sayCount, sayList } from '#words/say.ts';
 import type { House } from './house.ts';
 import { freeStock, pouchesInStock } from './figures.ts';
+import { todayOf } from './trip-now.ts';
 import { saySlot } from './trips.ts';
 import { type MealShown, mealOfBatch } from './verdicts.ts';
 
@@ -27,14 +28,18 @@ export function takeOut(
   const heldNow = house.trips.held(null);
   const trips = heldNow.length === 0 ? [] : house.trips.all();
   const missed: string[] = [];
+  const today = todayOf(house);
   for (const pouch of gone) {
     const held = heldNow.find((h) => h.pouch === pouch.id);
     if (held) {
       const trip = trips.find((t) => t.id === held.trip)!;
-      missed.push(
-        `${saySlot(trip.slots.find((s) => s.id === held.slot)!)} at ${trip.place} (${sayCode(pouch)})`,
-      );
-      house.trips.releaseOne(held.id);
+      const slot = trip.slots.find((s) => s.id === held.slot)!;
+      // Eaten on the way when its meal had come: that is what it was kept for.
+      if (state === 'used' && slot.onDay <= today) house.trips.came(held.id, 'eaten');
+      else {
+        missed.push(`${saySlot(slot)} at ${trip.place} (${sayCode(pouch)})`);
+        house.trips.releaseOne(held.id);
+      }
     }
     house.pouches.leave(pouch.id, state, why, house.nowMs);
   }
