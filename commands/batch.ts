@@ -1,4 +1,5 @@
 import { command } from '#chat/command.ts';
+import { loadNow } from '#cards/load-list.ts';
 import { factsOfBatch, recipeNamed } from '#house/figures.ts';
 import { potOf } from '#house/one-pot.ts';
 import { potTold } from '#words/load-parts.ts';
@@ -39,6 +40,12 @@ export default command({
   records: true,
   mayLeaveOut: true,
   doubtRepeats: true,
+  live: (no, _, house) => {
+    const batch = house.batches.find(no);
+    return batch
+      ? loadNow(house, batch)
+      : { said: { group: `B${no} is no longer on record.` }, isOver: false };
+  },
   takes: {
     potG: optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot')),
     gross: flag('gross'),
@@ -148,7 +155,13 @@ export default command({
     }
     lines.push(...cautions);
     if (batch.isRaw) lines.push(rawCaution);
-    return { group: lines.join('\n'), why, did: `loaded B${no}, ${name}`, meals: [meal] };
+    return {
+      group: lines.join('\n'),
+      why,
+      did: `loaded B${no}, ${name}`,
+      meals: [meal],
+      live: { kind: 'batch', of: no, page: 1, receipt: '' },
+    };
   },
 });
 

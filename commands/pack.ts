@@ -1,6 +1,7 @@
 import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { packList } from '#cards/pack-list.ts';
+import { overNow } from '#cards/trip-board.ts';
 import { tripPaper } from '#cards/paper-facts.ts';
 import { type HeldWithPouch, heldByCode, heldFor } from '#house/packing.ts';
 import { tripMeant } from '#house/trips.ts';
@@ -26,11 +27,8 @@ export default planned({
     const trip = house.trips.all().find(({ id }) => id === of);
     if (!trip) return undefined;
     const isKept = house.trips.held(of).some(({ came }) => came === null);
-    if (trip.isOver || !isKept)
-      return {
-        said: { group: `${trip.place}: ${trip.isOver ? 'the trip is over' : 'nothing is kept for it now'}.` },
-        isOver: trip.isOver,
-      };
+    if (trip.isOver) return overNow(house, trip);
+    if (!isKept) return { said: { group: `${trip.place}: nothing is kept for it now.` }, isOver: false };
     const { page: _, ...said } = packList(house, trip, page);
     return { said, isOver: false };
   },

@@ -3,23 +3,41 @@ import type { House } from '#house/house.ts';
 import { brokenPromises } from '#house/broken.ts';
 import { nameKey } from '#house/figures.ts';
 import { missingOf } from '#house/missing.ts';
-import { altitudeOf, effortLines, sayDayOf, slotLines, tripsAhead } from '#house/trips.ts';
+import { overNow, tripBoard } from '#cards/trip-board.ts';
+import {
+  altitudeOf,
+  effortLines,
+  headingOf,
+  slotLines,
+  tripMeant,
+  tripsAhead,
+  whoComes,
+} from '#house/trips.ts';
 import { everyone, moveTrip, settle, tellEfforts, wantedSlots, withChange } from '#house/trip-slots.ts';
-import type { Eater, Trip } from '#core/records.ts';
+import type { Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import type { Choice } from '#core/talk.ts';
+import type { Choice, Reply } from '#core/talk.ts';
 import { boilingPointC } from '#core/boiling.ts';
 import type { NewTrip } from '#store/trips.ts';
 import { tripDays, type Days } from '#words/days.ts';
 import { altitudeM, flag, optional, part } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 import { placeLeft } from '#words/place-name.ts';
-import { sayList, sayNumber } from '#words/say.ts';
+import { sayNumber } from '#words/say.ts';
 import { type DayEffort, dayEfforts } from '#words/trip-efforts.ts';
 import { daysChanged, type SlotChange, slotChange } from '#words/trip-change.ts';
 import { type Company, type MealsOfTrip, mealsOfTrip, readCompany, startWater } from '#words/trip-parts.ts';
 
 const longestPlace = 50;
+
+/** 'pin' or 'unpin' as the last word: a place may be called after a pin. */
+const pinWord = part<'pin' | 'unpin'>('pin or unpin as the last word', (reading) => {
+  const last = reading.all.length - 1;
+  const word = reading.at(last)?.plain;
+  if (word !== 'pin' && word !== 'unpin') return undefined;
+  reading.take(last);
+  return word;
+});
 
 interface Place {
   readonly name: string;
@@ -38,15 +56,18 @@ export default command({
     '/trip Heron Lake without Ben',
     '/trip Heron Lake Rosa from saturday dinner',
     '/trip Heron Lake sunday hard climb',
+    '/trip Heron Lake pin',
     '/trip',
   ],
   help: [
     'Days: 12-14 June, fri to sun, 2027-06-12 to 2027-06-14. Meals: "from dinner" on the first day, "to breakfast" on the last; all three a day if none is named.',
     '"Sunday rest" or "saturday hard climb" tells how hard a day is: what is enough to eat goes by it. A trip moved as a whole keeps its wishes and pouches.',
+    '"pin" at the end keeps the trip in one message at the top of the chat that stays true; "unpin" takes it down.',
     'The same place again changes that trip. "/trip Heron Lake cancelled" gives its pouches back to stock; "over" ends it.',
   ],
   records: true,
   takes: {
+    pin: optional(pinWord),
     cancelled: flag('cancelled', 'canceled', 'cancel', 'over'),
     altitude: optional(altitudeM),
     water: startWater,
@@ -82,7 +103,8 @@ export default command({
       }),
     ),
   },
-  run: ({ cancelled, altitude, water, place: told }, house) => {
+  run: ({ pin, cancelled, altitude, water, place: told }, house) => {
+    if (pin) return board(house, tripMeant(house, told?.name), pin);
     if (!told) return { lines: list(tripsAhead(house)), why: [], did: undefined, buttons: [] };
     const trip = told.isKnown
       ? house.trips.all().findLast((t) => !t.isOver && nameKey(t.place) === nameKey(told.name))
@@ -134,13 +156,36 @@ export default command({
     const did = `${trip ? 'changed' : 'planned'} the trip ${now.place}, ${now.startsOn} to ${now.endsOn}`;
     return shown(house, now, remarks, did);
   },
-  say: ({ lines, why, did, buttons }) => ({
-    group: lines.join('\n'),
-    why,
-    ...(did === undefined ? {} : { did }),
-    ...(buttons.length === 0 ? {} : { buttons, buttonsForAll: true, buttonsStay: true }),
-  }),
+  live: (of, _, house) => {
+    const trip = house.trips.all().find(({ id }) => id === of);
+    if (!trip) return undefined;
+    if (trip.isOver) return overNow(house, trip);
+    return { said: tripBoard(house, trip), isOver: false };
+  },
+  say: (outcome) => ('pinned' in outcome ? outcome.pinned : said(outcome)),
 });
+
+const said = ({ lines, why, did, buttons }: Told): Reply => ({
+  group: lines.join('\n'),
+  why,
+  ...(did === undefined ? {} : { did }),
+  ...(buttons.length === 0 ? {} : { buttons, buttonsForAll: true, buttonsStay: true }),
+});
+
+interface Told {
+  readonly lines: readonly string[];
+  readonly why: readonly string[];
+  readonly did: string | undefined;
+  readonly buttons: readonly Choice[];
+}
+
+/** The trip in a message that stays true, at the top of the chat or no longer there. */
+function board(house: House, trip: Trip, pin: 'pin' | 'unpin'): { readonly pinned: Reply } {
+  const isUp = pin === 'pin';
+  const receipt = isUp ? `${trip.place} stays at the top of the chat.` : `${trip.place} is taken down.`;
+  const live = { kind: 'trip', of: trip.id, page: 1, receipt, pin: isUp };
+  return { pinned: isUp ? { ...tripBoard(house, trip), live } : { group: receipt, live } };
+}
 
 function shown(house: House, trip: Trip, remarks: readonly string[], did: string | undefined) {
   const { isShort, ...told } = card(house, trip, remarks);
@@ -162,7 +207,7 @@ function wishButtons(house: House, trip: Trip, isShort: boolean): Choice[] {
 }
 
 function list(trips: readonly Trip[]): string[] {
-  if (trips.length > 0) return trips.map(heading);
+  if (trips.length > 0) return trips.map(headingOf);
   return ['No trip is planned.', 'For example: /trip Heron Lake 12-14 June dinner breakfast for all'];
 }
 
@@ -176,7 +221,7 @@ function card(house: House, trip: Trip, remarks: readonly string[]) {
   return {
     isShort: missing.isShort,
     lines: [
-      heading(trip),
+      headingOf(trip),
       whoComes(trip, eaters),
       ...effortLines(trip),
       ...remarks,
@@ -189,25 +234,6 @@ function card(house: House, trip: Trip, remarks: readonly string[]) {
       `${told}${Math.round(metres)} m, water boils at ${boilingPointC(metres).toFixed(1)} °C; ${water}.`,
     ],
   };
-}
-
-/** 'For Ana and Ben; Noa not at every meal.' */
-function whoComes(trip: Trip, eaters: readonly Eater[]): string {
-  const there = eaters.filter(({ id }) => trip.slots.some((slot) => slot.eaters.includes(id)));
-  const always = there.filter(({ id }) => trip.slots.every((slot) => slot.eaters.includes(id)));
-  const sometimes = there.filter((one) => !always.includes(one));
-  const names = (some: readonly Eater[]) => sayList(some.map(({ name }) => name));
-  if (there.length === 0) return 'Nobody is on it yet.';
-  if (sometimes.length === 0) return `For ${names(always)}.`;
-  return `${always.length > 0 ? `For ${names(always)}; ` : ''}${names(sometimes)} not at every meal.`;
-}
-
-function heading(trip: Trip): string {
-  const days =
-    trip.startsOn === trip.endsOn
-      ? sayDayOf(trip.startsOn)
-      : `${sayDayOf(trip.startsOn)} to ${sayDayOf(trip.endsOn)} ${trip.endsOn.slice(0, 4)}`;
-  return `${trip.place}, ${days}: ${trip.slots.length === 1 ? '1 meal' : `${trip.slots.length} meals`}.`;
 }
 
 function end(house: House, trip: Trip | undefined, name: string) {

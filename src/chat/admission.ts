@@ -13,7 +13,7 @@ function same(a: string, b: string): boolean {
 
 /**
  * What a chat that belongs to no household hears. A stranger learns nothing: only /admit, /start and /help are
- * answered, wrong codes are counted, and after too many there is silence.
+ * answered; wrong codes slow the one who tries, who is told so once.
  * @param code the code that only the bot's owner sees
  * @returns undefined for silence
  */
@@ -26,10 +26,16 @@ export function admission(stores: Stores, message: Message, code: string): Reply
   if (asked[1]!.toLowerCase() !== 'admit') {
     return { group: notAdmitted };
   }
-  if (households.tooManyTries(message)) return undefined;
+  const tried = households.wrongCodes(message, message.sentAtMs - triesMs);
+  if (tried.length >= mostTries) return undefined;
   if (!same(typed.toLowerCase(), code.toLowerCase())) {
     households.wrongCode(message);
-    return { group: 'That is not the code. It is printed where the bot was started.' };
+    const isLast = tried.length + 1 >= mostTries;
+    const waitMin = Math.ceil(((tried[0] ?? message.sentAtMs) + triesMs - message.sentAtMs) / 60_000);
+    const wait = isLast
+      ? ` That was too often: I take no code from you for ${waitMin} min. Others may try.`
+      : '';
+    return { group: `That is not the code. It is printed where the bot was started.${wait}` };
   }
   const household = households.admit(message);
   households.member(household, message);
@@ -38,6 +44,16 @@ export function admission(stores: Stores, message: Message, code: string): Reply
       'Admitted. This group is a household now, and everything it records stays here.\nStart with a recipe, for example:\n/recipe Barley soup, 6 servings\n300 g pearl barley\n4 carrots\n1 l vegetable stock',
   };
 }
+
+/** So many wrong codes in such a time, and no more are taken from whoever tried. Chosen. */
+const mostTries = 5;
+const triesMs = 3_600_000;
+
+/** A code typed where none is needed any more. */
+export const admittedAlready = (message: Message): Reply | undefined =>
+  /^\/admit\b/i.test(message.text.trim()) && !message.isEdit && message.button === null
+    ? { group: 'This chat is admitted already. /help shows what I do.' }
+    : undefined;
 
 /** The bot came into a group: one line, once. */
 export function arrival(stores: Stores, message: Message): void {

@@ -1,7 +1,7 @@
 import { whereItBroke } from '#core/fault.ts';
 import type { Message, Reply } from '#core/talk.ts';
 import { address } from './address.ts';
-import { admission, choosesAgain, scanned } from './admission.ts';
+import { admission, admittedAlready, choosesAgain, scanned } from './admission.ts';
 import { withOffers, withRemarks } from './beside.ts';
 import { type Carried, lookIn, open, record, refused } from './carry-out.ts';
 import { editedInto, offer, proposal, replacement } from './propose.ts';
@@ -54,6 +54,8 @@ export function resume(house: Answerer, door: Message['door']): Promise<unknown>
 /** What a refused one of these says may be another's. */
 const mayBeOther = new Set(['weigh', 'seal', 'batch', 'use', 'scale']);
 
+/** A chat is told once in so long that what is not typed changes nothing. Chosen. */
+const hintMs = 7 * 24 * 3_600_000;
 /** What was said longer ago is no longer what 'it' points to. Chosen. */
 const sameTalkMs = 15 * 60_000;
 
@@ -80,6 +82,8 @@ function handle(house: Answerer, message: Message, pressed?: PressedButton): Rea
     const reply = house.admitCode === null ? undefined : admission(stores, message, house.admitCode);
     return reply ? respond(reply) : { handled: {} };
   }
+  const already = house.admitCode === null ? undefined : admittedAlready(message);
+  if (already) return respond(already);
   const found = address(message.text, message.addressed || message.button !== null, house, () =>
     namesOf(
       lookIn(house, message, household).house,
@@ -98,6 +102,8 @@ function handle(house: Answerer, message: Message, pressed?: PressedButton): Rea
   // Nothing typed, yet meant for the bot: a picture, a forwarded message, its bare name.
   if (found.is === 'courtesy') return { handled: {} };
   if (found.is === 'talk' && message.addressed && !message.isEdit) {
+    // Once in a while a hint; a picture or a sticker in answer wants none.
+    if (!stores.households.hint(message, message.sentAtMs - hintMs)) return { handled: {} };
     return respond({
       group: `I carry out what is typed here; forwarded messages and attachments change nothing.\nFor example: ${house.commands[0]!.examples[0]}\n/help lists every request.`,
     });

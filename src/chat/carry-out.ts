@@ -6,6 +6,7 @@ import { Ambiguous } from '#words/reading.ts';
 import { type Answerer, seenBy } from './answerer.ts';
 import { ownExample } from './own-example.ts';
 import { namesOf, readParts } from './read-parts.ts';
+import { answersFollow } from './taken-back.ts';
 import type { Command, Said } from './command.ts';
 import type { House } from '#house/house.ts';
 import { notesOn } from '#house/verdicts.ts';
@@ -47,6 +48,7 @@ export function lookIn(
     member: member.id,
     atMs: message.sentAtMs,
   };
+  const answers = answersFollow(stores, message.sentAtMs);
   const house = seenBy(answerer, household, {
     member,
     nowMs: message.sentAtMs,
@@ -55,8 +57,17 @@ export function lookIn(
     journal: {
       lastHere: (count) => stores.journal.lastOf(author, count),
       standingOn: (entry) => stores.journal.standingOn(household, entry),
-      undo: (entry) => stores.journal.undo(author, entry),
-      redo: () => stores.journal.redo(author),
+      undo: (entry) => {
+        const did = stores.journal.undo(author, entry);
+        answers.takenBack(entry, did);
+        return did;
+      },
+      redo: () => {
+        const entry = stores.journal.lastUndone(author);
+        const did = stores.journal.redo(author);
+        answers.putBack(entry);
+        return did;
+      },
       latest: (count) => stores.journal.latest(household, count),
     },
     status: runsIt(answerer, message) ? (answerer.status ?? null) : null,

@@ -30,7 +30,7 @@ export interface Planned {
 }
 
 /**
- * A list as it stands.
+ * A list as it stands; null for as it was sent.
  * @param of the trip or batch it is of
  * @returns undefined when there is nothing to say of it any more
  */
@@ -38,7 +38,7 @@ export type LiveList = (
   of: number,
   page: number,
   house: House,
-) => { readonly said: Said; readonly isOver: boolean } | undefined;
+) => { readonly said: Said | null; readonly isOver: boolean } | undefined;
 
 export type Takes = Readonly<Record<string, Part<unknown>>>;
 

@@ -28,6 +28,10 @@ export function listNow(answerer: Answerer, id: number, nowMs: number): ListNow 
       stores.live.remove(id);
       return undefined;
     }
+    if (now.said === null) {
+      stores.live.shown(id, row.changed);
+      return undefined;
+    }
     const { meals: _, notesTell: __, ...reply } = now.said;
     const buttons = stores.live.buttons(row.outbox, reply.buttons ?? [], nowMs);
     const live = { kind: row.kind, of: row.of, page: row.page, receipt: '' };
@@ -45,8 +49,20 @@ export function listsOf(answerer: () => Answerer, door: 'telegram', now: () => n
     shown: (id: number, upTo: number) => live().shown(id, upTo),
     remove: (id: number) => live().remove(id),
     anew: (id: number) => listAnew(answerer(), id, now()),
-    pinned: (id: number, pin: LiveRow['pin']) => live().pinned(id, pin),
+    pinned: (id: number, pin: LiveRow['pin']) => pinned(answerer(), id, pin, now()),
   };
+}
+
+/** Whether a list is at the top of its chat; where that is not allowed, the group is told once. */
+function pinned({ stores }: Answerer, id: number, pin: LiveRow['pin'], nowMs: number): void {
+  stores.together(() => {
+    const row = stores.live.byId(id);
+    stores.live.pinned(id, pin);
+    if (!row || pin !== 'refused') return;
+    const to = { ...row, topicKey: stores.messages.topicOf(row.outbox), person: { key: '', name: '' } };
+    const group = 'I may not pin here. Pin the message yourselves, or make me an administrator who may pin.';
+    stores.messages.put(to, null, { group }, nowMs);
+  });
 }
 
 /** The message of a list is gone: it goes on in a new one. */

@@ -19,7 +19,7 @@ export function press({ stores }: Answerer, message: Message): Press {
   if (!button || button.chatKey !== message.chatKey)
     return { is: 'told', toast: 'This button is too old. Please type the request.' };
   // Whatever the database missed: this is the message that shows the answer.
-  if (message.carrierKey) stores.messages.arrivedAs(button.outbox, message.carrierKey);
+  if (message.carrierKey && button.isLate === 0) stores.messages.arrivedAs(button.outbox, message.carrierKey);
   if (button.forPerson !== null && button.forPerson !== message.person.key)
     return { is: 'told', toast: 'This button is for the person who asked.' };
   const page = pageRequest.exec(button.request)?.[1];

@@ -1,4 +1,4 @@
-import type { Message, Reply } from '#core/talk.ts';
+import type { Live, Message, Reply } from '#core/talk.ts';
 import type { PressedButton } from '#store/messages.ts';
 import type { Answerer } from './answerer.ts';
 import type { Handled } from './handled.ts';
@@ -16,6 +16,9 @@ export function respond(
   pressed?: PressedButton,
 ): Handled {
   const { live } = reply;
+  // What was put back stands in its own message again.
+  if (reply.inPlace && !reply.buttons && pressed && stores.messages.isReplaced(pressed.outbox))
+    return toastOf(reply.group);
   const onList = pressed?.live == null ? undefined : stores.live.byId(pressed.live);
   if (onList?.messageKey != null && onList.isOver === 0) {
     const isIts = live?.kind === onList.kind && live.of === onList.of;
@@ -24,16 +27,31 @@ export function respond(
     if (isIts || !reply.buttons) return toastOf(live ? live.receipt : reply.group);
   }
   const atHand = live && household !== undefined ? stores.live.find(message, live) : undefined;
+  // Nothing to take down where nothing is up.
+  if (live?.pin === false && !atHand) return put({ ...reply, live: undefined });
   if (atHand && live?.pin !== undefined && live.pin !== (atHand.pin === 'wanted' || atHand.pin === 'done'))
     stores.live.wantPin(atHand.id, live.pin);
   const isReceipt = atHand?.messageKey != null && live !== undefined && live.receipt !== '';
   const said: Reply = isReceipt ? withoutList(reply, live.receipt) : reply;
-  const insteadOf = said.files ? null : replaced();
-  const outbox = stores.messages.put(message, message.messageKey, said, message.sentAtMs, insteadOf);
-  if (said.live && household !== undefined) stores.live.begin(message, household, outbox, said.live);
-  return { outbox };
+  return put(said);
+
+  function put({ live: list, ...rest }: Omit<Reply, 'live'> & { live?: Live | undefined }): Handled {
+    const follows = list !== undefined && household !== undefined && message.door !== 'terminal';
+    const whole: Reply = {
+      ...rest,
+      ...(list ? { live: list } : {}),
+      ...(message.isLate ? { late: true } : {}),
+    };
+    const insteadOf = rest.files ? null : replaced();
+    const outbox = stores.messages.put(message, message.messageKey, whole, message.sentAtMs, insteadOf);
+    // A terminal changes nothing that it printed.
+    if (follows) stores.live.begin(message, household, outbox, list);
+    return { outbox };
+  }
 
   function replaced(): number | null {
+    // Where several answers share a message, none takes its place.
+    if (pressed?.isLate === 1) return null;
     if (pressed) return pressed.asks === 1 || reply.inPlace ? pressed.outbox : null;
     return message.isEdit ? (stores.messages.answerTo(message) ?? null) : null;
   }

@@ -17,7 +17,12 @@ export interface Reminder {
   /** What it is about; a household is reminded of each such thing once. */
   readonly about: string;
   readonly dueAtMs: number;
+  /** It was told before and nobody acted. */
+  readonly isAgain: boolean;
 }
+
+/** A reminder that comes again is kept under another name than its first. */
+export const againKey = (about: string): string => `again ${about}`;
 
 /** Calendar days in a household's zone; days are ISO text. */
 export interface LocalDays {
@@ -62,6 +67,10 @@ const hourMs = 3_600_000;
 const sealCheckHours = 48;
 /** Later than this after its moment a reminder helps nobody. Chosen. */
 const staleDays = { weigh: 30, dry: 7, seal: 14 };
+/** Hours after which a thing is told once more where nobody acted; best-by and trips are not. Chosen. */
+const againHours: Readonly<Partial<Record<ReminderKind, number>>> = { weigh: 4, seal: 24 };
+/** Longer after that it is not told any more. Chosen. */
+const againStaleHours = 24;
 /** Days before the latest day to start cooking, so that somebody can still shop. Chosen. */
 const shoppingDays = 2;
 
@@ -93,20 +102,27 @@ function sealDueMs(weighedAtMs: number, days: LocalDays): number {
 /**
  * Everything that a household is to be reminded of and was not yet, the earliest first, each at a moment when people
  * are awake. Best-by comes at most once a calendar month.
- * @param wasReminded whether the household was reminded of a thing
+ * @param remindedAtMs when the household was reminded of a thing; undefined when it was not
  */
 export function remindersOf(
   watched: Watched,
   settings: Settings,
   days: LocalDays,
   nowMs: number,
-  wasReminded: (about: string) => boolean,
+  remindedAtMs: (about: string) => number | undefined,
 ): Reminder[] {
   const found: Reminder[] = [];
   const add = (kind: ReminderKind, about: string, dueAtMs: number) => {
-    if (settings[remindSetting[kind]] && !wasReminded(about))
-      // A forecast falls between two milliseconds; the clock and the records know whole ones.
-      found.push({ kind, about, dueAtMs: days.awake(Math.ceil(dueAtMs)) });
+    if (!settings[remindSetting[kind]]) return;
+    const toldMs = remindedAtMs(about);
+    // A forecast falls between two milliseconds; the clock and the records know whole ones.
+    if (toldMs === undefined)
+      found.push({ kind, about, dueAtMs: days.awake(Math.ceil(dueAtMs)), isAgain: false });
+    const again = againHours[kind];
+    if (toldMs === undefined || again === undefined || remindedAtMs(againKey(about)) !== undefined) return;
+    const againMs = days.awake(toldMs + again * hourMs);
+    if (nowMs - againMs < againStaleHours * hourMs)
+      found.push({ kind, about, dueAtMs: againMs, isAgain: true });
   };
   for (const batch of watched.drying) {
     const dueMs = weighDueMs(batch, settings.steadyGapHours);
@@ -127,7 +143,7 @@ export function remindersOf(
     const today = days.dayOf(nowMs);
     const isOpen = opens <= today;
     const thisMonth = monthOf(isOpen ? today : opens);
-    const wasThisMonth = wasReminded(`best-by ${thisMonth}`);
+    const wasThisMonth = remindedAtMs(`best-by ${thisMonth}`) !== undefined;
     const month = wasThisMonth ? nextMonth(thisMonth) : thisMonth;
     const from = wasThisMonth ? `${month}-01` : opens;
     add('best-by', `best-by ${month}`, days.morningOf(from));

@@ -14,6 +14,8 @@ export interface Message {
   readonly person: { readonly key: string; readonly name: string };
   readonly text: string;
   readonly sentAtMs: number;
+  /** It waited for so long, such as through an outage, that its answer says so. */
+  readonly isLate?: boolean;
   /** The person changed an earlier message; `text` is the new wording. */
   readonly isEdit: boolean;
   /** The button pressed, in place of typed text. */
@@ -91,6 +93,8 @@ export interface Reply {
   readonly live?: Live;
   /** Only a question: what a press of its button brings takes its place. */
   readonly asks?: true;
+  /** It answers what was asked long ago: such answers go out together and say so. */
+  readonly late?: true;
   /** Nothing but that it was done: a sign at the message that asked says as much. */
   readonly isReceipt?: true;
   /** What a press brought speaks of the message with the button alone, and takes its place. */
@@ -110,4 +114,6 @@ export interface Outgoing {
   readonly buttons: readonly { readonly id: number; readonly label: string }[];
   readonly partsSent: number;
   readonly tries: number;
+  /** Other answers that go out in the same message. */
+  readonly along?: readonly number[];
 }

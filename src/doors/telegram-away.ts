@@ -12,7 +12,7 @@ const freshMs = 1500;
 export function openAway(serve: (chatKey: string) => void, closing: AbortSignal) {
   const stranded = new Set<string>();
   let probe: NodeJS.Timeout | undefined;
-  let reachedAtMs = 0;
+  let deliveredAtMs = 0;
   closing.addEventListener('abort', () => clearTimeout(probe), { once: true });
 
   function ask(): void {
@@ -24,22 +24,28 @@ export function openAway(serve: (chatKey: string) => void, closing: AbortSignal)
     if (stranded.size > 0) probe ??= setTimeout(ask, probeEveryMs);
   }
 
+  function reached(): void {
+    if (stranded.size === 0 || closing.aborted) return;
+    const waiting = [...stranded];
+    stranded.clear();
+    for (const chatKey of waiting) serve(chatKey);
+  }
+
   return {
     /** A call for a chat failed. */
     failed(chatKey: string, failure: Failure): void {
       // Told to wait, it waits; the others are none of its business.
       if (failure.is !== 'wait' || failure.afterMs !== null || closing.aborted) return;
-      if (Date.now() - reachedAtMs < freshMs) return;
+      if (Date.now() - deliveredAtMs < freshMs) return;
       stranded.add(chatKey);
       probe ??= setTimeout(ask, probeEveryMs);
     },
-    /** The platform answered something. */
-    reached(): void {
-      reachedAtMs = Date.now();
-      if (stranded.size === 0 || closing.aborted) return;
-      const waiting = [...stranded];
-      stranded.clear();
-      for (const chatKey of waiting) serve(chatKey);
+    /** The platform answered something; it may still not take messages. */
+    reached,
+    /** A message arrived. */
+    delivered(): void {
+      deliveredAtMs = Date.now();
+      reached();
     },
   };
 }

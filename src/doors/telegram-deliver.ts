@@ -36,7 +36,10 @@ export function openDelivery(api: Api, ticks: Ticks, log: (line: string) => void
       // The last part is ticked off together with the whole answer.
       if (i + 1 < parts.length) ticks.sentPart(answer.id, i + 1, messageKey);
     }
-    ticks.sent(answer.id, messageKey);
+    // Of several in one message none is known by its number: a change to one must not take the others away.
+    const isShared = (answer.along ?? []).length > 0;
+    for (const id of answer.along ?? []) ticks.sent(id, null);
+    ticks.sent(answer.id, isShared ? null : messageKey);
     arrived.delete(answer.id);
     return undefined;
   }

@@ -160,7 +160,7 @@ export function openSender({ api, outbox, lists: own, moved, log }: SenderNeeds)
   async function bring(chatKey: string): Promise<void> {
     try {
       await lists.bring(chatKey);
-      away.reached();
+      away.delivered();
     } catch (error) {
       if (closing.signal.aborted) return;
       away.failed(chatKey, failureOf(error));
@@ -197,7 +197,7 @@ export function openSender({ api, outbox, lists: own, moved, log }: SenderNeeds)
       away.failed(answer.chatKey, failure);
       return settle(answer, failure);
     }
-    away.reached();
+    away.delivered();
   }
 
   function settle({ id, chatKey, tries, topicKey }: Outgoing, failure: Failure): void {

@@ -52,6 +52,10 @@ const stopLimitMs = 5000;
 const mostToastUnits = 200;
 /** A press can be answered for some 15 s (reports; not published). */
 const pausesMs = [300, 700, 1500, 3000, 6000] as const;
+/** A message that waited longer is answered late. Chosen. */
+const lateAfterMs = 10 * 60_000;
+const gatherMs = 800;
+const isOld = ({ sentAtMs }: Message): boolean => Date.now() - sentAtMs > lateAfterMs;
 const firstSignAfterMs = 700;
 /** The platform shows a sign of work for 5 s. */
 const signEveryMs = 4500;
@@ -76,10 +80,13 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
   };
 
   function handle(message: Message): Handled {
+    const isLate = door.fixedNowMs === null && message.button === null && !message.isEdit && isOld(message);
     const handled = door.handle(
-      door.fixedNowMs === null ? message : { ...message, sentAtMs: door.fixedNowMs },
+      door.fixedNowMs === null ? { ...message, isLate } : { ...message, sentAtMs: door.fixedNowMs },
     );
-    sender.wake(message.chatKey);
+    // What waited through an outage comes all at once, and is answered together.
+    if (isLate) setTimeout(() => sender.wake(message.chatKey), gatherMs);
+    else sender.wake(message.chatKey);
     if (handled.pending) later(working(message, handled.pending));
     return handled;
   }

@@ -71,3 +71,23 @@ export function effortLines(trip: Trip): string[] {
   const told = [...trip.efforts].map(([onDay, effort]) => `${sayDayOf(onDay)} is ${effortWords[effort]}`);
   return told.length === 0 ? [] : [`${sayList(told)}.`];
 }
+
+/** 'For Ana and Ben; Noa not at every meal.' */
+export function whoComes(trip: Trip, eaters: readonly Eater[]): string {
+  const there = eaters.filter(({ id }) => trip.slots.some((slot) => slot.eaters.includes(id)));
+  const always = there.filter(({ id }) => trip.slots.every((slot) => slot.eaters.includes(id)));
+  const sometimes = there.filter((one) => !always.includes(one));
+  const names = (some: readonly Eater[]) => sayList(some.map(({ name }) => name));
+  if (there.length === 0) return 'Nobody is on it yet.';
+  if (sometimes.length === 0) return `For ${names(always)}.`;
+  return `${always.length > 0 ? `For ${names(always)}; ` : ''}${names(sometimes)} not at every meal.`;
+}
+
+/** 'Heron Lake, Sat 12 Jun to Mon 14 Jun 2027: 5 meals.' */
+export function headingOf(trip: Trip): string {
+  const days =
+    trip.startsOn === trip.endsOn
+      ? sayDayOf(trip.startsOn)
+      : `${sayDayOf(trip.startsOn)} to ${sayDayOf(trip.endsOn)} ${trip.endsOn.slice(0, 4)}`;
+  return `${trip.place}, ${days}: ${trip.slots.length === 1 ? '1 meal' : `${trip.slots.length} meals`}.`;
+}

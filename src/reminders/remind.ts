@@ -1,5 +1,5 @@
 import { groupBy } from '#core/groups.ts';
-import { type Reminder, type Watched, remindersOf } from '#core/reminders.ts';
+import { type Reminder, type Watched, againKey, remindersOf } from '#core/reminders.ts';
 import type { Pouch, Trip } from '#core/records.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
 import { localDays } from '#words/local-days.ts';
@@ -52,9 +52,16 @@ export async function remind(
   const plan = () => {
     const house = standing(answerer, household, nowMs);
     const { watched, trips } = watch(house, answerer, short);
-    const all = remindersOf(watched, house.settings, days, nowMs, own.wasReminded);
-    const due = isNight ? [] : all.filter(({ dueAtMs }) => dueAtMs <= nowMs);
-    const later = Math.min(...nextLooks(house, answerer, all, today, nowMs));
+    const all = remindersOf(watched, house.settings, days, nowMs, own.remindedAtMs);
+    // What can wait comes once a day at most, together; what is due now comes when it is due.
+    const gatheredMs = own.gatheredAtMs();
+    const wasToday = gatheredMs !== null && days.dayOf(gatheredMs) === today;
+    const tomorrowMs = days.morningOf(days.plusDays(today, 1));
+    const timed = all.map((one) =>
+      one.kind !== 'weigh' && wasToday ? { ...one, dueAtMs: Math.max(one.dueAtMs, tomorrowMs) } : one,
+    );
+    const due = isNight ? [] : timed.filter(({ dueAtMs }) => dueAtMs <= nowMs);
+    const later = Math.min(...nextLooks(house, answerer, timed, today, nowMs));
     return { house, due, trips, later: isNight ? days.awake(nowMs) : later };
   };
   // Most looks find nothing.
@@ -68,7 +75,7 @@ export async function remind(
     const { house, due, trips } = plan();
     if (!post || due.length === 0) return false;
     if (lookAtTrips) own.lookedAtTrips(today);
-    for (const { about } of due) own.reminded(about, nowMs);
+    for (const { about, isAgain } of due) own.reminded(isAgain ? againKey(about) : about, nowMs);
     // Looked at again at once: a claim may bring the next one of its kind, such as next month's best-by.
     own.lookAgainAt(nowMs + 1);
     const reply = sayReminders(house, due, trips, nowMs);
@@ -177,7 +184,9 @@ function sayReminders(
     buttons.push({ label: `Cook for ${short.trip.place}`, request: `/cook ${short.trip.place}` });
   }
   const isLate = due.some(({ kind, dueAtMs }) => kind !== 'best-by' && nowMs - dueAtMs > lateMs);
-  const head = isLate ? 'While I was away this came due:' : due.length === 1 ? 'A reminder:' : 'Reminders:';
+  const isAgain = due.every((one) => one.isAgain);
+  const one = due.length === 1 ? 'A reminder' : 'Reminders';
+  const head = isLate ? 'While I was away this came due:' : isAgain ? `${one}, once more:` : `${one}:`;
   return {
     group: [head, ...lines].join('\n'),
     ...(buttons.length === 0 ? {} : { buttons, buttonsForAll: true, buttonsStay: true }),

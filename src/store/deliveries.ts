@@ -10,6 +10,14 @@ const memoryMs = 30 * 24 * 3_600_000;
 /** A list to tick off may stay in use for a season. */
 const answersMs = 180 * 24 * 3_600_000;
 
+/** Late answers in one message at most. Chosen. */
+const mostTogether = 6;
+const lateWords = 'Late, for I was away:';
+
+/** Plain answers may share a message; what has files, pages or a list has one of its own. */
+const mayGoAlong = ({ late, files, pages, live }: Outgoing['reply']): boolean =>
+  late === true && !files && !pages && !live;
+
 type Head = Outgoing & { readonly nextTryAtMs: number };
 
 /** What a door needs that delivers over a network: its answers in order, and chats that come, go and move. */
@@ -48,6 +56,12 @@ export function deliveryStore(db: Db) {
     `UPDATE outbox SET topic_key = NULL, reply_to_key = NULL,
        reply_json = json_set(reply_json, '$.group', ? || char(10) || (reply_json ->> '$.group')) WHERE id = ?`,
   );
+  const lateAfter = db.prepare(
+    `SELECT outbox.id, reply_json AS replyJson, heard.text AS asked FROM outbox
+       LEFT JOIN heard ON heard.door = outbox.door AND heard.chat_key = outbox.chat_key AND heard.message_key = outbox.reply_to_key
+     WHERE state = 'waiting' AND outbox.door = ? AND outbox.chat_key = ? AND outbox.id >= ? AND topic_key IS ?
+     ORDER BY outbox.id LIMIT ?`,
+  );
   const pause = db.prepare(
     `UPDATE outbox SET next_try_at_ms = ${pausedMs} WHERE door = ? AND chat_key = ? AND state = 'waiting'`,
   );
@@ -64,7 +78,8 @@ export function deliveryStore(db: Db) {
     .prepare(
       `SELECT used_at_ms IS NOT NULL FROM button JOIN outbox ON outbox.id = button.outbox
        WHERE button.id = ? AND outbox.door = ? AND outbox.chat_key = ?
-         AND NOT EXISTS (SELECT 1 FROM outbox AS later WHERE later.instead_of = outbox.id)`,
+         AND NOT EXISTS (SELECT 1 FROM outbox AS later
+           WHERE later.instead_of = coalesce(outbox.instead_of, outbox.id) AND later.id > outbox.id)`,
     )
     .pluck();
   const leftBeside = db.prepare(
@@ -104,6 +119,43 @@ export function deliveryStore(db: Db) {
     'UPDATE OR IGNORE member SET person_key = ? WHERE door = ? AND person_key = ?',
   );
 
+  /** Answers to what was asked long ago, in one message: nobody wants ten of them at once. */
+  function withLate(own: Head): Head {
+    const rows = lateAfter.all(own.door, own.chatKey, own.id, own.topicKey, mostTogether) as {
+      id: number;
+      replyJson: string;
+      asked: string | null;
+    }[];
+    const all = rows.map(({ id, replyJson, asked }) => ({
+      id,
+      asked,
+      reply: JSON.parse(replyJson) as Outgoing['reply'],
+      buttons: buttonsOf.all(id) as { id: number; label: string }[],
+    }));
+    const firstApart = all.findIndex(({ reply }) => !mayGoAlong(reply));
+    const these = firstApart < 0 ? all : all.slice(0, firstApart);
+    const [only] = these;
+    if (!only) return own;
+    const said = (one: (typeof these)[number]) =>
+      these.length === 1 || one.asked === null
+        ? [one.reply.group]
+        : [`"${one.asked.split('\n')[0]!.slice(0, 60)}"`, one.reply.group];
+    const why = these.flatMap(({ reply }) => reply.why ?? []);
+    const notes = these.flatMap(({ reply }) => reply.notes ?? []);
+    return {
+      ...own,
+      along: these.slice(1).map(({ id }) => id),
+      buttons: these.flatMap(({ buttons }) => buttons),
+      reply: {
+        group: [lateWords, ...these.flatMap(said)].join('\n'),
+        ...(why.length === 0 ? {} : { why }),
+        ...(notes.length === 0 ? {} : { notes }),
+        late: true,
+        ...(these.every(({ reply }) => reply.did !== undefined) ? { did: only.reply.did! } : {}),
+      },
+    };
+  }
+
   return {
     /** The oldest waiting answer of each chat: when it may be tried. */
     heads: (door: string) => heads.all(door) as { chatKey: string; nextTryAtMs: number }[],
@@ -113,11 +165,12 @@ export function deliveryStore(db: Db) {
         (Omit<Head, 'reply' | 'buttons'> & { replyJson: string }) | undefined;
       if (!row) return undefined;
       const { replyJson, ...rest } = row;
-      return {
+      const own = {
         ...rest,
         reply: JSON.parse(replyJson) as Outgoing['reply'],
         buttons: buttonsOf.all(row.id) as { id: number; label: string }[],
       };
+      return mayGoAlong(own.reply) && rest.partsSent === 0 ? withLate(own) : own;
     },
     // Where a power cut loses a tick, an answer comes twice.
     /** @param messageKey the message it became; null where that is not to be changed any more */

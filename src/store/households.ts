@@ -35,22 +35,30 @@ export function householdStore(db: Db) {
   const rename = db.prepare('UPDATE member SET name = ? WHERE id = ?');
   const all = db.prepare('SELECT id, name FROM member WHERE household = ? ORDER BY id');
 
-  const wrong = db.prepare('INSERT INTO wrong_code (door, chat_key, at_ms) VALUES (?, ?, ?)');
-  const wrongHere = db
-    .prepare('SELECT count(*) FROM wrong_code WHERE door = ? AND chat_key = ? AND at_ms > ?')
+  const wrong = db.prepare('INSERT INTO wrong_code (door, chat_key, person_key, at_ms) VALUES (?, ?, ?, ?)');
+  const wrongBy = db
+    .prepare(
+      'SELECT at_ms FROM wrong_code WHERE door = ? AND person_key = ? AND at_ms > ? ORDER BY at_ms LIMIT 20',
+    )
     .pluck();
-  const wrongAnywhere = db.prepare('SELECT count(*) FROM wrong_code WHERE at_ms > ?').pluck();
+  const hint = db.prepare(
+    `UPDATE chat SET hinted_at_ms = :atMs WHERE door = :door AND chat_key = :chatKey
+       AND (hinted_at_ms IS NULL OR hinted_at_ms < :sinceMs)`,
+  );
   const title = db.prepare('SELECT title FROM chat WHERE household = ? AND is_private = 0 LIMIT 1').pluck();
 
   return {
     /** What the household's group is called, for people who belong to several. */
     title: (household: number): string =>
       (title.get(household) as string | undefined) ?? `household ${household}`,
-    wrongCode: (message: Message): void => void wrong.run(message.door, message.chatKey, message.sentAtMs),
-    /** Whether this chat, or everybody together, tried too many wrong codes in the hour before. */
-    tooManyTries: (message: Message): boolean =>
-      (wrongHere.get(message.door, message.chatKey, message.sentAtMs - 3_600_000) as number) >= 5 ||
-      (wrongAnywhere.get(message.sentAtMs - 3_600_000) as number) >= 50,
+    wrongCode: (message: Message): void =>
+      void wrong.run(message.door, message.chatKey, message.person.key, message.sentAtMs),
+    /** When a person tried wrong codes since a moment, the earliest first, ms. */
+    wrongCodes: ({ door, person }: Message, sinceMs: number): number[] =>
+      wrongBy.all(door, person.key, sinceMs) as number[],
+    /** @returns whether the chat was not hinted at since a moment, and now is */
+    hint: ({ door, chatKey, sentAtMs }: Message, sinceMs: number): boolean =>
+      hint.run({ door, chatKey, atMs: sentAtMs, sinceMs }).changes === 1,
     of: (door: string, chatKey: string): number | undefined =>
       ofChat.get(door, chatKey) as number | undefined,
     /** The households a person belongs to, for their private chat. */

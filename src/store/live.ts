@@ -24,9 +24,10 @@ const columns = `live.id, outbox, live.household, kind, of_id AS "of", page, cha
 
 /** Messages that follow the records. */
 export function liveStore(db: Db) {
+  // One to be pinned has to be looked at once more.
   const add = db.prepare(
-    `INSERT INTO live (outbox, household, door, chat_key, kind, of_id, page, pin)
-     VALUES (:outbox, :household, :door, :chatKey, :kind, :of, :page, :pin)`,
+    `INSERT INTO live (outbox, household, door, chat_key, kind, of_id, page, pin, changed)
+     VALUES (:outbox, :household, :door, :chatKey, :kind, :of, :page, :pin, :pin = 'wanted')`,
   );
   const here = `live.door = :door AND live.chat_key = :chatKey AND kind = :kind AND of_id = :of AND is_over = 0`;
   const find = db.prepare(

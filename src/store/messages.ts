@@ -17,6 +17,8 @@ export interface PressedButton {
   readonly isChoice: 0 | 1;
   /** What it brings takes the answer's place. */
   readonly asks: 0 | 1;
+  /** It went out together with others. */
+  readonly isLate: 0 | 1;
   /** The list that carries it. */
   readonly live: number | null;
 }
@@ -64,7 +66,8 @@ export function messageStore(db: Db) {
   const pressed = db.prepare(
     `SELECT outbox.id AS outbox, request, stays, for_person AS forPerson, used_at_ms AS usedAtMs,
        outbox.chat_key AS chatKey, outbox.topic_key AS topicKey, outbox.reply_to_key AS replyToKey,
-       reply_json ->> '$.did' IS NULL AS isChoice, coalesce(reply_json ->> '$.asks', 0) AS asks, live.id AS live
+       reply_json ->> '$.did' IS NULL AS isChoice, coalesce(reply_json ->> '$.asks', 0) AS asks,
+       coalesce(reply_json ->> '$.late', 0) AS isLate, live.id AS live
      FROM button JOIN outbox ON outbox.id = button.outbox LEFT JOIN live ON live.outbox = outbox.id
      WHERE button.id = ? AND outbox.door = ?`,
   );
@@ -73,7 +76,8 @@ export function messageStore(db: Db) {
        AND (id = :id OR (:all AND outbox = (SELECT outbox FROM button WHERE id = :id)))`,
   );
   const retireAll = db.prepare(
-    'UPDATE button SET used_at_ms = ? WHERE used_at_ms IS NULL AND stays = 0 AND outbox = ?',
+    `UPDATE button SET used_at_ms = :atMs WHERE used_at_ms IS NULL AND stays = 0
+       AND outbox IN (SELECT :root UNION ALL SELECT id FROM outbox WHERE instead_of = :root)`,
   );
   const firstAnswer = db
     .prepare(
@@ -85,6 +89,22 @@ export function messageStore(db: Db) {
   const unused = db.prepare(
     "SELECT label, request FROM button WHERE outbox = ? AND used_at_ms IS NULL AND request NOT LIKE 'page %' ORDER BY id",
   );
+  const answerOfEntry = db.prepare(
+    `SELECT outbox.id, outbox.door, outbox.chat_key AS chatKey, outbox.topic_key AS topicKey,
+       outbox.reply_to_key AS replyToKey, person_key AS personKey, reply_json AS replyJson
+     FROM heard JOIN outbox ON outbox.door = heard.door AND outbox.chat_key = heard.chat_key
+       AND outbox.reply_to_key = heard.message_key
+     WHERE heard.entry = ? AND outbox.message_key IS NOT NULL
+       AND NOT EXISTS (SELECT 1 FROM live WHERE live.outbox = outbox.id) ORDER BY outbox.id LIMIT 1`,
+  );
+  const supersede = db.prepare(
+    "DELETE FROM outbox WHERE instead_of = ? AND state = 'waiting' AND parts_sent = 0",
+  );
+  const isReplaced = db
+    .prepare("SELECT 1 FROM outbox WHERE state = 'waiting' AND instead_of = ? LIMIT 1")
+    .pluck();
+  // All that took one another's place hang on the first, which knows the message.
+  const rootOf = db.prepare('SELECT coalesce(instead_of, id) FROM outbox WHERE id = ?').pluck();
   const topicOf = db.prepare('SELECT topic_key FROM outbox WHERE id = ?').pluck();
   const arrivedAs = db.prepare('UPDATE outbox SET message_key = ? WHERE id = ? AND message_key IS NOT ?');
   const waiting = db.prepare(
@@ -161,10 +181,21 @@ export function messageStore(db: Db) {
     ): number {
       const { door, chatKey, topicKey } = to;
       if (replyToKey !== null) speaksIn.run({ door, chatKey, topicKey });
-      if (insteadOf !== null) retireAll.run(atMs, insteadOf);
+      const root = insteadOf === null ? null : (rootOf.get(insteadOf) as number);
+      if (root !== null) {
+        supersede.run(root);
+        retireAll.run({ atMs, root });
+      }
       const id = Number(
-        put.run({ door, chatKey, topicKey, replyToKey, replyJson: JSON.stringify(reply), atMs, insteadOf })
-          .lastInsertRowid,
+        put.run({
+          door,
+          chatKey,
+          topicKey,
+          replyToKey,
+          replyJson: JSON.stringify(reply),
+          atMs,
+          insteadOf: root,
+        }).lastInsertRowid,
       );
       for (const { label, request, stays } of reply.buttons ?? []) {
         putButton.run(
@@ -191,9 +222,27 @@ export function messageStore(db: Db) {
       ...(JSON.parse(replyOf.get(id) as string) as Reply),
       buttons: unused.all(id) as { label: string; request: string }[],
     }),
+    /**
+     * The answer of what made an entry, to be changed when that is taken back or put back.
+     * @returns undefined where no message shows it that could be changed
+     */
+    answerOfEntry: (entry: number) => {
+      const row = answerOfEntry.get(entry) as
+        | (Pick<Message, 'door' | 'chatKey' | 'topicKey'> & {
+            id: number;
+            replyToKey: string;
+            personKey: string;
+            replyJson: string;
+          })
+        | undefined;
+      return row && { ...row, reply: JSON.parse(row.replyJson) as Reply };
+    },
+    /** Whether another answer is about to take the place of the message that shows this one. */
+    isReplaced: (id: number): boolean => isReplaced.get(rootOf.get(id)) === 1,
     topicOf: (id: number): string | null => topicOf.get(id) as string | null,
     /** A press tells which message an answer became. */
-    arrivedAs: (id: number, messageKey: string): void => void arrivedAs.run(messageKey, id, messageKey),
+    arrivedAs: (id: number, messageKey: string): void =>
+      void arrivedAs.run(messageKey, rootOf.get(id), messageKey),
 
     button: (id: number, door: string): PressedButton | undefined =>
       pressed.get(id, door) as PressedButton | undefined,

@@ -31,7 +31,13 @@ export function reminderStore(db: Db) {
   const look = db.prepare('UPDATE watch SET next_at_ms = ? WHERE household = ?');
   const tripsLookedOn = db.prepare('SELECT trips_looked_on FROM watch WHERE household = ?').pluck();
   const lookedAtTrips = db.prepare('UPDATE watch SET trips_looked_on = ? WHERE household = ?');
-  const was = db.prepare('SELECT 1 FROM reminded WHERE household = ? AND about = ?').pluck();
+  const was = db.prepare('SELECT at_ms FROM reminded WHERE household = ? AND about = ?').pluck();
+  const gathered = db
+    .prepare(
+      `SELECT max(at_ms) FROM reminded WHERE household = ? AND (about GLOB 'seal *' OR about GLOB 'again seal *'
+         OR about GLOB 'best-by *' OR about GLOB 'trip *')`,
+    )
+    .pluck();
   const put = db.prepare('INSERT INTO reminded (household, about, at_ms) VALUES (?, ?, ?)');
   const drying = db
     .prepare(
@@ -76,7 +82,10 @@ export function reminderStore(db: Db) {
       /** The ISO day on which trips were last held against stock. */
       tripsLookedOn: (): string | null => tripsLookedOn.get(household) as string | null,
       lookedAtTrips: (day: string): void => void lookedAtTrips.run(day, household),
-      wasReminded: (about: string): boolean => was.get(household, about) !== undefined,
+      /** When the household was told of a thing, ms; undefined when it was not. */
+      remindedAtMs: (about: string): number | undefined => was.get(household, about) as number | undefined,
+      /** When it was last told of what can wait for a day, ms. */
+      gatheredAtMs: (): number | null => gathered.get(household) as number | null,
       reminded: (about: string, atMs: number): void => void put.run(household, about, atMs),
       /** Numbers of batches of which nothing is sealed, loaded in the last two months. */
       drying: (nowMs: number): number[] => drying.all(household, nowMs - 60 * dayMs) as number[],

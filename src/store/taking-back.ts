@@ -148,6 +148,9 @@ export function takingBack(db: Db, columns: ReadonlyMap<string, readonly string[
       return last.did;
     },
 
+    /** What was taken back last in a chat. */
+    lastUndone: ({ door, chatKey, household }: Author): number | undefined =>
+      (lastUndone.get(door, chatKey, household) as { id: number } | undefined)?.id,
     /**
      * Puts back what was taken back last in a chat.
      * @throws Refusal 'nothing-to-redo', or 'changed-since' when its rows are not as they were left

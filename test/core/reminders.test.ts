@@ -17,7 +17,7 @@ function due(
 ) {
   const all = { ...defaultSettings, zone: 'Europe/Berlin', ...settings };
   return remindersOf({ ...none, ...watched }, all, localDays(all.zone), at(now), (about) =>
-    was.includes(about),
+    was.includes(about) ? 0 : undefined,
   ).map(({ kind, dueAtMs }) => `${kind} ${new Date(dueAtMs).toISOString()}`);
 }
 

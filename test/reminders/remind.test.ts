@@ -53,6 +53,41 @@ test('a load is to be weighed after a day, once, and again when it was not stead
   expect(await posted()).toEqual([]);
 });
 
+test('a load that nobody weighs is spoken of once more, and then no more', async () => {
+  const { house, posted } = loaded();
+  house.at('2027-04-02 08:00');
+  expect(texts(await posted())).toHaveLength(1);
+  house.at(3.9);
+  expect(await posted()).toEqual([]);
+  house.at(0.2);
+  expect(texts(await posted()).join()).toMatch(/^A reminder, once more:\nB1, Barley soup: time to weigh/);
+  for (const hours of [4, 12, 24, 48]) {
+    house.at(hours);
+    expect(await posted()).toEqual([]);
+  }
+});
+
+test('what can wait comes in one message a day, what is due now when it is due', async () => {
+  const { house, posted } = loaded();
+  house.at('2027-04-02 08:00');
+  await posted();
+  house.say('/weigh B1 170 165 g');
+  house.at(2);
+  house.say('/weigh B1 170 165 g');
+  house.say('/seal 1 x 100 g B1');
+  house.at(3);
+  house.say('/weigh B1 234 g');
+  house.say('/batch barley soup trays 700 g');
+  const said: string[] = [];
+  for (let hour = 0; hour < 96; hour += 1) {
+    house.at(1);
+    said.push(...texts(await posted()).map((text) => `${house.nowText()} ${text}`));
+  }
+  const days = said.filter((text) => text.includes('check the seals')).map((text) => text.slice(0, 10));
+  expect(new Set(days).size).toBe(days.length);
+  expect(said.filter((text) => text.includes('time to weigh'))).toHaveLength(2);
+});
+
 test('a forecast that falls between two milliseconds is looked at again like any other', async () => {
   const { house, posted } = loaded();
   house.at(25);
@@ -233,6 +268,9 @@ test('what was looked at before two days have passed is not asked about, and sea
   house.at(47);
   expect(texts(await posted()).join()).not.toContain('B4-');
   house.at(1);
-  expect(texts(await posted()).join()).toContain(`B4-2, Lentil pot: check the seals, 48 h after sealing`);
+  // One message a day of what can wait: another seal was due that day.
+  expect(texts(await posted()).join()).not.toContain('B4-');
+  house.at('2027-04-06 08:00');
+  expect(texts(await posted()).join()).toContain(`B4-2, Lentil pot: check the seals, 66 h after sealing`);
   expect(sealed).toBe('2027-04-03 14:00');
 });

@@ -17,7 +17,6 @@ const mayScan = [
   // Walked in the order of its index and ended at the first row that fits.
   /FROM watch WHERE/,
   /FROM household WHERE admitted_by/,
-  /count\(\*\) FROM wrong_code/,
   /^UPDATE (entry|wrong_code|member|outbox) SET (chat_key|person_key)/,
 ];
 

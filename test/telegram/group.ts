@@ -14,8 +14,8 @@ export const ben = { id: 5_000_000_002, is_bot: false, first_name: 'Ben' };
 
 type More = Record<string, unknown>;
 
-/** A stated clock for messages: seconds since 1970, as the platform counts. */
-export const dateS = Date.UTC(2026, 4, 3, 18) / 1000;
+/** When messages are sent: seconds since 1970, as the platform counts. What was sent long ago would be answered late. */
+export const dateS = Math.floor(Date.now() / 1000);
 
 /** People who write in chats of a platform. */
 export function peopleOn(platform: Platform) {

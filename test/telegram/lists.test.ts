@@ -126,3 +126,89 @@ describe('the pack list', () => {
     await until(() => list.text.includes('All packed'));
   });
 });
+
+describe('a trip at the top of the chat', () => {
+  test('stays true: who comes, wishes, who is short, what is packed', async () => {
+    const door = await start();
+    door.say(door.group, '/trip Heron Lake pin');
+    const board = await door.answer(door.group, 1);
+    await until(() => door.platform.pinned.get(door.group.id)?.has(board.messageId));
+    expect(board.text).toContain('No wishes yet.');
+    door.say(door.group, '/want soup for Rosa');
+    await until(() => board.text.includes('Wished for: Barley soup (Rosa).'));
+    door.say(door.group, '/pack B4-1');
+    await until(() => /1 of \d+ pouches packed/.test(board.text));
+    door.say(door.group, '/trip Heron Lake without Ben');
+    await until(() => !/For [^.]*Ben/.test(board.text));
+    door.say(door.group, '/trip Heron Lake unpin');
+    await until(() => door.platform.pinned.get(door.group.id)?.size === 0);
+    expect(door.logged).toEqual([]);
+  });
+
+  test('where the bot may not pin, the group is told once and the message stays true', async () => {
+    const door = await start();
+    door.platform.mayPin = false;
+    door.say(door.group, '/trip Heron Lake pin');
+    const board = await door.answer(door.group, 1);
+    expect((await door.answer(door.group, 2)).text).toContain('I may not pin here.');
+    door.say(door.group, '/want soup for Rosa');
+    await until(() => board.text.includes('Wished for: Barley soup (Rosa).'));
+    await door.quiet();
+    expect(door.answers(door.group).filter(({ text }) => text.includes('may not pin'))).toHaveLength(1);
+  });
+});
+
+test("a load's message follows its weighings", async () => {
+  open = await openDoor();
+  const door = open;
+  const nowS = Math.floor(Date.now() / 1000);
+  const say = (text: string, hours: number) =>
+    door.say(door.group, text, { date: nowS - 3600 * (30 - hours) });
+  say('/recipe Barley soup, 6 servings: 300 g pearl barley; 1 l water; 6 g salt', 0);
+  say('/batch barley soup trays 600 600 g', 0);
+  const load = await door.answer(door.group, 2);
+  expect(load.text).toMatch(/^B1: Barley soup, 1200 g on 2 trays\./);
+  say('/weigh B1 160 160 g', 20);
+  await until(() => /^B1, Barley soup: drying\.\nWeighed .* 320 g now, not steady\./.test(load.text));
+  say('/weigh B1 142 142 g', 25);
+  say('/weigh B1 142 142 g', 28);
+  await until(() => load.text.startsWith('B1, Barley soup: to be sealed.'));
+  say('/seal 2 x 100 g B1', 28.5);
+  await until(() => load.text.startsWith('B1, Barley soup: sealed as B1-1 and B1-2.'));
+});
+
+test('what is taken back by hand is no longer shown as recorded, and put back it is', async () => {
+  open = await openDoor();
+  const door = open;
+  const date = Math.floor(Date.now() / 1000);
+  door.say(door.group, '/house altitude 340 m', { date });
+  const noted = await door.answer(door.group, 1);
+  door.say(door.group, '/undo', { date });
+  const undone = await door.answer(door.group, 2);
+  await until(() => noted.text.startsWith('Taken back: set altitude 340 m.'));
+  expect(noted.keys).toEqual([]);
+  door.press(door.group, undone.messageId, undone.keys.flat()[0]!.callback_data);
+  await until(() => noted.text.startsWith('Noted: altitude 340 m.'));
+  expect(noted.keys.flat().map(({ text }) => text)).toEqual(['Undo']);
+});
+
+describe('after an outage', () => {
+  test('what was asked long ago is answered in one message that says so', async () => {
+    open = await openDoor();
+    const door = open;
+    const date = Math.floor(Date.now() / 1000) - 3600;
+    for (const text of ['/house altitude 340 m', '/stock', '/nonsense@TrailTestBot', '/house units ounces'])
+      door.say(door.group, text, { date });
+    const sent = await door.answer(door.group, 1);
+    expect(sent.text).toMatch(/^Late, for I was away:\n"\/house altitude 340 m"\nNoted: altitude 340 m\./);
+    expect(sent.text).toContain('"/stock"\nNothing is free in stock');
+    expect(sent.text).toContain('I know no request "/nonsense"');
+    await door.quiet();
+    expect(door.answers(door.group)).toHaveLength(1);
+    // Its Undo takes one thing back and leaves the other answers where they are.
+    const press = sent.keys.flat().find(({ text }) => text === 'Undo')!;
+    door.press(door.group, sent.messageId, press.callback_data);
+    await until(() => door.answers(door.group)[1]);
+    expect(sent.text).toContain('Nothing is free in stock');
+  });
+});

@@ -34,16 +34,25 @@ describe('admission', () => {
     expect(door.printed.join('\n')).toContain('/admit plum-42');
   });
 
-  test('falls silent after too many wrong codes, the right one included', async () => {
+  test('slows whoever tries too many wrong codes, says so, and takes the code from others', async () => {
     const door = await start();
     const chat = door.platform.chat({ ...stranger });
     for (let i = 0; i < 7; i += 1) door.say(chat, `/admit wrong-${i}`);
     door.say(chat, '/admit plum-42');
-    await door.answer(chat, 5);
+    expect((await door.answer(chat, 5)).text).toContain(
+      'I take no code from you for 60 min. Others may try.',
+    );
     await door.quiet();
     door.say(door.group, '/echo still here');
     await door.answer(door.group, 1);
     expect(door.answers(chat)).toHaveLength(5);
+    const other = door.platform.chat({ id: -1010, type: 'group', title: 'Others' });
+    door.say(other, '/admit plum-42', { from: ben });
+    expect((await door.answer(other, 1)).text).toContain('Admitted');
+    door.say(chat, '/admit plum-42', { date: dateS + 3601 });
+    expect((await door.answer(chat, 6)).text).toContain('Admitted');
+    door.say(chat, '/admit plum-42');
+    expect((await door.answer(chat, 7)).text).toContain('admitted already');
   });
 
   test('keeps strangers out of private chats, and links from elsewhere do nothing', async () => {
