@@ -1,9 +1,11 @@
 import { command } from '#chat/command.ts';
-import type { Batch } from '#core/records.ts';
+import type { Batch, Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { batchNumbered, loadedBatch } from '#house/figures.ts';
 import { dryOf, pouchesFrom } from '#house/dryness.ts';
+import { cookedAsNow } from '#house/cooked-as-now.ts';
 import type { House } from '#house/house.ts';
+import { type MealShown, mealOfBatch } from '#house/verdicts.ts';
 import { stillThere, takeBack } from '#house/taking-back.ts';
 import { batchCode, optional, part, pouchCodes, quantities } from '#words/parts.ts';
 import { sayCodes, sayG, sayList, sayMoment } from '#words/say.ts';
@@ -54,6 +56,17 @@ const neverWas = optional(
   }),
 );
 
+/** 'Cooked as now': by the recipe as it stands, whatever stood there when it was loaded. */
+const asNow = optional(
+  part<true>('that it was cooked by the recipe as it stands now, cooked as now', (reading) => {
+    const index = [...reading.left()].find((i) => reading.all[i]!.plain === 'cooked');
+    if (index === undefined) return undefined;
+    reading.take(index);
+    reading.takeWords(...'was were as by the new recipe it stands is now this way too'.split(' '));
+    return true;
+  }),
+);
+
 interface Place {
   readonly batch: Batch;
   readonly trayNo: number;
@@ -69,6 +82,7 @@ export default command({
   summary: 'put an old record right in place; what came after stays',
   examples: ['/fix B4 tray 2 209 g', '/fix B4 tray 2 191 g not 190 g'],
   help: [
+    '"B4 cooked as now": the recipe was wrong, not the pot; a grown-up taps, and what is sealed counts by the recipe as it stands.',
     '"B4-3 not eaten" puts a pouch back in stock, however long ago it was recorded as gone. "B7 never happened" takes a load back with what stands on it, after a tap.',
     'It changes the last weight of that tray; with "not 203 g" the one that stands there as 203 g, the loaded weight too. /undo takes it back.',
   ],
@@ -77,13 +91,21 @@ export default command({
     codes: optional(pouchCodes),
     neverWas,
     notGone,
+    asNow,
     batch: optional(batchCode),
     sure,
     tray: oneTray,
     wrongG,
     rightG,
   },
-  run: ({ codes, neverWas: isNone, notGone: isThere, batch: no, sure: isSure, ...weight }, house) => {
+  run: (
+    { codes, neverWas: isNone, notGone: isThere, asNow: isAsNow, batch: no, sure: isSure, ...weight },
+    house,
+  ) => {
+    if (no !== undefined && isAsNow) {
+      const before = cookedAsNow(house, no, isSure === true);
+      return { cooked: { before, shown: mealOfBatch(house, no), sealed: pouchesFrom(house, no) } };
+    }
     if (codes && isThere) return { back: stillThere(house, codes) };
     if (no !== undefined && isNone) {
       const target = { entries: [], count: undefined, codes: undefined, batch: no, deed: 'loaded' };
@@ -91,16 +113,42 @@ export default command({
     }
     return { weight: weightPutRight(house, no, weight) };
   },
-  say: ({ back, undone, weight }) =>
-    back
-      ? {
-          group: `${sayCodes(back)} ${back.length === 1 ? 'is' : 'are'} in stock again; all else stays as it is.`,
-          did: `put ${sayCodes(back)} back in stock, not gone after all`,
-        }
-      : undone
-        ? { group: `Taken back: ${sayList(undone)}.` }
-        : sayWeight(weight),
+  say: ({ back, undone, weight, cooked }) =>
+    cooked
+      ? sayCooked(cooked)
+      : back
+        ? {
+            group: `${sayCodes(back)} ${back.length === 1 ? 'is' : 'are'} in stock again; all else stays as it is.`,
+            did: `put ${sayCodes(back)} back in stock, not gone after all`,
+          }
+        : undone
+          ? { group: `Taken back: ${sayList(undone)}.` }
+          : sayWeight(weight),
 });
+
+function sayCooked({
+  before,
+  shown,
+  sealed,
+}: {
+  readonly before: Batch;
+  readonly shown: MealShown;
+  readonly sealed: readonly Pouch[];
+}) {
+  return {
+    group: [
+      `B${before.no} counts as cooked by ${before.recipe.name} as it stands now.`,
+      ...(sealed.length > 0
+        ? [`${sayCodes(sealed)} with it. Labels that are printed are old: print them anew.`]
+        : []),
+    ].join('\n'),
+    did: `B${before.no} was cooked by the recipe as it stands now`,
+    meals: [shown],
+    ...(sealed.length > 0
+      ? { buttons: [{ label: 'Labels', request: `/label B${before.no}` }], buttonsForAll: true }
+      : {}),
+  };
+}
 
 interface Weight {
   readonly tray: number | undefined;

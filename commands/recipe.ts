@@ -1,4 +1,5 @@
 import { command } from '#chat/command.ts';
+import { askHowCooked } from '#house/cooked-as-now.ts';
 import type { House } from '#house/house.ts';
 import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
 import { recipeCard, servingLines } from '#cards/recipe-card.ts';
@@ -266,6 +267,7 @@ function afterChange(house: House, now: Changed, heading: string) {
     buttons: [
       ...openQuestions(house, after),
       ...(isNewAtCamp ? campQuestion(after) : []),
+      ...askHowCooked(house, now),
       { label: 'Show the recipe', request: `/recipe ${after.name}` },
     ],
   };

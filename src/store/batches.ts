@@ -132,6 +132,7 @@ export function batchStore(db: Db) {
   const mendTray = db.prepare(
     'UPDATE tray SET wet_g = :wetG WHERE household = :household AND batch = :batch AND no = :no',
   );
+  const setRecipe = db.prepare('UPDATE batch SET recipe = ? WHERE household = ? AND id = ?');
   const setPot = db.prepare('UPDATE batch SET pot_g = ? WHERE household = ? AND id = ?');
 
   return (household: number, recipeOf: (id: number) => Recipe) => {
@@ -279,6 +280,8 @@ export function batchStore(db: Db) {
       /** Notes what happened to the part that is not sealed. */
       rest: (batch: number, event: RestEvent, why: string | null = null): void =>
         void insertRest.run({ household, batch, why, ...event }),
+      /** It was cooked by another wording of its recipe. */
+      cookedBy: (batch: number, recipe: number): void => void setRecipe.run(recipe, household, batch),
       weighPot: (batch: number, potG: number): void => void setPot.run(potG, household, batch),
     };
   };
