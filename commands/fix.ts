@@ -8,7 +8,7 @@ import type { House } from '#house/house.ts';
 import { type MealShown, mealOfBatch } from '#house/verdicts.ts';
 import { stillThere, takeBack } from '#house/taking-back.ts';
 import { batchCode, optional, part, pouchCodes, quantities } from '#words/parts.ts';
-import { sayCodes, sayG, sayList, sayMoment } from '#words/say.ts';
+import { sayBatch, sayCodes, sayG, sayList, sayMoment } from '#words/say.ts';
 import { sure } from '#words/sure.ts';
 import { oneTray } from '#words/weigh-parts.ts';
 
@@ -108,8 +108,10 @@ export default command({
     }
     if (codes && isThere) return { back: stillThere(house, codes) };
     if (no !== undefined && isNone) {
-      const target = { entries: [], count: undefined, codes: undefined, batch: no, deed: 'loaded' };
-      return { undone: takeBack(house, target, isSure === true, `B${no} never happened`) };
+      const batch = batchNumbered(house, no);
+      const deed = batch.mix?.bought ? 'brought' : batch.mix ? 'sealed' : 'loaded';
+      const target = { entries: [], count: undefined, codes: undefined, batch: no, deed };
+      return { undone: takeBack(house, target, isSure === true, `${sayBatch(batch)} never happened`) };
     }
     return { weight: weightPutRight(house, no, weight) };
   },

@@ -129,7 +129,10 @@ function pouchesMeant(
   meal: string | undefined,
 ): Pouch[] {
   if (codes.length + nos.length === 0 && meal !== undefined) {
-    const there = meal === 'all' ? house.pouches.inStock() : house.pouches.inStockOf(meal);
+    const there =
+      meal === 'all'
+        ? house.pouches.inStock().filter(({ isBought }) => !isBought)
+        : house.pouches.inStockOf(meal);
     if (there.length === 0)
       throw new Refusal(
         'none-left',
@@ -147,6 +150,12 @@ function pouchesMeant(
     return there;
   });
   const all = [...ofBatches, ...pouchesInStock(house, codes)];
+  const bought = all.find(({ isBought }) => isBought);
+  if (bought)
+    throw new Refusal(
+      'bought',
+      `${sayCodes([bought])}, ${bought.meal}, was bought: its own packet is its label. Write the code on it.`,
+    );
   const once = all.filter((pouch, i) => all.findIndex(({ id }) => id === pouch.id) === i);
   if (once.length > mostLabels) throw tooMany(once.length);
   return once;

@@ -105,13 +105,18 @@ function cardLines({
     pouch.state === 'stock'
       ? 'In stock.'
       : `${pouch.state === 'used' ? 'Used' : 'Discarded'} ${sayDay(pouch.goneAtMs!, zone)}${pouch.goneWhy ? `: ${pouch.goneWhy}` : ''}.`;
-  const best = pouch.checked ? `Best by ${sayMonth(pouch.bestByOn!)}. ` : '';
+  const best =
+    pouch.checked && pouch.bestByOn !== null
+      ? `Best by ${sayMonth(pouch.bestByOn)}. `
+      : batch.mix?.bought
+        ? 'No best-by date was told. '
+        : '';
   return {
     lines: [
       `${sayCode(pouch)}: ${pouch.meal}`,
       ...(batch.isRaw ? [rawCaution] : []),
-      ...(batch.mix ? [`Filled from ${mixHolds(batch.mix, settings.units)}.`] : []),
-      `${sayG(pouch.dryG, settings.units)} dry. ${best}${state}`,
+      ...(batch.mix && !batch.mix.bought ? [`Filled from ${mixHolds(batch.mix, settings.units)}.`] : []),
+      `${sayG(pouch.dryG, settings.units)}${batch.mix?.bought ? '' : ' dry'}. ${best}${state}`,
       eaten.isDry
         ? eatenDryPhrase(eaten)
         : `Water: ${sayPour(figures.waterMl, isRated, settings)}.${batch.isRaw ? ' It need not boil: soak, then cook in a pot.' : ''}`,
@@ -123,9 +128,9 @@ function cardLines({
     ],
     why: [
       `${sayCode(pouch)}: ${sayServings(figures.servings)}, ${unsure}${Math.round(figures.kcal)} kcal, ${unsalted}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
-      `${batch.mix ? 'Sealed' : `${batch.isRaw ? 'Loaded raw' : 'Cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, sealed`} ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
+      `${batch.mix?.bought ? 'Bought' : batch.mix ? 'Sealed' : `${batch.isRaw ? 'Loaded raw' : 'Cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, sealed`} ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
       ...containsWhy(facts.recipe),
-      ...(pouch.checked ? ['Best by is a planning date.'] : []),
+      ...(pouch.checked && !batch.mix?.bought ? ['Best by is a planning date.'] : []),
       ...(eaten.isDry
         ? []
         : [

@@ -1,7 +1,7 @@
 import { command } from '#chat/command.ts';
 import { askHowCooked } from '#house/cooked-as-now.ts';
 import type { House } from '#house/house.ts';
-import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
+import { factsOfRecipe, mealNamed, nameKey, recipeNamed } from '#house/figures.ts';
 import { recipeCard, servingLines } from '#cards/recipe-card.ts';
 import { type RecipeText, asRecord, readRecipeText, resolver } from '#house/recipe-text.ts';
 import { withPackets } from '#house/packets.ts';
@@ -238,7 +238,7 @@ function settle(house: House, nameTyped: string, names: Names, food: string, lin
 
 /** Carries one change out, and shows what was and what is; a recipe goes by a tap alone. */
 function changed(house: House, { change: typed, name, remarks }: ChangeMeant) {
-  const before = recipeNamed(house, name);
+  const before = typed.is === 'use' ? mealNamed(house, name) : recipeNamed(house, name);
   const change = typed.is === 'food' || typed.is === 'goes' ? atItsLine(before, typed) : typed;
   if (change.is === 'gone') return retired(house, before, change.sure);
   if (change.is === 'use')

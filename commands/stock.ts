@@ -150,14 +150,17 @@ function shelfLine(
   shelf: Shelf & { servings: number; verdict: Verdict; marks: string },
   units: Settings['units'],
 ): string {
-  const { batch, isMixed, numbers, leastG, mostG, verdict, marks } = shelf;
+  const { batch, isMixed, isBought, numbers, leastG, mostG, verdict, marks } = shelf;
   const date = shelf.checked
-    ? `best by ${sayMonth(shelf.bestByOn!)}`
+    ? shelf.bestByOn === null
+      ? 'no best-by told'
+      : `best by ${sayMonth(shelf.bestByOn)}`
     : shelf.shownDry
       ? 'not for the shelf'
       : 'keep frozen';
   const weight = leastG === mostG ? sayG(leastG, units) : `${sayG(leastG, units)} to ${sayG(mostG, units)}`;
   const unsure = verdict.is === 'unknown' ? ` Unknown because of ${becauseWords(verdict.because)}.` : '';
-  const codes = sayCodes(numbers.map((no) => ({ batch, no, isMixed })));
-  return `${shelf.meal}: ${sayCount(numbers.length, 'pouch', 'pouches')} of ${weight}, ${sayServings(shelf.servings)}, ${date}${marks}: ${codes}.${unsure}`;
+  const codes = sayCodes(numbers.map((no) => ({ batch, no, isMixed, isBought })));
+  const count = isBought ? sayCount(numbers.length, 'piece') : sayCount(numbers.length, 'pouch', 'pouches');
+  return `${shelf.meal}: ${count} of ${weight}, ${sayServings(shelf.servings)}, ${date}${marks}: ${codes}.${unsure}`;
 }

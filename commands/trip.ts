@@ -1,7 +1,7 @@
 import { command } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { brokenPromises } from '#house/broken.ts';
-import { nameKey } from '#house/figures.ts';
+import { mealNames, nameKey } from '#house/figures.ts';
 import { missingOf } from '#house/missing.ts';
 import { overNow, tripBoard } from '#cards/trip-board.ts';
 import {
@@ -194,7 +194,7 @@ function shown(house: House, trip: Trip, remarks: readonly string[], did: string
 
 /** What may come next, and wishes already made, for others to join. */
 function wishButtons(house: House, trip: Trip, isShort: boolean): Choice[] {
-  const byKey = new Map(house.recipes.names().map((name) => [nameKey(name), name]));
+  const byKey = new Map(mealNames(house).map((name) => [nameKey(name), name]));
   const wished = [...new Set(house.trips.wishes(trip.id).map((wish) => wish.mealKey))];
   return [
     ...wished.slice(0, 5).map((key) => ({

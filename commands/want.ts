@@ -1,5 +1,5 @@
 import { command } from '#chat/command.ts';
-import { batchNumbered, freeStock, nameKey, recipeNamed } from '#house/figures.ts';
+import { batchNumbered, freeStock, mealNames, nameKey, recipeNamed } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { tripMeant } from '#house/trips.ts';
 import { becauseWords, mealsInStock, type MealShown, shownOf, verdictOn } from '#house/verdicts.ts';
@@ -170,7 +170,7 @@ function suits(there: readonly Eater[], shown: MealShown, stock: readonly MealSh
 
 function list(house: House, trip: Trip): string[] {
   const eaters = house.eaters.all();
-  const names = new Map(house.recipes.names().map((name) => [nameKey(name), name]));
+  const names = new Map(mealNames(house).map((name) => [nameKey(name), name]));
   const name = (mealKey: string) => names.get(mealKey) ?? mealKey;
   const wishes = house.trips
     .wishes(trip.id)

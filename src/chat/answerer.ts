@@ -35,7 +35,7 @@ export function seenBy(
     members: () => stores.households.members(household),
     settings: records.settings.all(),
     told: records.settings,
-    foods: tableWith(foods, records.ownFoods),
+    foods: tableWith(foods, records),
     requests: commands,
     chatLink,
     ...looker,

@@ -1,6 +1,6 @@
 import { Refusal } from '#core/refusal.ts';
 import { isSealedFrom } from '#house/dryness.ts';
-import { freeStock, nameKey } from '#house/figures.ts';
+import { freeStock, mealNames, nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { takenAlong } from '#house/packing.ts';
 import { tripsOpen } from '#house/trips.ts';
@@ -79,7 +79,7 @@ export function namesOf(
   };
   return {
     get meals() {
-      return once('meals', () => house.recipes.names());
+      return once('meals', () => mealNames(house));
     },
     get otherNames() {
       const meals = new Map(this.meals.map((name) => [nameKey(name), name]));

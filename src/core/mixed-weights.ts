@@ -8,6 +8,9 @@ export const goodsG = (goods: readonly RecipeLine[]): number =>
 export const mixedDryG = ({ parts, goods }: Mix): number =>
   parts.reduce((sum, { eachG }) => sum + eachG, 0) + goodsG(goods);
 
-/** The same before it was dried, g. What comes from the cupboard weighed no more: no water is reckoned for it. */
-export const mixedWetG = ({ parts, goods }: Mix): number =>
-  parts.reduce((sum, { wetG }) => sum + wetG, 0) + goodsG(goods);
+/**
+ * The same before it was dried, g; of what was bought, with the water its packet asks for. What comes from the cupboard
+ * weighed no more: no water is reckoned for it.
+ */
+export const mixedWetG = ({ parts, goods, bought }: Mix): number =>
+  parts.reduce((sum, { wetG }) => sum + wetG, 0) + goodsG(goods) + (bought?.waterMl ?? 0);

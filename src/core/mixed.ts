@@ -1,6 +1,6 @@
 import { oxygenFreeMostMoistureFraction } from './balance.ts';
 import { latestDryG } from './meal.ts';
-import type { Batch, Mix, Recipe, RecipeLine } from './records.ts';
+import type { Batch, Bought, Mix, Recipe, RecipeLine } from './records.ts';
 import { Refusal } from './refusal.ts';
 import { type Per100, shareOnTrays } from './solids.ts';
 import { above } from './within.ts';
@@ -18,7 +18,11 @@ export interface Taken {
  * @param own the mixture's own recipe: name, servings of one pouch, lines of the goods
  * @throws Refusal 'no-dry-weight' for a batch that was not weighed dry, 'impossible-weight'
  */
-export function mixture(own: Recipe, parts: readonly Taken[]): { recipe: Recipe; mix: Mix } {
+export function mixture(
+  own: Recipe,
+  parts: readonly Taken[],
+  bought: Bought | null = null,
+): { recipe: Recipe; mix: Mix } {
   const shares = parts.map(({ batch, eachG }) => ({ batch, eachG, ...shareOf(batch, eachG) }));
   return {
     recipe: {
@@ -29,6 +33,7 @@ export function mixture(own: Recipe, parts: readonly Taken[]): { recipe: Recipe;
     },
     mix: {
       goods: own.lines,
+      bought,
       parts: shares.map(({ batch, eachG, wetG }) => ({
         batch: batch.no,
         meal: batch.recipe.name,

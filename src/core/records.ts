@@ -89,6 +89,8 @@ export interface Mix {
   readonly parts: readonly MixPart[];
   /** From the cupboard, as read: the recipe's first lines. */
   readonly goods: readonly RecipeLine[];
+  /** Of what was bought and not filled here. */
+  readonly bought: Bought | null;
 }
 
 /** Of one batch, in each pouch of a mixture. */
@@ -101,16 +103,24 @@ export interface MixPart {
   readonly wetG: number;
 }
 
-/** A pouch as it is named: 'B4-2', or 'M5-1' where it is filled from several things. */
+/** Food that was bought ready: a piece is a pouch of it. */
+export interface Bought {
+  /** To be poured on a piece, ml; 0: eaten as it is. */
+  readonly waterMl: number;
+}
+
+/** A pouch as it is named: 'B4-2', 'M5-1' where it is filled from several things, 'S6-1' for a piece that was bought. */
 export interface Code {
   readonly batch: number;
   readonly no: number;
   readonly isMixed?: boolean;
+  readonly isBought?: boolean;
 }
 
 export interface Pouch extends Code {
   readonly id: number;
   readonly isMixed: boolean;
+  readonly isBought: boolean;
   readonly meal: string;
   /** In it now, g: what was eaten of an opened pouch is taken off. */
   readonly dryG: number;

@@ -83,7 +83,8 @@ export function pouchesShownDry(house: House, changes: () => number): PouchStore
   };
   const look = (batch: Batch): boolean => {
     const refused = batch.mix
-      ? batch.mix.parts.some((part) => isRefused(part.batch)) || !areDryGoods(house, batch.mix.goods)
+      ? !batch.mix.bought &&
+        (batch.mix.parts.some((part) => isRefused(part.batch)) || !areDryGoods(house, batch.mix.goods))
       : isRefusedNow(batch, factsOfBatch(house, batch));
     known.set(batch.no, refused);
     return refused;

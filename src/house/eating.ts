@@ -25,6 +25,8 @@ export function howEaten(house: Pick<House, 'foods'>, recipe: Recipe): HowEaten 
 /** The same of what lies in a pouch. What was dried raw is cooked; a mixture is eaten dry where all its parts are. */
 export function howBatchEaten(house: House, batch: Batch): HowEaten {
   if (batch.isRaw) return soaked;
+  if (batch.mix?.bought)
+    return batch.mix.bought.waterMl > 0 ? soaked : { isDry: true, because: 'told', meal: batch.recipe.name };
   if (!batch.mix) return howEaten(house, batch.recipe);
   const parts = batch.mix.parts.map((part) => howBatchEaten(house, batchNumbered(house, part.batch)));
   const guessed = parts.find((part) => part.isDry && part.because === 'all fruit');

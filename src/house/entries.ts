@@ -14,8 +14,8 @@ export function entryOf(house: House, codes: readonly string[], verb: string | u
 /** Whether an entry names a code, alone or within a row such as 'B1-2 to B1-5'. */
 function mentions(text: string, code: string): boolean {
   const [batch, no] = code.slice(1).split('-');
-  if (no === undefined) return new RegExp(`\\b[BM]${batch}(?![\\d])`).test(text);
-  for (const m of text.matchAll(/\b[BM](\d+)-(\d+)(?: to (?:[BM]\d+-)?(\d+))?/g)) {
+  if (no === undefined) return new RegExp(`\\b[BMS]${batch}(?![\\d])`).test(text);
+  for (const m of text.matchAll(/\b[BMS](\d+)-(\d+)(?: to (?:[BMS]\d+-)?(\d+))?/g)) {
     if (m[1] !== batch) continue;
     if (Number(no) >= Number(m[2]) && Number(no) <= Number(m[3] ?? m[2])) return true;
   }

@@ -11,6 +11,11 @@ export function nameKey(name: string): string {
   return fold(name) || name.trim().toLowerCase();
 }
 
+/** What people may call a meal: recipes, and what was bought and is in stock. */
+export const mealNames = (house: Pick<House, 'recipes' | 'pouches'>): string[] => [
+  ...new Set([...house.recipes.names(), ...house.pouches.boughtNames()]),
+];
+
 export function composerOf(house: Pick<House, 'foods'>): Composer {
   return (ndb) => house.foods.byNdb(ndb)?.per100;
 }
@@ -37,6 +42,19 @@ function keptFor<R extends object, F>(sum: (house: House, record: R) => F): (hou
   };
 }
 
+/** What was bought and is in stock, each as its recipe of one piece. */
+export const boughtRecipes = (house: Pick<House, 'pouches' | 'batches'>): Recipe[] =>
+  house.pouches.mixes().flatMap((no) => {
+    const batch = house.batches.find(no);
+    return batch?.mix?.bought ? [batch.recipe] : [];
+  });
+
+/** A meal to be looked at: a recipe, or what was bought under that name. @throws Refusal 'no-such-recipe' */
+export const mealNamed = (house: House, name: string): Recipe =>
+  house.recipes.find(nameKey(name)) ??
+  boughtRecipes(house).find((recipe) => nameKey(recipe.name) === nameKey(name)) ??
+  recipeNamed(house, name);
+
 export const factsOfRecipe = keptFor((house: House, recipe: Recipe): RecipeFacts =>
   recipeFacts(recipe, composerOf(house)),
 );
@@ -54,6 +72,11 @@ export function batchNumbered(house: House, no: number): Batch {
 export function loadedBatch(house: House, no: number): Batch {
   const batch = batchNumbered(house, no);
   if (!batch.mix) return batch;
+  if (batch.mix.bought)
+    throw new Refusal(
+      'bought',
+      `S${no}, ${batch.recipe.name}, was bought: nothing of it is dried or weighed here.`,
+    );
   throw new Refusal(
     'mixed',
     `M${no} is filled from ${sayList(batch.mix.parts.map((part) => `B${part.batch}`))}; it was not dried itself. Name one of those.`,

@@ -1,6 +1,6 @@
 import type { Pouch } from '#core/records.ts';
 import type { PouchCode } from '#words/parts.ts';
-import { sayCode, sayCodes, sayCount, sayList } from '#words/say.ts';
+import { sayCode, sayCodes, sayList, sayPieces } from '#words/say.ts';
 import type { House } from './house.ts';
 import { freeStock, pouchesInStock } from './figures.ts';
 import { todayOf } from './trip-now.ts';
@@ -59,7 +59,7 @@ export function remainingLines({ remaining, missed }: Left): string[] {
   const left = remaining.map(({ meal, pouches }) =>
     pouches.length === 0
       ? `No free pouch of ${meal} is left.`
-      : `Left of ${meal}: ${sayCount(pouches.length, 'pouch', 'pouches')}, ${sayCodes(pouches)}.`,
+      : `Left of ${meal}: ${sayPieces(pouches)}, ${sayCodes(pouches)}.`,
   );
   return missed.length === 0
     ? left

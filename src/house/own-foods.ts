@@ -3,11 +3,17 @@ import type { RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { FoodTable } from '#foods/food.ts';
 import { packetKey } from '#foods/packet-things.ts';
+import type { BoughtStore } from '#store/bought.ts';
 import type { OwnFood, OwnFoodStore } from '#store/own-foods.ts';
 import type { PanelTold } from '#words/panel-parts.ts';
 import { sayDay, sayNumber } from '#words/say.ts';
 import type { House } from './house.ts';
 import { foodMeant } from './learning.ts';
+
+/** What was bought ready, by its row: 'bought:3'. */
+const ofPiece = /^bought:(\d+)$/;
+/** The number of a bought piece in the table as its household sees it. */
+export const numberOfBought = (row: number): string => `bought:${row}`;
 
 const number = /^own:(\d+):(.+)$/;
 const numberOf = ({ id, baseNdb }: OwnFood): string => `own:${id}:${baseNdb}`;
@@ -16,10 +22,16 @@ const numberOf = ({ id, baseNdb }: OwnFood): string => `own:${id}:${baseNdb}`;
  * The food table as a household sees it: with the foods whose panels it read. A panel that was taken back leaves
  * the table's own food in its place.
  */
-export function tableWith(table: FoodTable, own: OwnFoodStore): FoodTable {
+export function tableWith(
+  table: FoodTable,
+  { ownFoods: own, bought }: { readonly ownFoods: OwnFoodStore; readonly bought: BoughtStore },
+): FoodTable {
   return {
     search: (words, limit) => table.search(words, limit),
     byNdb: (ndb) => {
+      const piece = ofPiece.exec(ndb)?.[1];
+      const figures = piece === undefined ? undefined : bought.byId(Number(piece));
+      if (figures) return { ndb, name: 'as its packet says', group: 'Snacks', per100: figures, measures: [] };
       const [, id, base] = number.exec(ndb) ?? [];
       if (id === undefined) return table.byNdb(ndb);
       const food = table.byNdb(base!);

@@ -5,7 +5,7 @@ import type { Eater, Recipe, RecipeLine } from '#core/records.ts';
 import type { Choice } from '#core/talk.ts';
 import { verdictFor } from '#core/verdict.ts';
 import type { House } from './house.ts';
-import { nameKey } from './figures.ts';
+import { boughtRecipes, nameKey } from './figures.ts';
 import { barsOf, mealsInStock, verdictOn } from './verdicts.ts';
 
 /** What must not be in somebody's meal and only a packet can tell: a button for each answer. */
@@ -52,9 +52,8 @@ export function openLines(
 /** The same of what lies in pouches; of a mixture no packet can be told. */
 export function pouchQuestions(house: House, recipes: readonly Recipe[]): Choice[] {
   for (const recipe of recipes) {
-    const asked = house.recipes.find(nameKey(recipe.name))
-      ? packetQuestions(recipe, house.eaters.here())
-      : [];
+    const asked =
+      wordingsOf(house, recipe.name).length > 0 ? packetQuestions(recipe, house.eaters.here()) : [];
     if (asked.length > 0) return asked;
   }
   return [];
@@ -81,26 +80,21 @@ export function stockQuestionsFor(house: House, eaters: readonly Pick<Eater, 'ne
   return [];
 }
 
-/** A meal's recipe of today, and the older ones that pouches in stock were cooked from. */
+/** A meal's recipe of today, the older ones that pouches in stock were cooked from, and what was bought under that name. */
 export const wordingsOf = (house: House, name: string): Recipe[] => {
   const today = house.recipes.find(nameKey(name));
-  if (today === undefined) return [];
-  const older = house.pouches
-    .recipes()
-    .filter((id) => id !== today.id)
-    .map((id) => house.recipes.byId(id))
-    .filter((recipe) => nameKey(recipe.name) === nameKey(name));
-  return [today, ...older];
+  const isIt = (recipe: Recipe) => recipe.id !== today?.id && nameKey(recipe.name) === nameKey(name);
+  const older = today === undefined ? [] : house.pouches.recipes().map((id) => house.recipes.byId(id));
+  return [...(today ? [today] : []), ...[...older, ...boughtRecipes(house)].filter(isIt)];
 };
 
 const ofGluten: readonly string[] = gluten;
 
 /** The first thing that an eater avoids and a line's small print leaves open, in the words of a packet. */
-function openFor(
-  eater: Pick<Eater, 'never' | 'exact'>,
-  { called, contents }: RecipeLine,
-): string | undefined {
-  if (contents === null || mayHoldAnything(contents)) return undefined;
+function openFor(eater: Pick<Eater, 'never' | 'exact'>, line: RecipeLine): string | undefined {
+  const { called, contents } = line;
+  const isBought = line.ndb?.startsWith('bought:') === true;
+  if (contents === null || (mayHoldAnything(contents) && !isBought)) return undefined;
   const bars = barsOf(eater);
   const isOpen = (alone: Partial<Contents>) =>
     verdictFor(

@@ -11,7 +11,7 @@ import { brokenAnywhere } from './broken.ts';
 import { factsOfRecipe, recipeNamed } from './figures.ts';
 import type { House } from './house.ts';
 import { panelLine, readPanelOf } from './own-foods.ts';
-import { openLines, packetQuestions, wordingsOf } from './packet-questions.ts';
+import { openLines, pouchQuestions, wordingsOf } from './packet-questions.ts';
 import { applyPacket, packetLine, readOf, readPacketOf, recipesFor, warnEverywhere } from './packets.ts';
 import { type MealShown, mealOfRecipe } from './verdicts.ts';
 
@@ -72,7 +72,7 @@ export function packetTold(house: House, asked: PacketAsked, isSure: boolean): O
     ],
     did: `read the packet of ${packet.called}${meal === null ? '' : ` for ${meal}`}`,
     buttons: [
-      ...(meal === null ? [] : packetQuestions(recipeNamed(house, meal), house.eaters.here())),
+      ...(meal === null ? [] : pouchQuestions(house, wordingsOf(house, meal))),
       ...useIn(
         packet.called,
         others.map(({ name }) => name),
@@ -84,8 +84,10 @@ export function packetTold(house: House, asked: PacketAsked, isSure: boolean): O
 
 /** In a meal's recipe of today, and in the older ones that pouches in stock were cooked from. @returns lines of today's */
 function applyTo(house: House, meal: string, packet: Packet): number[] {
-  const [today, ...older] = wordingsOf(house, meal).map((recipe) => applyPacket(house, recipe, { packet }));
-  return today!.length > 0 ? today! : older.flat();
+  const [today = [], ...older] = wordingsOf(house, meal).map((recipe) =>
+    applyPacket(house, recipe, { packet }),
+  );
+  return today.length > 0 ? today : older.flat();
 }
 
 /** All packets of a meal of which something is open hold none of it, by one tap of a grown-up. */
@@ -113,7 +115,7 @@ function noneOf(house: House, meal: string, what: string): Outcome {
       ...brokenAnywhere(house),
     ],
     did: `read ${foods.length} packets of ${meal}: no ${what}`,
-    buttons: packetQuestions(recipeNamed(house, meal), house.eaters.here()),
+    buttons: pouchQuestions(house, wordingsOf(house, meal)),
     meals: [shownMeal(house, meal)],
   };
 }
@@ -148,6 +150,6 @@ const useIn = (called: string, names: readonly string[]): Choice[] => [
 ];
 
 function shownMeal(house: House, name: string): MealShown {
-  const recipe = recipeNamed(house, name);
+  const recipe = wordingsOf(house, name)[0] ?? recipeNamed(house, name);
   return mealOfRecipe(recipe, factsOfRecipe(house, recipe));
 }

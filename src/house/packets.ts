@@ -161,7 +161,7 @@ export function readPacketOf(
   isSure: boolean,
   request: (food: string) => string,
 ): { packet: Packet; idle: readonly string[] } {
-  const { called, contents } = foodMeant(house, told.food, request);
+  const { called, contents } = boughtNamed(house, told.food) ?? foodMeant(house, told.food, request);
   const { reading, idle } = packetReading(told);
   refuseDenied(called, contents, reading);
   const self = selfOf(house);
@@ -194,6 +194,16 @@ export function readPacketOf(
     },
     idle,
   };
+}
+
+/** What was bought under a name that no food has by itself, with what is known of it. */
+function boughtNamed(house: House, words: string): Pick<RecipeLine, 'called' | 'contents'> | undefined {
+  return house.pouches
+    .mixes()
+    .map((no) => batchNumbered(house, no))
+    .filter(({ mix }) => mix?.bought)
+    .flatMap(({ recipe }) => recipe.lines)
+    .find(({ called, typed }) => called === typed && packetKey(called) === packetKey(words));
 }
 
 function refuseDenied(called: string, contents: Contents | null, reading: PacketReading): void {

@@ -158,7 +158,10 @@ function stock(house: House): Stocked[] {
           dryG: pouch.dryG,
           waterMl: Math.round(figures.waterMl),
           sodiumMgPerServing: meal.sodiumMgPerServing,
-          kcalPerServing: facts.recipe.unresolved.length === 0 ? figures.kcal / figures.servings : null,
+          kcalPerServing:
+            facts.recipe.unresolved.length === 0 && !facts.eaten.unknown.some((u) => u.nutrient === 'kcal')
+              ? figures.kcal / figures.servings
+              : null,
           bestBy: pouch.bestByOn === null ? null : dayNumber(pouch.bestByOn),
           steady: pouch.checked,
         },

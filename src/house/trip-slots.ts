@@ -9,7 +9,7 @@ import type { SlotChange } from '#words/trip-change.ts';
 import type { DayEffort } from '#words/trip-efforts.ts';
 import { type Company, isThere, type MealsOfTrip, slotsOf } from '#words/trip-parts.ts';
 import type { House } from './house.ts';
-import { nameKey } from './figures.ts';
+import { mealNames, nameKey } from './figures.ts';
 import { saySlot } from './trips.ts';
 
 /** Everyone who eats here. Members who were never recorded as eaters are taken in, with nothing kept from them. */
@@ -226,7 +226,7 @@ export function settle(
       lost.push(...stock.filter(({ id }) => id === held.pouch));
     }
     if (lost.length > 0) remarks.push(`Free again: ${sayCodes(lost)}, kept for ${saySlot(slot)}.`);
-    const names = new Map(house.recipes.names().map((name) => [nameKey(name), name]));
+    const names = new Map(mealNames(house).map((name) => [nameKey(name), name]));
     const opened = house.trips.wishes(trip).filter((w) => w.slot === slot.id);
     for (const wish of opened) house.trips.openWish(wish.id);
     if (opened.length > 0)

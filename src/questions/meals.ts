@@ -2,7 +2,7 @@ import { ingredientsOf } from '#core/meal.ts';
 import type { RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { campTold } from '#foods/camp.ts';
-import { factsOfRecipe, nameKey, recipeNamed } from '#house/figures.ts';
+import { factsOfRecipe, nameKey, mealNamed } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { asRecord, resolver } from '#house/recipe-text.ts';
 import { containsLines } from '#words/phrases.ts';
@@ -19,7 +19,7 @@ export const serves = question({
   asked: ['how many servings does the soup make?'],
   takes: aboutParts,
   answer: (asked, house) => {
-    const recipe = recipeNamed(house, mealAbout(house, asked));
+    const recipe = mealNamed(house, mealAbout(house, asked));
     const { totals, finishedG } = factsOfRecipe(house, recipe);
     const g = (value: number) => sayG(value / recipe.servings, house.settings.units);
     return {
@@ -35,7 +35,7 @@ export const whatsIn = question({
   asked: ["what's in the soup?", 'how many carrots go into the soup?'],
   takes: aboutParts,
   answer: (asked, house) => {
-    const recipe = recipeNamed(house, mealAbout(house, asked));
+    const recipe = mealNamed(house, mealAbout(house, asked));
     const contents = mealOfRecipe(recipe, factsOfRecipe(house, recipe));
     const contains = containsLines(factsOfRecipe(house, recipe));
     return {
@@ -78,7 +78,7 @@ export const ranking = question({
     const { unit, of } = figures[what];
     const ranked = clear
       .map(({ name }) => {
-        const recipe = recipeNamed(house, name);
+        const recipe = mealNamed(house, name);
         const facts = factsOfRecipe(house, recipe);
         const isLeast = facts.uncounted.length + facts.unresolved.length > 0;
         return { name, value: of(facts.eaten) / recipe.servings, isLeast };

@@ -1,12 +1,5 @@
 import { pouchFacts } from '#core/meal.ts';
-import {
-  batchNumbered,
-  driedFacts,
-  factsOfRecipe,
-  nameKey,
-  pouchCoded,
-  recipeNamed,
-} from '#house/figures.ts';
+import { batchNumbered, driedFacts, factsOfRecipe, pouchCoded, mealNamed } from '#house/figures.ts';
 import { flag } from '#words/parts.ts';
 import { sayCode, sayList, sayNumber } from '#words/say.ts';
 import { aboutParts, mealAbout } from './about.ts';
@@ -24,9 +17,7 @@ export const nutrition = question({
     const name = mealAbout(house, asked);
     const [code] = asked.codes ?? [];
     const pouch = code && pouchCoded(house, code);
-    const recipe = pouch
-      ? batchNumbered(house, pouch.batch).recipe
-      : (house.recipes.find(nameKey(name)) ?? recipeNamed(house, name));
+    const recipe = pouch ? batchNumbered(house, pouch.batch).recipe : mealNamed(house, name);
     const facts = factsOfRecipe(house, recipe);
     const { eaten: totals } = facts;
     const open = [...facts.uncounted, ...facts.unresolved].map((line) => line.typed);

@@ -14,7 +14,7 @@ import {
   mealsInStock,
   verdictOn,
 } from '#house/verdicts.ts';
-import { factsOfRecipe, recipeNamed } from '#house/figures.ts';
+import { factsOfRecipe, mealNamed } from '#house/figures.ts';
 import { type Verdict, verdictFor } from '#core/verdict.ts';
 import { flag, optional, part, restOfText } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
@@ -46,7 +46,7 @@ function mealAsked(house: House, { codes, batch, meal }: About): MealShown {
   if (no !== undefined) return mealOfBatch(house, no);
   if (meal === undefined) throw new Refusal('no-meal', 'Which meal or pouch is meant?');
   const stocked = mealsInStock(house).find(({ name }) => name === meal);
-  const recipe = recipeNamed(house, meal);
+  const recipe = mealNamed(house, meal);
   return stocked ?? mealOfRecipe(recipe, factsOfRecipe(house, recipe));
 }
 

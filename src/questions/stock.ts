@@ -1,9 +1,9 @@
 import { DateTime } from 'luxon';
-import { freeStock } from '#house/figures.ts';
+import { mealNames, freeStock } from '#house/figures.ts';
 import { optional, restOfText } from '#words/parts.ts';
 import { Reading } from '#words/reading.ts';
 import { takeName } from '#words/names.ts';
-import { sayCode, sayCodes, sayCount, sayList, sayMonth } from '#words/say.ts';
+import { sayCode, sayCodes, sayCount, sayList, sayMonth, sayPieces } from '#words/say.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { batchSeen } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
@@ -25,8 +25,8 @@ export const howMany = question({
   takes: { what: optional(restOfText('a meal')) },
   answer: ({ what }, house) => {
     const typed = what?.replaceAll('"', '') ?? '';
-    const meals = house.recipes.names();
-    const batch = /^[BM](\d+)$/i.exec(typed)?.[1];
+    const meals = mealNames(house);
+    const batch = /^[BMS](\d+)$/i.exec(typed)?.[1];
     const meal =
       typed === '' || batch
         ? undefined
@@ -47,7 +47,7 @@ export const howMany = question({
         .filter((day) => day !== null)
         .toSorted()[0];
       return {
-        group: `${sayCount(all.length, 'pouch', 'pouches')} of ${name}: ${sayCodes(all)}, ${sayNumber(servingsIn(house, all))} servings.${first ? ` The first is best by ${sayMonth(first)}.` : ''}`,
+        group: `${sayPieces(all)} of ${name}: ${sayCodes(all)}, ${sayNumber(servingsIn(house, all))} servings.${first ? ` The first is best by ${sayMonth(first)}.` : ''}`,
         buttons: [{ label: 'Show all stock', request: '/stock' }],
       };
     }

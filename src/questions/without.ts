@@ -1,6 +1,6 @@
 import { type Ingredient, verdictFor } from '#core/verdict.ts';
 import { ingredientsOf } from '#core/meal.ts';
-import { nameKey, recipeNamed } from '#house/figures.ts';
+import { nameKey, mealNamed } from '#house/figures.ts';
 import { linesWith } from '#house/food-lines.ts';
 import type { House } from '#house/house.ts';
 import { avoidancesOf, becauseWords } from '#house/verdicts.ts';
@@ -19,7 +19,7 @@ export const without = question({
   takes: { ...aboutParts, food: restOfText('a food') },
   answer: ({ food: typed, ...asked }, house) => {
     const food = typed.replace(/^(?:any|the|some|without|no)\s+/giu, '');
-    const recipe = recipeNamed(house, mealAbout(house, asked));
+    const recipe = mealNamed(house, mealAbout(house, asked));
     const found = linesWith(recipe, food);
     const rest = recipe.lines.filter((_, i) => !found.includes(i + 1));
     const left = stillIn(house, food, rest.flatMap(ingredientsOf));

@@ -3,7 +3,7 @@ import { groupBy } from '#core/groups.ts';
 import type { RestEvent } from '#core/rest.ts';
 import type { DryerEvent } from '#core/running.ts';
 import { mixture } from '#core/mixed.ts';
-import type { Batch, Recipe, Tray, Weighing } from '#core/records.ts';
+import type { Batch, Bought, Recipe, Tray, Weighing } from '#core/records.ts';
 import type { Db } from './db.ts';
 
 interface BatchRow {
@@ -15,6 +15,7 @@ interface BatchRow {
   loadedAtMs: number;
   isRaw: 0 | 1;
   isMixed: 0 | 1;
+  isBought: 0 | 1;
 }
 
 interface WitnessRow {
@@ -39,7 +40,7 @@ const inTime = (rows: readonly WitnessRow[]): Witness[] =>
 /** Batches with their trays and every weighing. */
 export function batchStore(db: Db) {
   const columns =
-    'id, no, recipe, factor, pot_g AS potG, loaded_at_ms AS loadedAtMs, is_raw AS isRaw, is_mixed AS isMixed';
+    'id, no, recipe, factor, pot_g AS potG, loaded_at_ms AS loadedAtMs, is_raw AS isRaw, is_mixed AS isMixed, is_bought AS isBought';
   const byNo = db.prepare(`SELECT ${columns} FROM batch WHERE household = ? AND no = ?`);
   const ofRecipe = db.prepare(
     `SELECT ${columns} FROM batch WHERE household = :household AND is_mixed = 0 AND recipe IN
@@ -99,13 +100,14 @@ export function batchStore(db: Db) {
      VALUES (:household, :no, :recipe, :factor, :potG, :loadedAtMs, :isRaw)`,
   );
   const insertMix = db.prepare(
-    `INSERT INTO batch (household, no, recipe, factor, loaded_at_ms, is_raw, is_mixed)
-     VALUES (:household, :no, :recipe, 1, :atMs, :isRaw, 1)`,
+    `INSERT INTO batch (household, no, recipe, factor, loaded_at_ms, is_raw, is_mixed, is_bought)
+     VALUES (:household, :no, :recipe, 1, :atMs, :isRaw, 1, :isBought)`,
   );
   const insertPart = db.prepare(
     `INSERT INTO mix_part (household, mix, batch, each_g, weighing)
      VALUES (:household, :mix, :batch, :eachG, (SELECT max(id) FROM weighing WHERE batch = :batch))`,
   );
+  const boughtOf = db.prepare('SELECT water_ml AS waterMl FROM bought WHERE batch = ?');
   const partsOf = db.prepare(
     `SELECT batch.no, each_g AS eachG FROM mix_part JOIN batch ON batch.id = mix_part.batch WHERE mix = ? ORDER BY mix_part.id`,
   );
@@ -169,7 +171,8 @@ export function batchStore(db: Db) {
         batch: dried(byNo.get(household, no) as BatchRow),
         eachG,
       }));
-      return { ...dried(row), ...mixture(recipeOf(row.recipe), parts) };
+      const bought = row.isBought === 1 ? (boughtOf.get(row.id) as Bought) : null;
+      return { ...dried(row), ...mixture(recipeOf(row.recipe), parts, bought) };
     };
     return {
       find: (no: number): Batch | undefined => {
@@ -246,8 +249,16 @@ export function batchStore(db: Db) {
       ): { id: number; no: number } => {
         const no = nextNo.get(household) as number;
         const isRaw = parts.some(({ batch }) => batch.isRaw) ? 1 : 0;
-        const id = Number(insertMix.run({ household, no, recipe, atMs, isRaw }).lastInsertRowid);
+        const id = Number(insertMix.run({ household, no, recipe, atMs, isRaw, isBought: 0 }).lastInsertRowid);
         for (const { batch, eachG } of parts) insertPart.run({ household, mix: id, batch: batch.id, eachG });
+        return { id, no };
+      },
+      /** Food that was bought: a batch of no parts. @returns its row and its number */
+      buy: (recipe: number, atMs: number): { id: number; no: number } => {
+        const no = nextNo.get(household) as number;
+        const id = Number(
+          insertMix.run({ household, no, recipe, atMs, isRaw: 0, isBought: 1 }).lastInsertRowid,
+        );
         return { id, no };
       },
       /** The mixtures that hold something of a batch, by number. @param no its number */

@@ -56,7 +56,7 @@ export function exportStore(db: Db) {
      ORDER BY batch.no, at_ms, place`,
   );
   const pouches = db.prepare(
-    `SELECT iif(is_mixed, 'M', 'B') || batch.no || '-' || pouch.no AS code, recipe.name AS meal, dry_g,
+    `SELECT iif(is_bought, 'S', iif(is_mixed, 'M', 'B')) || batch.no || '-' || pouch.no AS code, recipe.name AS meal, dry_g,
        strftime('%Y-%m-%dT%H:%M:%SZ', sealed_at_ms / 1000, 'unixepoch') AS sealed_at, checked, volume_ml, absorber_ml,
        absorber_count, best_by_on, state, strftime('%Y-%m-%dT%H:%M:%SZ', gone_at_ms / 1000, 'unixepoch') AS gone_at, gone_why
      FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe

@@ -9,6 +9,7 @@ import { liveStore } from './live.ts';
 import { mealUseStore } from './meal-uses.ts';
 import { messageStore } from './messages.ts';
 import type { Db } from './db.ts';
+import { boughtStore } from './bought.ts';
 import { counted, readOnce } from './once.ts';
 import { ownFoodStore } from './own-foods.ts';
 import { packetStore } from './packets.ts';
@@ -38,6 +39,7 @@ export function openStores(file: Db, defaults: Settings) {
   const slotRules = slotRuleStore(db);
   const ratings = ratingStore(db);
   const prices = priceStore(db);
+  const bought = boughtStore(db);
   const exports = exportStore(db);
   const waiting = db.prepare("SELECT count(*) FROM outbox WHERE state = 'waiting'").pluck();
   const givenUp = db.prepare("SELECT count(*) FROM outbox WHERE state = 'dropped'").pluck();
@@ -85,6 +87,7 @@ export function openStores(file: Db, defaults: Settings) {
         slotRules: once(slotRules(household)),
         ratings: once(ratings(household)),
         prices: once(prices(household)),
+        bought: once(bought(household)),
         exports: exports(household),
       };
     },

@@ -7,10 +7,11 @@ import { type Finding, unsound } from '#core/seal-check.ts';
 import { type AbsorberColumns, packColumns, packsIn } from './absorber-columns.ts';
 import type { Db } from './db.ts';
 
-type PouchRow = Omit<Pouch, 'absorbers' | 'checked' | 'shownDry' | 'foundWet' | 'isMixed'> &
+type PouchRow = Omit<Pouch, 'absorbers' | 'checked' | 'shownDry' | 'foundWet' | 'isMixed' | 'isBought'> &
   AbsorberColumns & {
     checked: 0 | 1;
     isMixed: 0 | 1;
+    isBought: 0 | 1;
   };
 
 export type NewPouch = Pick<
@@ -48,6 +49,7 @@ export interface DatedPouch extends Code {
 export interface Shelf {
   readonly batch: number;
   readonly isMixed: boolean;
+  readonly isBought: boolean;
   readonly meal: string;
   readonly bestByOn: string | null;
   readonly checked: boolean;
@@ -66,7 +68,7 @@ export function pouchStore(db: Db) {
   const last = (column: string) =>
     `(SELECT ${column} FROM finding WHERE finding.pouch = pouch.id ORDER BY at_ms DESC, finding.id DESC LIMIT 1)`;
   const lastUnsound = `nullif(nullif(${last('what')}, 'tight'), 'resealed')`;
-  const select = `SELECT pouch.id, batch.no AS batch, is_mixed AS isMixed, pouch.no, recipe.name AS meal, dry_g - ${eatenG} AS dryG, dry_g AS sealedG,
+  const select = `SELECT pouch.id, batch.no AS batch, is_mixed AS isMixed, is_bought AS isBought, pouch.no, recipe.name AS meal, dry_g - ${eatenG} AS dryG, dry_g AS sealedG,
       ${last('what')} AS found, ${last('at_ms')} AS foundAtMs, sealed_at_ms AS sealedAtMs,
       checked, volume_ml AS volumeMl, absorber_ml AS absorberMl, absorber_count AS absorberCount, absorbers_json AS absorbersJson,
       best_by_on AS bestByOn, state, gone_at_ms AS goneAtMs, gone_why AS goneWhy
@@ -82,7 +84,7 @@ export function pouchStore(db: Db) {
      ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
   );
   const shelves = db.prepare(
-    `SELECT batch.no AS batch, is_mixed AS isMixed, recipe.name AS meal, best_by_on AS bestByOn, checked, group_concat(pouch.no) AS numbers,
+    `SELECT batch.no AS batch, is_mixed AS isMixed, is_bought AS isBought, recipe.name AS meal, best_by_on AS bestByOn, checked, group_concat(pouch.no) AS numbers,
        ${lastUnsound} AS found, sum(dry_g - ${eatenG}) AS dryG, min(dry_g - ${eatenG}) AS leastG,
        max(dry_g - ${eatenG}) AS mostG
      FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe
@@ -107,6 +109,12 @@ export function pouchStore(db: Db) {
        WHERE pouch.household = ? AND state = 'stock' AND is_mixed = 1 ORDER BY 1`,
     )
     .pluck();
+  const boughtNames = db
+    .prepare(
+      `SELECT DISTINCT recipe.name FROM pouch JOIN batch ON batch.id = pouch.batch JOIN recipe ON recipe.id = batch.recipe
+       WHERE pouch.household = ? AND state = 'stock' AND is_bought = 1 ORDER BY 1`,
+    )
+    .pluck();
   const nextNo = db.prepare('SELECT coalesce(max(no), 0) + 1 FROM pouch WHERE batch = ?').pluck();
   const insert = db.prepare(
     `INSERT INTO pouch (household, batch, no, dry_g, sealed_at_ms, checked, volume_ml, absorber_ml, absorber_count, absorbers_json, best_by_on, kept_json, weighing)
@@ -118,7 +126,7 @@ export function pouchStore(db: Db) {
     `SELECT pouch.id, batch.no AS batch, is_mixed AS isMixed, pouch.no, sealed_at_ms AS sealedAtMs, best_by_on AS bestByOn,
        kept_json AS keptJson
      FROM pouch JOIN batch ON batch.id = pouch.batch
-     WHERE pouch.household = ? AND state = 'stock' AND best_by_on IS NOT NULL ORDER BY batch.no, pouch.no`,
+     WHERE pouch.household = ? AND state = 'stock' AND best_by_on IS NOT NULL AND is_bought = 0 ORDER BY batch.no, pouch.no`,
   );
   const redate = db.prepare(
     'UPDATE pouch SET best_by_on = :bestByOn, kept_json = :keptJson WHERE household = :household AND id = :id',
@@ -149,6 +157,7 @@ export function pouchStore(db: Db) {
     id: row.id,
     batch: row.batch,
     isMixed: row.isMixed === 1,
+    isBought: row.isBought === 1,
     no: row.no,
     meal: row.meal,
     dryG: row.dryG,
@@ -182,14 +191,19 @@ export function pouchStore(db: Db) {
     /** What is free, batch by batch, oldest best-by first; unchecked pouches before all. */
     shelves: (): Shelf[] =>
       (
-        shelves.all({ household }) as (Omit<Shelf, 'checked' | 'shownDry' | 'numbers' | 'isMixed'> & {
+        shelves.all({ household }) as (Omit<
+          Shelf,
+          'checked' | 'shownDry' | 'numbers' | 'isMixed' | 'isBought'
+        > & {
           checked: 0 | 1;
           isMixed: 0 | 1;
+          isBought: 0 | 1;
           numbers: string;
         })[]
-      ).map(({ checked, isMixed, numbers, ...shelf }) => ({
+      ).map(({ checked, isMixed, isBought, numbers, ...shelf }) => ({
         ...shelf,
         isMixed: isMixed === 1,
+        isBought: isBought === 1,
         checked: checked === 1 && unsound(shelf.found) === null,
         shownDry: checked === 1,
         numbers: numbers
@@ -197,6 +211,8 @@ export function pouchStore(db: Db) {
           .map(Number)
           .toSorted((a, b) => a - b),
       })),
+    /** What was bought and is in stock, by name. */
+    boughtNames: (): string[] => boughtNames.all(household) as string[],
     /** The mixtures, by number, of which a pouch is in stock. */
     mixes: (): number[] => mixesInStock.all(household) as number[],
     /** The recipes, by row, of which a pouch is in stock that is no mixture. */

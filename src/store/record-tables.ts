@@ -12,6 +12,7 @@ export const recordTables = [
   'opened_pieces',
   'rest',
   'mix_part',
+  'bought',
   'pouch',
   'finding',
   'learnt_food',

@@ -48,6 +48,7 @@ export function reminderStore(db: Db) {
     .pluck();
   const sealed = db.prepare(
     `SELECT batch, sealed_at_ms AS atMs FROM pouch WHERE household = :household AND state = 'stock' AND sealed_at_ms > :afterMs
+       AND NOT EXISTS (SELECT 1 FROM batch WHERE batch.id = pouch.batch AND is_bought = 1)
        AND NOT EXISTS (SELECT 1 FROM finding WHERE finding.pouch = pouch.id)
      UNION SELECT batch, at_ms FROM finding JOIN pouch ON pouch.id = finding.pouch
        WHERE finding.household = :household AND at_ms > :afterMs AND what = 'resealed' AND state = 'stock'

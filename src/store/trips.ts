@@ -76,7 +76,7 @@ export function tripStore(db: Db) {
        AND (trip = :trip OR :trip IS NULL) AND (came IS NULL OR :trip IS NOT NULL) ORDER BY slot, pouch`,
   );
   const heldCodes = db.prepare(
-    `SELECT promise.trip, batch.no AS batch, is_mixed AS isMixed, pouch.no FROM promise JOIN pouch ON pouch.id = promise.pouch
+    `SELECT promise.trip, batch.no AS batch, is_mixed AS isMixed, is_bought AS isBought, pouch.no FROM promise JOIN pouch ON pouch.id = promise.pouch
        JOIN batch ON batch.id = pouch.batch WHERE promise.household = ? AND came IS NULL ORDER BY batch.no, pouch.no`,
   );
   const hold = db.prepare(
@@ -178,12 +178,17 @@ export function tripStore(db: Db) {
       (held.all({ household, trip }) as Parameters<typeof heldPouch>[0][]).map(heldPouch),
     /** The codes of all that is held, with the trip that holds each. */
     heldCodes: (): (Code & { readonly trip: number })[] =>
-      (heldCodes.all(household) as (Omit<Code, 'isMixed'> & { trip: number; isMixed: 0 | 1 })[]).map(
-        (row) => ({
-          ...row,
-          isMixed: row.isMixed === 1,
-        }),
-      ),
+      (
+        heldCodes.all(household) as (Omit<Code, 'isMixed' | 'isBought'> & {
+          trip: number;
+          isMixed: 0 | 1;
+          isBought: 0 | 1;
+        })[]
+      ).map((row) => ({
+        ...row,
+        isMixed: row.isMixed === 1,
+        isBought: row.isBought === 1,
+      })),
     hold: (trip: number, slot: number, pouch: number, eaters: readonly number[]): void =>
       void hold.run(household, trip, slot, pouch, JSON.stringify(eaters)),
     /** Gives back what is held and not yet packed. */

@@ -6,7 +6,7 @@ import { peopleText, shown } from './shown.ts';
 /** 'What can you do', 'how do I record a pouch', 'help'. */
 export const helping: Reader = (look) => {
   if (
-    /^\s*(?:hi|hello|hey|hallo|moin|good (?:morning|evening|afternoon))[\s,.!]*(?:bot|all|everyone|everybody|there)?[\s.!]*$/iu.test(
+    /^\s*(?:(?:please|ok|so|sorry|hi|hey)[\s,]+)*(?:hi|hello|hey|hallo|moin|good (?:morning|evening|afternoon))[\s,.!]*(?:bot|all|everyone|everybody|there)?[\s.!]*(?:please|thanks)?[\s.!\p{Extended_Pictographic}]*$/iu.test(
       look.said.text,
     )
   )

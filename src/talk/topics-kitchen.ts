@@ -12,6 +12,15 @@ export const kitchenTopics: readonly Topic[] = [
     score: 5,
   },
   {
+    means: 'howmany',
+    cue: / (?:did|have|has|had) (?:we|i|you|somebody|anybody|anyone|mum|dad) .*(?:buy|bought|purchased|get any|got any) /,
+    not: / (?:eaten|ate|cooked|sealed|trip|absorbers?) /,
+    words: (look) =>
+      look.meal() ??
+      look.folded.replace(/^.* (?:buy|bought|purchased|any)\b(?: any| some| more)? /u, '').trim(),
+    score: 6,
+  },
+  {
     means: 'atcamp',
     cue: / (?:what|which|how much|anything|something) .*(?:add|adds|added|goes|go|bring|stir|need) .*at camp | at camp .*(?:what|add) /,
     words: someMeal,

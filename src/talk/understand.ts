@@ -4,6 +4,7 @@ import * as asksPouches from './asks-pouches.ts';
 import * as asksTopics from './asks-topics.ts';
 import * as asksTrips from './asks-trips.ts';
 import * as asksWhat from './asks-what.ts';
+import * as bought from './bought.ts';
 import * as carried from './carried.ts';
 import * as corrected from './corrected.ts';
 import * as dried from './dried.ts';
@@ -31,6 +32,7 @@ const readers: readonly Reader[] = [
   corrected.takingBack, corrected.stillThere, corrected.neverWas,
   dried.sealing, dried.weighing, dried.loading, dried.correcting,
   mixed.mixing,
+  bought.buying,
   rated.rating,
   wished.wishing,
   carried.packing, carried.comingBack,

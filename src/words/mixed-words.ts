@@ -16,6 +16,7 @@ export function mixHolds({ parts, goods }: Mix, units: Settings['units']): strin
 
 /** Where the water of a mixture comes from; what came from the cupboard has no figure. */
 export function mixWater(batch: Pick<Batch, 'no' | 'mix'>, mix: Mix, units: Settings['units']): string {
+  if (mix.bought) return 'The water is what its packet says.';
   const taken = mix.parts.map(
     ({ batch: no, eachG, wetG }) => `${Math.round(wetG - eachG)} ml for the ${sayG(eachG, units)} of B${no}`,
   );

@@ -103,19 +103,26 @@ export function sayMonth(iso: string): string {
 
 /** 'B4'; 'M5' for what is filled from several things. */
 export function sayBatch({ no, mix }: Pick<Batch, 'no' | 'mix'>): string {
-  return `${mix ? 'M' : 'B'}${no}`;
+  return `${mix?.bought ? 'S' : mix ? 'M' : 'B'}${no}`;
 }
 
-/** 'B4-2'; 'M5-1' for a pouch that is filled from several things. */
-export function sayCode({ batch, no, isMixed }: Code): string {
-  return `${isMixed ? 'M' : 'B'}${batch}-${no}`;
+/** 'B4-2'; 'M5-1' for a pouch that is filled from several things, 'S6-1' for a piece that was bought. */
+export function sayCode({ batch, no, isMixed, isBought }: Code): string {
+  return `${isBought ? 'S' : isMixed ? 'M' : 'B'}${batch}-${no}`;
 }
 
 /** The code that `sayCode` wrote. */
 export function readCode(code: string): Code {
   const [batch, no] = code.slice(1).split('-').map(Number) as [number, number];
-  return { batch, no, isMixed: code.startsWith('M') };
+  const isBought = code.startsWith('S');
+  return { batch, no, isMixed: isBought || code.startsWith('M'), ...(isBought ? { isBought } : {}) };
 }
+
+/** '3 pouches'; pieces where all of it was bought. */
+export const sayPieces = (some: readonly Code[]): string =>
+  some.length > 0 && some.every(({ isBought }) => isBought)
+    ? sayCount(some.length, 'piece')
+    : sayCount(some.length, 'pouch', 'pouches');
 
 /** 'B4-1', or 'B4-1 to B4-6' where numbers run on; in their order. */
 export function sayCodes(codes: readonly Code[]): string {

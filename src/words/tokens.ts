@@ -32,19 +32,29 @@ export type Token = Place &
         readonly numberTo: number;
       }
     | { readonly is: 'batch'; readonly batch: number; readonly isMixed: boolean }
-    | { readonly is: 'pouch'; readonly batch: number; readonly no: number; readonly isMixed: boolean }
+    | {
+        readonly is: 'pouch';
+        readonly batch: number;
+        readonly no: number;
+        readonly isMixed: boolean;
+        readonly isBought: boolean;
+      }
     | { readonly is: 'date'; readonly iso: string }
     | { readonly is: 'clock'; readonly hour: number; readonly minute: number }
   );
 
 /** The code that a token is. */
-export const codeIn = ({ batch, no, isMixed }: Token & { readonly is: 'pouch' }): Code =>
-  isMixed ? { batch, no, isMixed } : { batch, no };
+export const codeIn = ({ batch, no, isMixed, isBought }: Token & { readonly is: 'pouch' }): Code => ({
+  batch,
+  no,
+  ...(isMixed ? { isMixed } : {}),
+  ...(isBought ? { isBought } : {}),
+});
 
 // A dash with a blank on one side only is a minus: 'B2 -3 g' names no pouch.
 // A mixture's M stands close to its number: '1900 m 2' is a height.
-const pouchCode = /^(?:b ?|m)(\d{1,6})(?:-| - )(\d{1,5})(?:(?![\p{L}\d])|(?=[bm]\d))/iu;
-const batchCode = /^(?:b ?|m)(\d{1,6})(?![\p{L}\d])/iu;
+const pouchCode = /^(?:b ?|m|s)(\d{1,6})(?:-| - )(\d{1,5})(?:(?![\p{L}\d])|(?=[bms]\d))/iu;
+const batchCode = /^(?:b ?|m|s)(\d{1,6})(?![\p{L}\d])/iu;
 const isoDate = /^(\d{4})(?:-(\d{1,2})(?:-(\d{1,2}))?|([/.])(\d{1,2})\4(\d{1,2}))(?![\d/-])/;
 const clockTime = /^(\d{1,2})[:.](\d{2})(?: ?(am|pm))?(?![\d\p{L}]|[.,:]\d)/iu;
 const hourOnly = /^(\d{1,2}) ?(am|pm)(?!\p{L})/iu;
@@ -153,11 +163,19 @@ const isPreposition = /^ in (?:total|all|the|our|my|each|one|a)\b/i;
 function valued(source: Source, at: number, rest: string): Token | undefined {
   const { smooth } = source;
   const isFigure = rest[0]! >= '0' && rest[0]! <= '9';
-  const mayBeCode = /^[bm]/i.test(rest);
-  const isMixed = /^m/i.test(rest);
+  const mayBeCode = /^[bms]/i.test(rest);
+  const isBought = /^s/i.test(rest);
+  const isMixed = isBought || /^m/i.test(rest);
   let m = mayBeCode ? pouchCode.exec(rest) : null;
   if (m)
-    return { ...place(source, at, m[0].length), is: 'pouch', batch: Number(m[1]), no: Number(m[2]), isMixed };
+    return {
+      ...place(source, at, m[0].length),
+      is: 'pouch',
+      batch: Number(m[1]),
+      no: Number(m[2]),
+      isMixed,
+      isBought,
+    };
   m = mayBeCode ? batchCode.exec(rest) : null;
   if (m) return { ...place(source, at, m[0].length), is: 'batch', batch: Number(m[1]), isMixed };
   m = isFigure ? isoDate.exec(rest) : null;

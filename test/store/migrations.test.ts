@@ -34,6 +34,7 @@ const landed: Readonly<Record<string, string>> = {
   '0021-camp-and-sections.sql': '3d7cb67fc24ede4cf2cb0ef26ebde9f68286cc08257daaa957212066f73432d8',
   '0022-prices.sql': '11ec4d66dc79c0a394b72ee11813a12e688151511f8eb041775f5ab51a795b3e',
   '0023-quiet.sql': '81dafe9a9187882603aec602d5897fae1829e362c6504190c4b3cee1752834e4',
+  '0024-shelf-goods.sql': '26a2812ef178aef0aebe122296085eaccf71853dcb731540e5f0d7c43c4bffdb',
 };
 const migrationsFolder = new URL('../../src/store/migrations/', import.meta.url);
 const migrationFiles = readdirSync(migrationsFolder).sort();

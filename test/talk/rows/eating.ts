@@ -2,6 +2,12 @@ import type { TalkRow } from './row.ts';
 
 /** Eaten, thrown out, given away, found. */
 export const eatingRows: readonly TalkRow[] = [
+  ['we bought 6 nut bars 40 g each, contain peanuts, best by March', 'bring', 'does', '6 pieces of 40 g'],
+  ['I picked up two packs of 8 tortillas 62 g each', 'bring', 'does', '16 pieces of 62 g'],
+  ['bought a salami 150 g, best by 2029-06', 'bring', 'does', 'Salami'],
+  ['maybe we bought 6 oat bars 60 g', 'bring', 'offers'],
+  ["we didn't buy 6 oat bars 60 g", 'unknown|bring|weigh', 'nothing'],
+  ['did we buy any oat bars?', 'howmany', 'answers'],
   ['we just ate B4-2', 'use', 'does'],
   ['B4-1 and B4-2 were lunch', 'use', 'offers'],
   ['ben ate b4-3', 'use', 'does'],
