@@ -35,7 +35,7 @@ export default command({
       return {
         group:
           told.shelf.length === 0
-            ? 'Nothing bought is in stock.\nFor example: /bring 6 oat bars 60 g each, contains oats'
+            ? 'Nothing bought is in stock. To record some: /bring 6 oat bars 60 g each, contains oats'
             : told.shelf.join('\n'),
       };
     const { lines, why, did, meal, buttons } = told;

@@ -1,5 +1,5 @@
 import { command } from '#chat/command.ts';
-import { batchNumbered, freeStock, mealNames, nameKey, recipeNamed } from '#house/figures.ts';
+import { batchNumbered, freeStock, mealNamed, mealNames, nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { tripMeant } from '#house/trips.ts';
 import { becauseWords, mealsInStock, type MealShown, shownOf, verdictOn } from '#house/verdicts.ts';
@@ -52,7 +52,7 @@ export default command({
         throw new Refusal('no-meal', 'I read when or for whom, but no meal that I know.');
       return { ...nothing, lines: list(house, trip) };
     }
-    const recipes = [...ofBatch, ...(asked.meals ?? []).map((meal) => recipeNamed(house, meal))];
+    const recipes = [...ofBatch, ...(asked.meals ?? []).map((meal) => mealNamed(house, meal))];
     const isNo = asked.no === true && slots !== undefined && asked.eaters === undefined;
     const eaters = eatersMeant(house, trip, isNo ? 'all' : asked.eaters);
     if (asked.withdrawn ?? asked.no)

@@ -158,3 +158,11 @@ test.each([
   house.say(typed);
   expect(house.dump()).toBe(before);
 });
+
+test('a wish for what was bought is kept like any other', () => {
+  const house = open();
+  house.say('/bring 2 trail lasagne 130 g, 700 kcal, 350 ml boiling water, contains wheat, for dinner');
+  house.say('/trip Heron Lake 2026-06-12 dinner for Ana');
+  expect(house.say('/want trail lasagne friday dinner')).toContain('Trail lasagne');
+  expect(house.say('/want')).toContain('Trail lasagne for Ana');
+});
