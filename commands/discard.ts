@@ -6,7 +6,7 @@ import { optional, restOfText } from '#words/parts.ts';
 
 /** Words that only lead to a reason. */
 const behindThing =
-  /^(?:(?:the|a|an|pouch|pouches|because(?: of)?|since|as|due to|it was|it is|was|is|,|:|-)(?=\s|$)\s*)+/iu;
+  /^(?:(?:the|a|an|pouch|pouches|because(?: of)?|cause(?: of)?|cos|bc|since|as|due to|it was|it is|was|is|,|:|-)(?=\s|$)\s*)+/iu;
 
 export default command({
   name: 'discard',
@@ -23,7 +23,11 @@ export default command({
     why: optional(restOfText('a reason')),
   },
   run: ({ codes, batch, rest, why: typed }, house) => {
-    const why = typed?.replace(behindThing, '').trim() || undefined;
+    const why =
+      typed
+        ?.replace(behindThing, '')
+        .replace(/[\s,]*\b(?:please|pls|thanks|thank you)[\s.!]*$/iu, '')
+        .trim() || undefined;
     if (batch === undefined) return { ...takeOut(house, codes, 'discarded', why ?? null), why };
     if (rest === undefined) throw noPouch(batch);
     return endRest(house, batch, 'discarded', undefined, why ?? null);

@@ -115,7 +115,7 @@ export default command({
     return {
       eaters: [now],
       why: seen.why,
-      did: changes ? `${known ? 'changed' : 'added'} the eater ${name}` : undefined,
+      did: changes ? `${known ? 'changed' : 'added'} the eater ${name}${saidOf(told)}` : undefined,
       notes: [...seen.lines, ...(changes ? brokenAnywhere(house) : [])],
       open: stockQuestions(house, now),
     };
@@ -153,6 +153,18 @@ type Told = {
 } & {
   readonly [K in 'never' | 'apart' | 'exact' | 'dislikes' | 'again']?: readonly string[] | undefined;
 };
+
+/** What was told of the food, for the journal and the button: ': no egg, dislikes curry'. */
+function saidOf({
+  never = [],
+  dislikes = [],
+}: {
+  never?: readonly string[] | undefined;
+  dislikes?: readonly string[] | undefined;
+}): string {
+  const said = [...never.map((words) => `no ${words}`), ...dislikes.map((words) => `dislikes ${words}`)];
+  return said.length === 0 ? '' : `: ${said.join(', ')}`;
+}
 
 /** A child changes their own notes and nobody else's, and does not grow up by a message. */
 function mayChange(house: House, name: string, told: Pick<Told, 'kind' | 'ageYears'>): void {

@@ -3,7 +3,10 @@ import type { Vouched } from '#core/dry-verdict.ts';
 import type { BatchFacts } from '#core/meal.ts';
 import type { Batch } from '#core/records.ts';
 import { fill, type Filled, type How, howSealed } from '#house/filling.ts';
-import { driedFacts } from '#house/figures.ts';
+import { driedFacts, loadedBatch } from '#house/figures.ts';
+import { partlySealed } from '#house/dryness.ts';
+import { restG } from '#core/rest.ts';
+import { Refusal } from '#core/refusal.ts';
 import type { House } from '#house/house.ts';
 import { leftLines, mixNow } from '#house/mixing.ts';
 import { absorberLine, absorberWhy, bestByLine, bestByWhy, fitLines } from '#house/sealing.ts';
@@ -91,7 +94,12 @@ export default command({
     const sealed =
       asked.fill.is === 'mixed'
         ? sealMixed(house, how, asked.fill.mixture, asked.unchecked === true, asked.feeds)
-        : sealOne(house, how, asked.fill, asked.unchecked === true);
+        : sealOne(
+            house,
+            how,
+            asked.fill.is === 'rest' ? restShared(house, asked.fill) : asked.fill,
+            asked.unchecked === true,
+          );
     return {
       ...sealed,
       eaten: howBatchEaten(house, sealed.batch),
@@ -192,6 +200,19 @@ const doubtsOf = (parts: readonly DryPart[]): string[] =>
   parts.flatMap(({ batch: { no }, doubtedFraction }) =>
     doubtedFraction === null ? [] : [`B${no}: ${doubtPhrase(doubtedFraction)} Cold or soft: dry on.`],
   );
+
+/** What is left of a batch, in pouches alike; a scale shows tenths of a gram at best. @throws Refusal 'nothing-left' */
+function restShared(
+  house: House,
+  { batch: no, count }: Extract<FillTold, { is: 'rest' }>,
+): Extract<FillTold, { is: 'one' }> {
+  const batch = loadedBatch(house, no);
+  const facts = driedFacts(house, batch);
+  const left = restG(partlySealed(house, batch, facts.dryG));
+  const eachDryG = Math.floor((left / count) * 10) / 10;
+  if (!(eachDryG > 0)) throw new Refusal('nothing-left', `Nothing of B${no} is left to seal.`);
+  return { is: 'one', batch: no, groups: [{ count, eachDryG }] };
+}
 
 /** Pouches of one batch. */
 function sealOne(

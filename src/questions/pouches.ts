@@ -62,6 +62,17 @@ export const whatOf = question({
     const verb = (Object.keys(deeds) as (keyof typeof deeds)[]).find((word) => asked[word]);
     const pouches = asked.codes ? pouchesAbout(house, asked) : [];
     const isOfBatch = pouches.length === 0 || verb === 'loaded' || verb === 'weighed';
+    if (asked.meal !== undefined && pouches.length === 0 && (verb === 'used' || verb === 'discarded')) {
+      const gone = pouchesAbout(house, asked)
+        .filter((pouch) => pouch.state === verb)
+        .toSorted((a, b) => b.goneAtMs! - a.goneAtMs!);
+      return gone.length === 0
+        ? `No pouch of ${asked.meal} was ${verb} yet.`
+        : gone
+            .slice(0, 5)
+            .map((pouch) => stateLine(house, pouch))
+            .join('\n');
+    }
     const codes = isOfBatch ? [`B${batchAbout(house, asked)}`] : pouches.map((pouch) => sayCode(pouch));
     if (pouches.length > 0 && !who && !when) {
       const missing =

@@ -73,7 +73,9 @@ export const mayEat: Reader = (typedLook) => {
     avoid !== undefined &&
     (look.says(/ (?:may|can|eat|have|allowed|allergic) /) || look.said.all.length < 6)
   )
-    return ask('mayfood', `${avoid} for ${whom}`, 4.5);
+    return diets.test(avoid)
+      ? ask('eaterof', who.map(quoted).join(' '), 4.5)
+      : ask('mayfood', `${avoid} for ${whom}`, 4.5);
   if (
     avoid !== undefined &&
     (hasThing || look.says(/ (?:which|what|anything|any|everything|something|meals?|dishes) /)) &&

@@ -76,12 +76,16 @@ export const howHeavy: Reader = (look) => {
     : undefined;
 };
 
+/** Whether a meal that is named is in the dryer. */
+const driesNow = (look: Look): boolean =>
+  look.said.meals.some(({ names }) => names.some((name) => look.names.batchesOf(name, true).length > 0));
+
 /** 'Is B6 dry', 'when will it be ready'. */
 export const dryness: Reader = (look) => {
   if (
     isAsking(look) &&
-    look.says(/ how (?:is|s|are) .*(?:doing|going|coming|getting on|looking) /) &&
-    look.said.batches.length > 0
+    look.says(/ how(?:s| is| s| are) .*(?:doing|going|coming|getting on|looking) /) &&
+    (look.said.batches.length > 0 || driesNow(look))
   )
     return ask('isdry', about(look), 4);
   const dry = look.says(/ (?:dry|dried|done|ready|steady|finished) /) && !look.says(/ dry (?:weight|goods) /);
@@ -101,7 +105,7 @@ export const dryness: Reader = (look) => {
     return undefined;
   if (
     look.said.trips.length > 0 ||
-    look.has('cook', 'everybody') ||
+    look.has('cook', 'everybody', 'soft', 'tender') ||
     look.says(/ (?:finished|done) (?:with|eating|packing) /)
   )
     return undefined;

@@ -84,6 +84,7 @@ export const settingAsks: Reader = (look) => {
 
 /** 'What do we need to buy', 'shopping list': what is to be cooked says it, until a list of its own does. */
 export const shopping: Reader = (look) =>
-  look.has('shop', 'shopping', 'buy', 'groceries') && (isAsking(look) || look.says(/ list /))
+  look.has('shop', 'shopping', 'buy', 'groceries') &&
+  (isAsking(look) || look.says(/ list |^ (?:shop|shopping|buy|groceries) /))
     ? ask('cook', look.trip() ?? '', 4)
     : undefined;

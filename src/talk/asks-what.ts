@@ -61,7 +61,7 @@ export const history: Reader = (look) => {
 };
 
 const worrying =
-  /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|smells?|stinks?|smelly|mou?ldy?|mou?ld|slimy|leak(?:s|ed|ing)?|loose|lost (?:its|the) vacuum|no vacuum|hole|torn|ripped|went off|gone off|tastes? (?:off|funny|weird|sour)|standing|stood|in the (?:sun|heat)|overnight|(?:after|for) (?:\d+|two|three|four|five|six) hours|left out|left (?:\S+ ){1,4}out|been out|out of the (?:dryer|fridge))\b/iu;
+  /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|smells?|stinks?|smelly|mou?ldy?|mou?ld|slimy|leak(?:s|ed|ing)?|loose|(?:soft|limp|floppy) (?:pouch|bag)|balloon\w*|inflated|lost (?:its|the) vacuum|no vacuum|hole|torn|ripped|went off|gone off|tastes? (?:off|funny|weird|sour)|standing|stood|in the (?:sun|heat)|overnight|(?:after|for) (?:\d+|two|three|four|five|six) hours|left out|left (?:\S+ ){1,4}out|been out|out of the (?:dryer|fridge))\b/iu;
 
 /** 'B3-4 is puffy, what do I do', 'it stood for four hours, can we still eat it'. The caution comes first. */
 export const worries: Reader = (look) => {

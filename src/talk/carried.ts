@@ -85,6 +85,21 @@ export const comingBack: Reader = (look) => {
   const isHome = verbs.length > 0 || look.says(/ home /);
   if (isHome && look.says(/ (?:nothing|no food|no pouches?) (?:is |was )?(?:left|over|remaining) /))
     return { means: 'back', words: 'all eaten', score: 5, left: [], holds: holdOf(look, { negated: true }) };
+  if (
+    codes &&
+    look.says(/ home | (?:are|re|were|came|got) back /) &&
+    look.says(
+      / (?:not|un) ?(?:been )?(?:eaten|opened|used|touched) | (?:left over|unopened|unused|untouched) /,
+    ) &&
+    !everything
+  )
+    return {
+      means: 'back',
+      words: `${look.codes()} returned`,
+      score: 7,
+      left: [],
+      holds: holdOf(look, { negated: true }),
+    };
   const isSorted = codes && everything && look.says(/ (?:not|un) ?(?:been )?(?:eaten|opened|used) /);
   const sorted = isSorted ? outcomesIn(look) : undefined;
   if (sorted !== undefined)

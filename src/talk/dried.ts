@@ -38,6 +38,9 @@ export const sealing: Reader = (look) => {
   const bare =
     groups.length === 0
       ? (/\b(\d{1,2})\s*[x×]\s*(\d{2,4})\b(?!\s*(?:cm|mm|x|×|in))/iu.exec(look.said.text) ??
+        /\b(\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|twelve)\s+(\d{2,3})s\b/iu.exec(
+          look.said.text,
+        ) ??
         /\b(\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|twelve)\s+(?:pouches|bags|portions)\s+(?:of|with|at)\s+(\d{2,4})\b(?!\s*(?:cm|mm|x|×|in))/iu.exec(
           look.said.text,
         ))
@@ -64,6 +67,22 @@ export const sealing: Reader = (look) => {
     });
   }
   const which = batches[0] ? `B${batches[0].batch}` : look.mealTyped();
+  // 'Seal the rest of B3 as one pouch', 'in two bags'.
+  const isRest =
+    look.says(/ (?:the )?(?:rest|remainder|leftovers?|what s left) /) &&
+    groups.length === 0 &&
+    look.has('seal', 'bag', 'vacuum', 'pack');
+  const inCount = look.said.all.find(
+    ({ is }, i) => is === 'number' && /^(?:as|in|into)$/.test(all[i - 1]?.plain ?? ''),
+  );
+  if (isRest && !look.said.mood.asks && look.said.codes.length === 0)
+    return {
+      means: 'seal',
+      words: `${which ?? ''} rest in ${inCount?.is === 'number' ? inCount.value : 1}`.trim(),
+      score: 7,
+      left: [],
+      holds: holdOf(look),
+    };
   // Without a weight it is asked for, not taken for something else.
   if (
     groups.length === 0 &&
@@ -110,6 +129,7 @@ export const weighing: Reader = (look) => {
   if (
     isOtherScale ||
     isVolume ||
+    look.says(/ tray weights? /) ||
     look.has('seal', 'house', 'absorber', 'salt', 'sodium', 'serving', 'person', 'empty')
   )
     return undefined;

@@ -196,7 +196,7 @@ export const throwing: Reader = (look) => {
 };
 
 const foundWords =
-  / (?:tight|firm|(?:rock |brick )?hard|stiff|solid|holding|holds?|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|tear|rip|torn|ripped|punctured|burst|split|came open|come open|came undone|came apart|seal (?:has )?(?:failed|broke|gave)|resealed|swollen|swelled|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
+  / (?:tight|firm|(?:rock |brick )?hard|stiff|solid|holding|holds?|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|tear|rip|torn|ripped|punctured|burst|split|came open|come open|came undone|came apart|seal (?:has )?(?:failed|broke|gave)|resealed|swollen|swelled|blown up|balloon\w*|inflated|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
 
 /** The pouches that were looked at: by their codes, or all of a batch. */
 function codesFound(look: Look): string {
@@ -222,7 +222,7 @@ export const finding: Reader = (look) => {
     ? 'tight'
     : /^(?:lost|drew|leak|hole|tear|rip|torn|ripped|punctured|burst|split|c[ao]me|seal)/.test(word)
       ? 'loose'
-      : /^(?:puff|bloat|swell)/.test(word)
+      : /^(?:puff|bloat|swell|blown|balloon|inflat)/.test(word)
         ? 'swollen'
         : /^(?:smell|stink)/.test(word)
           ? 'smells'

@@ -78,16 +78,20 @@ export const fuel: Reader = (look) => {
   if (!look.has('fuel', 'gas', 'canister', 'cartridge', 'stove', 'burner', 'propane', 'butane'))
     return undefined;
   const quantities = look.said.all.filter((token) => token.is === 'quantity');
-  const masses = quantities.filter((token) => token.is === 'quantity' && token.unit.kind === 'mass');
+  // A canister is weighed in grams.
+  const masses = look.said.all.filter(
+    (token) =>
+      (token.is === 'quantity' && token.unit.kind === 'mass') || (token.is === 'number' && token.value >= 30),
+  );
   const volumes = quantities.filter((token) => token.is === 'quantity' && token.unit.kind === 'volume');
   if (masses.length === 2 && volumes.length === 1)
     return {
       means: 'fuel',
-      words: `${masses.map((one) => one.typed).join(' ')} ${volumes[0]!.typed}`,
+      words: `${masses.map((one) => (one.is === 'number' ? `${one.typed} g` : one.typed)).join(' ')} ${volumes[0]!.typed}`,
       score: 5,
       left: look.leftBy([
         ...look.at('fuel', 'gas', 'canister', 'cartridge', 'stove', 'burner', 'boil', 'go', 'weigh', 'water'),
-        ...look.said.all.flatMap((t, i) => (t.is === 'quantity' ? [i] : [])),
+        ...look.said.all.flatMap((t, i) => (t.is === 'quantity' || t.is === 'number' ? [i] : [])),
       ]),
       holds: holdOf(look),
     };

@@ -25,6 +25,7 @@ const vowel = /[aeiou]/;
 export function lemma(word: string): string {
   const known = irregular[word];
   if (known !== undefined && Object.hasOwn(irregular, word)) return known;
+  if (word.length > 4 && /['’]s$/.test(word)) return lemma(word.slice(0, -2));
   if (word.length > 5 && word.endsWith('ing')) return bare(word.slice(0, -3));
   if (word.length > 4 && word.endsWith('ied')) return `${word.slice(0, -3)}y`;
   if (word.length > 4 && word.endsWith('ed')) return bare(word.slice(0, -2));

@@ -101,7 +101,10 @@ export function withCodes(text: string): string {
         new RegExp(`\\b([BM])(\\d{1,5}) (?:pouch|bag) (?:no\\.? ?|number |#)?(${count})\\b`, 'giu'),
         (_, letter: string, b: string, n: string) => `${letter}${b}-${asFigures(n)}`,
       )
-      .replace(/\b([BM])(\d{1,5})[ ./_](\d{1,2})(?=\s*[?!.]*\s*$)/giu, '$1$2-$3')
+      .replace(
+        /\b([BM])(\d{1,5})[ ./_](\d{1,2})(?=\s*[?!.]*\s*$|\s+(?:just|now|for|today|yesterday|at|with|and|please|this|last|was|is|has|on)\b|\s*,\s*(?!\d))/giu,
+        '$1$2-$3',
+      )
       .replace(
         new RegExp(`\\b(?:pouch |bag )?(?:number|no\\.?) (${count}) (?:of|from|in) ([BM])(\\d+)\\b`, 'giu'),
         (_, n: string, letter: string, b: string) => `${letter}${b}-${asFigures(n)}`,

@@ -31,7 +31,7 @@ const row = (text: string): readonly string[] => text.split(' ');
 export const ideas = {
   water: row('water ml pour liquid hydrate rehydrate rehydration cup mug litre liter'),
   cold: row('cold lukewarm tap unboiled stream'),
-  soak: row('soak stand sit wait rest steep swell minute stir boil'),
+  soak: row('soft tender mushy soak stand sit wait rest steep swell minute stir boil'),
   keep: row(
     'keep last expire expiry expiration spoil rot edible good bad off old date fresh rancid stale fine okay ok safe',
   ),

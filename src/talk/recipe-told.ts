@@ -1,3 +1,4 @@
+import { fold } from '#words/near.ts';
 import { Ambiguous, Reading } from '#words/reading.ts';
 import { takeMeal } from '#words/parts.ts';
 import { changesTyped, type RecipeChange } from '#words/recipe-changes.ts';
@@ -85,6 +86,20 @@ export const changing: Reader = (look) => {
     .replace(wishes, '')
     .replace(polite, '')
     .replace(/[\s?？]+$/u, '');
+  // 'Rename mac and cheese cheesy mac': the longest of a recipe's names, and what it is to be called.
+  const renamed = /^(?:rename|call)\s+(?:the\s+)?(.+)$/isu.exec(text)?.[1]?.split(/\s+/u);
+  for (let cut = (renamed?.length ?? 1) - 1; renamed && cut >= 1; cut--) {
+    const [old, fresh] = [renamed.slice(0, cut).join(' '), renamed.slice(cut).join(' ')];
+    const own = look.names.meals.find((meal) => fold(meal) === fold(old));
+    if (own !== undefined && !/^(?:to|as|into)\b/iu.test(fresh))
+      return {
+        means: 'recipe',
+        words: asRequest({ is: 'name', name: own, newName: fresh }, own),
+        score: 6,
+        left: [],
+        holds: heldBack(look, '1'),
+      };
+  }
   const served = serves.exec(text);
   const feeding = served ? recipeMeant(served[1]!, look.names) : undefined;
   if (served && feeding !== undefined)
@@ -102,6 +117,7 @@ export const changing: Reader = (look) => {
   const lacks = lacking && !look.said.mood.asks ? recipeMeant(lacking[1]!, look.names) : undefined;
   const isFood =
     lacking !== null &&
+    !/\bmore\b/iu.test(lacking[2]!) &&
     /\p{L}{3,}/u.test(lacking[2]!.replace(/^[\d.,\s]*(?:g|kg|ml|l|tsp|tbsp|cups?|of)?\b/iu, '')) &&
     !look.has('water', 'serving', 'pouch', 'portion', 'minute', 'hour', 'day');
   if (lacking && lacks !== undefined && isFood)

@@ -74,7 +74,9 @@ const settings: readonly SettingCue[] = [
   {
     name: 'zone',
     cue: / time ?zone | timezone | zone /,
-    value: (look) => behindWords(look, /\b[A-Z][A-Za-z]+\/[A-Z][A-Za-z_]+\b/u),
+    value: (look) =>
+      behindWords(look, /\b[A-Z][A-Za-z]+\/[A-Z][A-Za-z_]+\b/u) ??
+      behindWords(look, /(?<=zone\s+(?:is\s+|to\s+)?)\p{L}+(?:[ _]\p{Lu}\p{L}+)?/iu),
   },
 ];
 
@@ -82,7 +84,8 @@ const settings: readonly SettingCue[] = [
 function packsText(look: Look): string | undefined {
   const { text } = look.said;
   const counted =
-    /(\d+)\s*(?:x|×|absorbers?|packs?|packets?|of)\s*(?:of\s*)?(?:the\s*)?(\d+)\s*(?:ml|cc)\b/iu.exec(text);
+    /(\d+)\s*(?:x|×|absorbers?|packs?|packets?|of)\s*(?:of\s*)?(?:the\s*)?(\d+)\s*(?:ml|cc)\b/iu.exec(text) ??
+    /(\d+)\s*(?:absorbers?|packs?|packets?)\s*of\s*(?:the\s*)?(\d{2,4})\b/iu.exec(text);
   const left = /(\d+)\s*(?:ml|cc)\b[^\d]*?(\d+)\s*(?:left|packs?|packets?)\b/iu.exec(text);
   const one = /(\d+)\s*(?:ml|cc)\b/iu.exec(text);
   const isOpened = look.says(/ opened /);

@@ -66,7 +66,9 @@ export const scaling: Reader = (look) => {
         ? 'x1.5'
         : look.says(/ half (?:the|of the|as much|a|batch) /) && !look.says(/ (?:eat|ate|eaten) /)
           ? 'x0.5'
-          : undefined;
+          : look.says(/ quarter (?:of )?(?:the|of|a) /) && !look.has('eat')
+            ? 'x0.25'
+            : undefined;
   const sodium =
     /(?:under|below|at most|max(?:imum)?|up to|no more than|less than|sodium|salt)\D{0,25}(\d+(?:[.,]\d+)?)\s*mg|(\d+(?:[.,]\d+)?)\s*mg\D{0,12}(?:sodium|salt)/iu.exec(
       text,
@@ -74,7 +76,10 @@ export const scaling: Reader = (look) => {
   const pouches = /(\d+)\s+(?:pouches|bags)\s+(?:of|with|at|x)\s+(\d+(?:[.,]\d+)?)\s*(?:g|grams?)?\b/iu.exec(
     text,
   );
-  const trays = /(\d+)\s+trays?\b/iu.exec(text);
+  const trays = look.said.all.find(
+    (token, i) =>
+      token.is === 'number' && Number.isInteger(token.value) && look.said.lemmas[i + 1] === 'tray',
+  );
   const mass = volumeOrMass(look, 'mass');
   const atHand =
     /(?:with|from|using|have|does|is there|make (?:with|from)|got)\s+(?:only\s+|just\s+)?(\d+(?:[.,]\d+)?\s*(?:kg|g|lbs?|pounds?|oz)\b(?:\s+of)?\s+[\p{L} ]+?)(?=\s+(?:make|for|do|give|get|of the|in the|can|left|the)\b|[?.,!]|$)/iu.exec(
@@ -99,7 +104,7 @@ export const scaling: Reader = (look) => {
     return shown('scale', `${meal} sodium ${sodium[1] ?? sodium[2]} mg`, 5);
   if (pouches && !look.has('seal'))
     return shown('scale', `${meal} to ${pouches[1]} pouches of ${pouches[2]} g`, wants ? 5 : 2);
-  if (trays && wants) return shown('scale', `${meal} to ${trays[1]} trays`, 4);
+  if (trays?.is === 'number' && wants) return shown('scale', `${meal} to ${trays.value} trays`, 4);
   const isShort = look.said.all.length < 9 && !look.has('weigh', 'load', 'tray', 'seal', 'eat', 'use', 'add');
   if (atHand && mass !== undefined && (wants || isShort || look.says(/ how (?:many|much) /)))
     return shown('scale', `${meal} with ${atHand[1]!.replace(/\s+of\s+/iu, ' ')}`, 5);

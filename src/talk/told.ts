@@ -6,7 +6,7 @@ import type { Look, Meaning } from './look.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand)|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of|should be|has to be)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand|do)|no longer eats?|stopped eating|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of|should be|has to be)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -94,6 +94,7 @@ export const eater: Reader = (look) => {
       /\b(?:can|may)\s+(?:eat|have)\b|\b(?:is\s+|am\s+|are\s+)?allowed(?:\s+to\s+(?:eat|have))?\b/iu,
       'may eat',
     )
+    .replace(/\b(?:no longer eats?|stopped eating|can['’]?t do)\b/iu, 'never')
     .replace(/^(?:is\s+)?(\d{1,2})\s*,?\s+not\s+\d{1,2}$/iu, 'age $1')
     .replace(/^(no\s+\p{L}+)\s+for$/iu, '$1')
     .replace(/\s+/gu, ' ')
@@ -102,6 +103,20 @@ export const eater: Reader = (look) => {
   const sodiumMg = salt
     ? Math.round(Number(salt[1]!.replace(',', '.')) * (salt[2] === 'g' ? 1000 : 1) * sodiumShareOfSalt)
     : 0;
+  const portion = look.has('portion')
+    ? look.said.all.find(
+        (token) =>
+          token.is === 'number' && token.value >= 0.1 && token.value <= 3 && !Number.isInteger(token.value),
+      )
+    : undefined;
+  if (portion?.is === 'number')
+    return {
+      means: 'eater',
+      words: `${isMe ? 'me' : who.names[0]} portion ${portion.value}`,
+      score: 4,
+      left: [],
+      holds: holdOf(look, { part: true }),
+    };
   const limit = /\b(\d{3,4})\s*mg\b/iu.exec(look.said.text)?.[1];
   if (limit !== undefined && look.has('sodium'))
     return {
@@ -173,7 +188,7 @@ const newRecipe =
 
 /** A recipe's text without the words that announce it. */
 export const withoutLead = (text: string): string =>
-  text.replace(newRecipe, '').replace(/^\s*recipe\s+(?=\S)/iu, '');
+  text.replace(newRecipe, '').replace(/^\s*recipe\s*[:–-]?\s+(?=\S)/iu, '');
 
 /** A recipe in one line, an ingredient a line: the name ends at the servings, each amount begins a line. */
 function inLines(text: string): string {
@@ -236,6 +251,19 @@ export const recipe: Reader = (look) => {
       score: 4,
       left: [],
       holds: mood.asks ? 'that reads as a question' : null,
+    };
+  // 'Recipe: tomato pasta 5 portions, 500 g penne, …'.
+  const inOneLine =
+    /^recipe\s*[:–-]\s*([^,;:\d]{3,60}?)[\s,]+(?:for\s+|serves\s+)?(\d{1,2})\s*(?:portions?|servings?|people|persons?)?\s*[,:;]\s*(.+)$/isu.exec(
+      look.bare,
+    );
+  if (inOneLine && amounts(inOneLine[3]!) >= 2)
+    return {
+      means: 'recipe',
+      words: `${inOneLine[1]!.trim()}, ${inOneLine[2]!} servings: ${inOneLine[3]!.replaceAll(/,\s+(?=\d|[½¼¾])/gu, '; ')}`,
+      score: 7,
+      left: [],
+      holds: mood.asks ? 'that reads as a question' : 'a recipe without its slash is shown first',
     };
   // "Grandma's pancake mix: 300 g flour, 3 eggs, 500 ml milk, feeds 4".
   const headed = /^([^:\d]{3,60}):\s*(.+)$/su.exec(look.bare);

@@ -71,6 +71,12 @@ export const kitchenTopics: readonly Topic[] = [
   },
   {
     means: 'isdry',
+    cue: / how (?:long|many hours) (?:has|have|is|was|s) .* (?:in|been|going|running|dried|drying|dryer) /,
+    words: (look) => (look.said.codes.length > 0 ? undefined : someThing(look)),
+    score: 5.6,
+  },
+  {
+    means: 'isdry',
     cue: / how far (?:is|are|along|has|s) /,
     words: (look) => (look.said.trips.length === 0 ? someThing(look) : undefined),
     score: 4.5,

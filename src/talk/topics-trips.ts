@@ -40,7 +40,7 @@ export const otherTopics: readonly Topic[] = [
   },
   {
     means: 'stock',
-    cue: / (?:expir\w*|best by|best before|go(?:es)? (?:off|bad)|run(?:s)? out|keep|eat|use|used|eaten|old) .*(?:before|until|by) /,
+    cue: / (?:expir\w*|best by|best before|go(?:es)? (?:off|bad)|run(?:s)? out|keep|eat|use|used|eaten|old) .*(?:before|until|by|this year) /,
     words: (look) => (look.said.codes.length > 0 ? undefined : beforeText(look)),
     score: 5,
   },

@@ -109,7 +109,7 @@ export const trip: Reader = (look) => {
 };
 
 const notComing =
-  / (?:without|not coming|isn t coming|can t come|cant come|can t make it|cannot come|won t come|wont come|stays home|staying home|stays at home|drops out|not come|doesn t come|not joining) /;
+  / (?:without|not coming|isn t coming|can t come|cant come|can t make it|cannot come|won t come|wont come|stays home|staying home|stays at home|drops out|not come|doesn t come|not joining|(?:take|leave|count|drop|cross|keep) (?:\w+ ){1,2}(?:off|out)(?: of)?) /;
 const coming =
   / (?:is coming|comes|joins|coming|can come|joining|after all|also goes|is in|will come|wants to come) /;
 

@@ -141,7 +141,8 @@ export function readNumber(text: string, at: number): ReadNumber | undefined {
     };
   }
   // In '500/500/500' the second and third are no fraction.
-  const alone = before === '/' ? undefined : fractionAt(rest);
+  const isListed = before === '/' || (before === ' ' && at > 1 && plain(text[at - 2] ?? '') === '/');
+  const alone = isListed ? undefined : fractionAt(rest);
   if (alone) return { value: alone.value, from: at, to: at + alone.length };
   const figures = figuresAt(rest);
   if (!figures) return undefined;

@@ -8,7 +8,9 @@ import { type PouchGroup, pouchGroups } from './weights.ts';
 /** What goes into the pouches: so many of one batch, or each of several things. */
 export type FillTold =
   | { readonly is: 'mixed'; readonly mixture: MixtureTold }
-  | { readonly is: 'one'; readonly batch: number; readonly groups: readonly PouchGroup[] };
+  | { readonly is: 'one'; readonly batch: number; readonly groups: readonly PouchGroup[] }
+  /** All that is left of a batch, shared out alike. */
+  | { readonly is: 'rest'; readonly batch: number; readonly count: number };
 
 const ofBatch = batchNamed('any');
 
@@ -23,6 +25,21 @@ export const fillTold = part<FillTold>(`${ofBatch.like} and ${pouchGroups.like}`
   if (mixture && only && !another && mixture.goods.length === 0)
     return { is: 'one', batch: only.batch, groups: [{ count: mixture.count, eachDryG: only.eachG }] };
   if (mixture) return { is: 'mixed', mixture };
+  const rest = reading.keyword('rest', 'remainder');
+  if (rest !== undefined) {
+    const of = ofBatch.read(reading, names);
+    if (of === undefined)
+      throw new Refusal('missing', 'I read "rest", but I still need a batch code such as B4.');
+    const index = [...reading.left()].find((i) => reading.all[i]!.is === 'number');
+    const token = index === undefined ? undefined : reading.all[index]!;
+    if (index !== undefined) reading.take(index);
+    reading.takeWords('the', 'of', 'as', 'in', 'into', 'one');
+    const count =
+      token?.is === 'number' && Number.isInteger(token.value) && token.value > 0 && token.value < 50
+        ? token.value
+        : 1;
+    return { is: 'rest', batch: of, count };
+  }
   const batch = ofBatch.read(reading, names);
   const groups = pouchGroups.read(reading, names);
   if (batch !== undefined && groups) return { is: 'one', batch, groups };

@@ -43,6 +43,22 @@ function entriesOf(reading: Reading): Entry[] {
     const isWeight =
       (token.is === 'number' && !token.spelled) || (token.is === 'quantity' && token.unit.kind === 'mass');
     if (!isWeight || (token.is !== 'number' && token.is !== 'quantity')) continue;
+    // '3 trays' counts them.
+    if (
+      token.is === 'number' &&
+      isTrayCount(token) &&
+      trayWords.includes(reading.at(index + 1)?.plain ?? '') &&
+      token.value < 20
+    ) {
+      const behind = reading.at(index + 2);
+      if (
+        behind === undefined ||
+        (behind.is !== 'number' &&
+          behind.is !== 'quantity' &&
+          !/^(?:of|at|with|,|x|×|:|each)$/.test(behind.plain))
+      )
+        continue;
+    }
     const shared = countBefore(reading, index);
     if (shared) while (entries.length > 0 && shared.taken.includes(entries.at(-1)!.index)) entries.pop();
     entries.push({ index, token, count: shared?.count ?? 1, taken: [index, ...(shared?.taken ?? [])] });

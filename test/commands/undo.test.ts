@@ -149,7 +149,7 @@ test('undoing what is kept from somebody takes a tap of a grown-up', () => {
   expect(house.say('/undo', 'Kit')).toContain('Only a grown-up of the household');
   expect(house.say('/undo sure')).toContain('fish must never be served to Noa. Nothing is changed yet');
   expect(house.dump()).toBe(before);
-  expect(house.press(1)).toBe('Taken back: changed the eater Noa.');
+  expect(house.press(1)).toBe('Taken back: changed the eater Noa: no fish.');
   expect(house.say('/eater Noa')).not.toContain('fish');
 });
 

@@ -42,7 +42,7 @@ export const kitchenRows: readonly TalkRow[] = [
   ['sealed 2 x 95 g B4', 'seal', 'nothing|does'],
   ['seal B2 4 x 90 g', 'seal', 'nothing', 'no dry weight yet'],
   ['sealed five bags of 90 grams from batch 4', 'seal', 'nothing'],
-  ['seal the rest of B4', 'seal', 'nothing'],
+  ['seal the rest of B4', 'seal', 'does|nothing|offers'],
   ['we should seal B4 soon', 'seal|isdry|unknown', 'nothing|answers'],
   ['can B2 be sealed', 'isdry', 'answers'],
   ['is B4 ready for sealing', 'isdry', 'answers'],
