@@ -42,6 +42,11 @@ const settings: readonly SettingCue[] = [
     value: (look) => dryerText(look),
   },
   {
+    name: 'watts',
+    cue: / \d+ ?(?:w|watts?) | watts? | wattage /,
+    value: (look) => /\d+\s*w(?:atts?)?\b/iu.exec(look.said.text)?.[0],
+  },
+  {
     name: 'pouch',
     cue: / (?:bags?|pouch|pouches|pouch size|mylar) /,
     value: (look) => pouchText(look),

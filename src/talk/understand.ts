@@ -18,6 +18,7 @@ import type { Reader } from './hold.ts';
 import { Look, type Meaning } from './look.ts';
 import * as shows from './shows.ts';
 import * as rated from './rated.ts';
+import * as measured from './measured.ts';
 import * as settingsTold from './settings-told.ts';
 import * as recipeTold from './recipe-told.ts';
 import * as taught from './taught.ts';
@@ -50,6 +51,7 @@ const readers: readonly Reader[] = [
   asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
   ...asksTopics.topical,
   dryerTold.dryer, dryerTold.pieces,
+  measured.jar, measured.meter, measured.pricing,
 ]; // prettier-ignore
 
 /** What a question takes off a reading that would record. Chosen: an answer wins where there is one. */

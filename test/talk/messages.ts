@@ -2,6 +2,7 @@ import { askingRows } from './rows/asking.ts';
 import { eatingRows } from './rows/eating.ts';
 import { houseRows } from './rows/house.ts';
 import { kitchenRows } from './rows/kitchen.ts';
+import { measuredRows } from './rows/measured.ts';
 import { recipeRows } from './rows/recipes.ts';
 import type { TalkRow } from './rows/row.ts';
 import { backRows } from './rows/taking-back.ts';
@@ -202,6 +203,7 @@ export const talk: readonly TalkRow[] = [
   eatingRows,
   askingRows,
   kitchenRows,
+  measuredRows,
   houseRows,
   tripRows,
   recipeRows,
