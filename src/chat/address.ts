@@ -212,7 +212,8 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
         (one) => one.command.records && one.score >= leastScore - 0.5 && one.meaning.left.length === 0,
       ) ?? toldBeside(text, requests, names))
     : undefined;
-  const tells = best.command.records && !isQuestion(text);
+  // A plan is shown; only keeping it records.
+  const tells = best.command.records && best.meaning.looks !== true && !isQuestion(text);
   const aside = tells || isNamed(best) ? [] : leftAside(text, names, best.meaning);
   const main = chosen(best);
   return {

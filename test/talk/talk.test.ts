@@ -171,7 +171,9 @@ test('law: a word that nobody knows is named in the answer, and nothing is recor
         const before = house.dump();
         const answer = await house.ask(`${typed.replace(/[?!.]+$/u, '')} zorblax`);
         expect(house.dump(), typed).toBe(before);
-        expect({ typed, answer, isSaid: /zorblax|understand/.test(answer) }).toMatchObject({ isSaid: true });
+        // Or nothing is answered at all, but what may be meant is asked.
+        const isSaid = /zorblax|understand|Is one of these meant|I found no request/.test(answer);
+        expect({ typed, answer, isSaid }).toMatchObject({ isSaid: true });
       },
     ),
     { numRuns: tries(40), seed: 15 },
