@@ -1,5 +1,5 @@
 import { command } from '#chat/command.ts';
-import { dryJarPercent, gradeOfJar, since } from '#core/dry-verdict.ts';
+import { dryJarPercent, gradeOfJar, isSeenDry, since } from '#core/dry-verdict.ts';
 import { type BatchFacts, steadinessOf } from '#core/meal.ts';
 import type { Batch, Weighing } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -125,6 +125,7 @@ function standing(
     aheadWhy: aheadWhy(house, ahead),
     steady: steadinessOf(batch, house.settings),
     after,
+    isSeen: isSeenDry(batch.witnesses, batch.weighings.at(-1)?.atMs ?? 0),
     sealed: [],
     settings: house.settings,
   };

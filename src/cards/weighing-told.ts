@@ -20,6 +20,8 @@ export interface Weighed {
   readonly aheadWhy: readonly string[];
   readonly steady: Steadiness;
   readonly after: BatchFacts;
+  /** Somebody looked inside: pieces were crisp, or a jar was dry. */
+  readonly isSeen: boolean;
   /** In stock of it already; empty while it dries. */
   readonly sealed: readonly Pouch[];
   readonly settings: Settings;
@@ -36,6 +38,7 @@ export function weighingTold({
   aheadWhy: hour,
   steady,
   after,
+  isSeen,
   sealed,
   settings,
 }: Weighed) {
@@ -58,7 +61,9 @@ export function weighingTold({
         ? [
             isDoubted
               ? 'Cold or soft is ice: dry it on. Crisp right through: seal within the hour.'
-              : 'Open the thickest: cold or soft means ice. Seal within the hour.',
+              : isSeen
+                ? 'Seal within the hour.'
+                : 'Open the thickest: cold or soft means ice. Seal within the hour.',
           ]
         : []),
     ].join('\n'),
@@ -77,7 +82,7 @@ export function weighingTold({
                   label: `Sealed ${usualPouches} x ${pouchG} g`,
                   request: `/seal ${usualPouches} x ${pouchG} g B${about.no}`,
                 },
-            { label: 'A piece is cold', request: `/weigh B${about.no} pieces cold` },
+            ...(isSeen ? [] : [{ label: 'A piece is cold', request: `/weigh B${about.no} pieces cold` }]),
             { label: 'Chart', request: `/chart B${about.no}` },
           ],
           buttonsForAll: true,

@@ -26,7 +26,12 @@ function ownCodes(names: Names): string[] {
   const all = names.meals.flatMap((meal) => names.pouchesOf(meal));
   const [first] = all;
   return all
-    .toSorted((a, b) => Number(b.batch === first?.batch) - Number(a.batch === first?.batch))
+    .toSorted(
+      (a, b) =>
+        Number(b.batch === first?.batch) - Number(a.batch === first?.batch) ||
+        a.batch - b.batch ||
+        a.no - b.no,
+    )
     .map(sayCode);
 }
 

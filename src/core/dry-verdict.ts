@@ -137,7 +137,7 @@ export const doubtedMoistureFraction = 0.06;
 const crispLastsHours = 12;
 
 /** Whether somebody looked inside: pieces were crisp, or the jar was dry. */
-function isSeenDry(witnesses: readonly Witness[], weighedAtMs: number): boolean {
+export function isSeenDry(witnesses: readonly Witness[], weighedAtMs: number): boolean {
   const { jar } = since(witnesses, weighedAtMs);
   if (jar && gradeOfJar(jar.humidityPercent) === 'dry') return true;
   const last = witnesses.findLast((one) => 'isCold' in one);
