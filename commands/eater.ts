@@ -75,7 +75,8 @@ export default command({
         open: stockQuestions(house, known),
       };
     }
-    if (!known && (name.length > longestName || /\d/.test(name))) {
+    // Whatever the platform calls somebody is their name; what was typed may be a misread word.
+    if (!known && name !== house.member.name && (name.length > longestName || /\d/.test(name))) {
       throw new Refusal(
         'bad-name',
         `"${name}" is no name that I can keep; I may have missed a word of the request.`,

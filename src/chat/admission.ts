@@ -1,10 +1,12 @@
 import { timingSafeEqual } from 'node:crypto';
 import type { Message, Reply } from '#core/talk.ts';
 import type { Stores } from '#store/house.ts';
+import { sayList } from '#words/say.ts';
 import { readScanPayload } from '#words/scan.ts';
 
 const membersOnly = 'I talk with members of an admitted household only. Write a request in your group first.';
-const notAdmitted = 'This group is not admitted yet. Whoever runs this bot has the code: /admit CODE';
+const notAdmitted =
+  'This group is not admitted yet. Whoever runs this bot has the code.\nFor example: /admit CODE';
 
 function same(a: string, b: string): boolean {
   const [x, y] = [Buffer.from(a), Buffer.from(b)];
@@ -73,24 +75,39 @@ function privately(stores: Stores, message: Message, words: string): Reply | und
   if (own.length === 0) return { group: membersOnly };
   const chosen = own.length === 1 ? own[0] : own.find((household) => words === `household ${household}`);
   if (chosen === undefined) {
-    const titles = own.map((household) => stores.households.title(household));
+    const labels = toldApart(stores, own, message);
     return {
       group: 'You belong to several households. Which one shall this chat speak for?',
       buttons: own.map((household, i) => {
-        const isTwin = titles.some((title, j) => j !== i && title === titles[i]);
         return {
-          label: isTwin ? `${titles[i]!} (${i + 1})` : titles[i]!,
+          label: labels[i]!,
           request: `/start household ${household}`,
         };
       }),
     };
   }
   stores.households.join(message, chosen);
-  const title = stores.households.title(chosen);
+  const title = toldApart(stores, own, message)[own.indexOf(chosen)]!;
   const other = own.length > 1 ? ' /start chooses another household.' : '';
   return {
     group: `This chat speaks for ${title} now. Requests work here without the slash; /help lists them.${other}`,
   };
+}
+
+/** Households by their groups' titles; those of one title by who else is there, and by what was last done. */
+function toldApart(stores: Stores, own: readonly number[], { person }: Message): string[] {
+  const titles = own.map((household) => stores.households.title(household));
+  const withPeople = own.map((household, i) => {
+    const isTwin = titles.some((title, j) => j !== i && title === titles[i]);
+    const others = stores.households.members(household).filter(({ name }) => name !== person.name);
+    if (!isTwin) return titles[i]!;
+    return `${titles[i]!} with ${sayList(others.slice(0, 2).map(({ name }) => name)) || 'nobody else'}`;
+  });
+  return withPeople.map((title, i) => {
+    if (!withPeople.some((other, j) => j !== i && other === title)) return title;
+    const did = stores.journal.latest(own[i]!, 1)[0]?.did ?? 'nothing yet';
+    return `${title}: ${did}`;
+  });
 }
 
 /**

@@ -6,6 +6,7 @@ import { withOffers, withRemarks } from './beside.ts';
 import { type Carried, lookIn, open, record, refused } from './carry-out.ts';
 import { editedInto, offer, proposal, replacement } from './propose.ts';
 import { asButton, notUnderstood } from './not-understood.ts';
+import { peopleMeant } from './people-meant.ts';
 import { press } from './press.ts';
 import { LeftOver, namesOf } from './read-parts.ts';
 import { respond as put } from './respond.ts';
@@ -84,7 +85,8 @@ function handle(house: Answerer, message: Message, pressed?: PressedButton): Rea
   }
   const already = house.admitCode === null ? undefined : admittedAlready(message);
   if (already) return respond(already);
-  const found = address(message.text, message.addressed || message.button !== null, house, () =>
+  const meant = peopleMeant(stores.households, household, message);
+  const found = address(meant, message.addressed || message.button !== null, house, () =>
     namesOf(
       lookIn(house, message, household).house,
       stores.messages.lately(message, message.sentAtMs - sameTalkMs),

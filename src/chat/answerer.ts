@@ -1,3 +1,4 @@
+import { Refusal } from '#core/refusal.ts';
 import type { FoodTable } from '#foods/food.ts';
 import { pouchesShownDry } from '#house/dryness.ts';
 import type { House } from '#house/house.ts';
@@ -22,6 +23,21 @@ export interface Answerer {
   readonly log: (line: string) => void;
 }
 
+/** Whoever writes as the group stays unnamed: nobody eats under that name. */
+function nobodyHere(eaters: House['eaters'], name: string): House['eaters'] {
+  return {
+    ...eaters,
+    add: (key, eater) => {
+      if (eater.name === name || eater.name === '')
+        throw new Refusal(
+          'unnamed',
+          'You write as the group, so I do not know who you are. Name the person, or write as yourself.',
+        );
+      return eaters.add(key, eater);
+    },
+  };
+}
+
 /** One household as a message or a reminder sees it; who looks, and what they may do, is told apart. */
 export function seenBy(
   { stores, foods, commands, chatLink }: Answerer,
@@ -40,7 +56,11 @@ export function seenBy(
     chatLink,
     ...looker,
   };
-  return { ...house, pouches: pouchesShownDry(house, stores.changes) };
+  return {
+    ...house,
+    pouches: pouchesShownDry(house, stores.changes),
+    eaters: looker.member.isUnnamed ? nobodyHere(records.eaters, looker.member.name) : records.eaters,
+  };
 }
 
 /** The household as nobody in particular sees it: for what is posted without having been asked. */

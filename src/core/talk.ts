@@ -12,6 +12,10 @@ export interface Message {
   readonly messageKey: string;
   readonly topicKey: string | null;
   readonly person: { readonly key: string; readonly name: string };
+  /** Another name by which people may mean the speaker, such as a public one. */
+  readonly alias?: string;
+  /** Whose message it answers, where that is another person. */
+  readonly answersTo?: { readonly key: string; readonly name: string };
   readonly text: string;
   readonly sentAtMs: number;
   /** It waited for so long, such as through an outage, that its answer says so. */

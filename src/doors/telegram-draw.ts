@@ -1,5 +1,16 @@
 import type { FileOut, Outgoing } from '#core/talk.ts';
-import { type Entity, type Line, cleaned, cutOutOf, cutTo, intoPieces, isolated } from './telegram-text.ts';
+import { isolatedRuns } from '#words/isolate.ts';
+import {
+  type Entity,
+  type Line,
+  cleaned,
+  cutOutOf,
+  cutTo,
+  intoPieces,
+  isolated,
+  shown,
+  unlinked,
+} from './telegram-text.ts';
 
 export interface Key {
   readonly text: string;
@@ -22,6 +33,7 @@ export type Part =
       readonly caption: string;
     };
 
+const exampleWords = 'For example: ';
 const mostButtons = 8;
 /** A list has a button for each thing on its page. */
 const mostOfList = 24;
@@ -35,11 +47,14 @@ const mostCaptionUnits = 1024;
 export function draw({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>): Part[] {
   const lines: Line[] = cleaned(reply.group)
     .split('\n')
-    // One line alone needs no weight.
-    .map((text, i, all) => ({
-      text,
-      is: i === 0 && all.length + (reply.why ?? []).length > 1 ? 'head' : 'plain',
-    }));
+    .map((text, i, all) => {
+      // One line alone needs no weight.
+      const is = i === 0 && all.length + (reply.why ?? []).length > 1 ? 'head' : 'plain';
+      // What works as it stands is copied by a tap, as it stands.
+      return is === 'plain' && text.startsWith(exampleWords)
+        ? { text: isolatedRuns(text), is, codeFrom: exampleWords.length }
+        : { text: shown(text), is };
+    });
   const most = reply.live || reply.pages ? mostOfList : mostButtons;
   if (buttons.length > most) {
     lines.push({
@@ -48,11 +63,11 @@ export function draw({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>): P
     });
   }
   for (const { who, text } of reply.notes ?? []) {
-    const [first, ...more] = cleaned(text).split('\n');
-    lines.push({ text: `${isolated(cleaned(who))}: ${first!}`, is: 'note' });
+    const [first, ...more] = shown(text).split('\n');
+    lines.push({ text: `${isolated(unlinked(cleaned(who)))}: ${first!}`, is: 'note' });
     for (const line of more) lines.push({ text: line, is: 'note' });
   }
-  for (const text of (reply.why ?? []).flatMap((line) => cleaned(line).split('\n')))
+  for (const text of (reply.why ?? []).flatMap((line) => shown(line).split('\n')))
     lines.push({ text, is: 'fold' });
   const files = (reply.files ?? []).map(drawFile);
   const keys = keyboard(buttons, most);
@@ -69,7 +84,7 @@ export function draw({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>): P
 /** Rows of buttons: as many side by side as their labels leave room for. The data is the button's row in the database. */
 export function keyboard(buttons: Outgoing['buttons'], most = mostButtons): Key[][] {
   const shown = buttons.slice(0, most);
-  const labels = shown.map(({ label }) => cleaned(label).replace(/\s+/gu, ' ').trim() || '…');
+  const labels = shown.map(({ label }) => isolatedRuns(cleaned(label)).replace(/\s+/gu, ' ').trim() || '…');
   const cut = labels.map((label) => cutTo(label, mostLabelUnits));
   // Few choices are easier to hit two in a row.
   const longestRow = most > mostButtons ? mostUnitsInRow.length : 2;
@@ -88,7 +103,7 @@ export function keyboard(buttons: Outgoing['buttons'], most = mostButtons): Key[
 
 function drawFile({ name, type, base64, caption }: FileOut): Part {
   const bytes = Buffer.from(base64, 'base64');
-  const said = cutTo(cleaned(caption).trim(), mostCaptionUnits);
+  const said = cutTo(shown(caption).trim(), mostCaptionUnits);
   // The platform refuses empty files.
   if (bytes.length === 0)
     return { is: 'text', text: `${said || name} (nothing in it)`, entities: [], keys: [] };

@@ -1,5 +1,6 @@
 import type { Context } from 'grammy';
 import type { Message } from '#core/talk.ts';
+import { withoutJoiners } from './telegram-text.ts';
 
 export type Update = Context['update'];
 type Incoming = NonNullable<Update['message']>;
@@ -59,7 +60,8 @@ function hearMessage(incoming: Incoming, isEdit: boolean, deliveryKey: string, m
   const person = speaker(incoming);
   if (person === null || isService(incoming)) return nothing;
   const isPrivate = chat.type === 'private';
-  const spoken = spokenTo(incoming.text ?? incoming.caption ?? '', me.username);
+  const typed = withoutJoiners(namesMeant(incoming));
+  const spoken = spokenTo(typed, me.username);
   if (spoken === 'another bot') return nothing;
   const wasForwarded = incoming.forward_origin !== undefined;
   return {
@@ -75,6 +77,8 @@ function hearMessage(incoming: Incoming, isEdit: boolean, deliveryKey: string, m
       messageKey: incoming.message_id > 0 ? String(incoming.message_id) : `delivery ${deliveryKey}`,
       topicKey: topicOf(incoming),
       person,
+      ...aliasOf(incoming),
+      ...repliedTo(incoming, me),
       // What somebody else wrote elsewhere is not this person's request.
       text: wasForwarded ? '' : startLink(spoken.text),
       sentAtMs: ((isEdit ? incoming.edit_date : undefined) ?? incoming.date) * 1000,
@@ -149,12 +153,28 @@ function titleOf(chat: { title?: string | undefined; first_name?: string | undef
   return chat.title ?? chat.first_name ?? `chat ${chat.id}`;
 }
 
-/** Who speaks; null for other bots. Stand-in accounts never become a person: their chat speaks instead. */
-function speaker({ chat, from, sender_chat: standsFor }: Incoming): Message['person'] | null {
-  if (standsFor) {
-    const title = titleOf(standsFor);
-    return { key: `chat:${standsFor.id}`, name: standsFor.id === chat.id ? `${title} (admin)` : title };
-  }
+/** A person who is mentioned without a name of their own in the address book is meant by their first name. */
+function namesMeant({ text, caption, entities, caption_entities }: Incoming): string {
+  const typed = text ?? caption ?? '';
+  const mentions = (entities ?? caption_entities ?? []).filter((one) => one.type === 'text_mention');
+  return mentions.reduceRight((said, { offset, length, user }) => {
+    return `${said.slice(0, offset)}"${nameOf(user).replaceAll('"', '')}"${said.slice(offset + length)}`;
+  }, typed);
+}
+
+/** What tells who a message is from. */
+interface Speaking {
+  readonly chat: { readonly id: number };
+  readonly from?: Incoming['from'] | undefined;
+  readonly sender_chat?: Incoming['sender_chat'] | undefined;
+}
+
+/** Who speaks; null for other bots and channels. An administrator who stays unnamed is the group, and no person. */
+function speaker({ chat, from, sender_chat: standsFor }: Speaking): Message['person'] | null {
+  if (standsFor)
+    return standsFor.id === chat.id
+      ? { key: `chat:${standsFor.id}`, name: `${titleOf(standsFor)} (admin)` }
+      : null;
   if (!from || from.is_bot) return null;
   return { key: String(from.id), name: nameOf(from) };
 }
@@ -165,6 +185,16 @@ function nameOf(user: { id: number; first_name: string; last_name?: string; user
     .map((name) => name?.replace(/\s+/gu, ' ').trim())
     .find((name) => name && /[^\p{C}\p{Z}\u115F\u1160\u3164\uFFA0\u2800]/u.test(name));
   return readable ?? `member ${user.id}`;
+}
+
+/** The public name by which others may mean the speaker. */
+const aliasOf = ({ from, sender_chat: standsFor }: Incoming) =>
+  from?.username && !standsFor ? { alias: from.username } : {};
+
+/** The person whose message this one answers. */
+function repliedTo({ reply_to_message: target }: Incoming, me: Me) {
+  const person = target && target.from && target.from.id !== me.id ? speaker(target) : null;
+  return person && !person.key.startsWith('chat:') ? { answersTo: person } : {};
 }
 
 /** Only real topics: elsewhere the number is the root of a chain of replies. */

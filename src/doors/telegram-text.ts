@@ -1,11 +1,15 @@
+import { isolatedRuns } from '#words/isolate.ts';
+
 /** A line of an answer: its head, the group's own, one of the notes that are drawn as a quote, or of the fold. */
 export interface Line {
   readonly text: string;
   readonly is: 'head' | 'plain' | 'note' | 'fold';
+  /** From here on it is to be copied by a tap, in UTF-16 units. */
+  readonly codeFrom?: number;
 }
 
 export interface Entity {
-  readonly type: 'bold' | 'blockquote' | 'expandable_blockquote';
+  readonly type: 'bold' | 'blockquote' | 'expandable_blockquote' | 'code';
   /** In UTF-16 units, as the platform counts. */
   readonly offset: number;
   readonly length: number;
@@ -36,6 +40,28 @@ export function cleaned(text: string): string {
     .replace(/[\u202A-\u202E]/gu, '')
     .replace(/[^\P{Cc}\n]/gu, '');
 }
+
+/** Takes up no room, breaks no line, and keeps the platform from making a link of what stands around it. */
+const wordJoiner = '\u2060';
+
+/**
+ * Nothing in a text becomes a command, a mention, a tag or a link by itself: names are what people typed, and a request
+ * that is named is not one tap away.
+ */
+export function unlinked(text: string): string {
+  return text
+    .replace(/(?<![\p{L}\p{N}_/])\/(?=\p{L}|\p{N})/gu, `/${wordJoiner}`)
+    .replace(/[@#](?=[\p{L}\p{N}_])/gu, (sign) => `${sign}${wordJoiner}`)
+    .replace(/\$(?=\p{Lu})/gu, `$${wordJoiner}`)
+    .replace(/:\/\//gu, `:${wordJoiner}//`)
+    .replace(/(?<=[\p{L}\p{N}_-])\.(?=\p{L}{2})/gu, `${wordJoiner}.`);
+}
+
+/** What people copy out of an answer and send back. */
+export const withoutJoiners = (text: string): string => text.replaceAll(wordJoiner, '');
+
+/** A text as it is put into a message: cleaned, names in every script where they belong, nothing a link. */
+export const shown = (text: string): string => unlinked(isolatedRuns(cleaned(text)));
 
 /** A text cut at a whole character, with an ellipsis when something is missing. In UTF-16 units. */
 export function cutTo(text: string, most: number): string {
@@ -82,7 +108,9 @@ function folded(text: string, most: number): string[] {
  * @param most longest piece, in UTF-16 units
  */
 export function intoPieces(lines: readonly Line[], most = mostUnits): Piece[] {
-  const short = lines.flatMap(({ text, is }) => folded(text, most).map((part) => ({ text: part, is })));
+  const short = lines.flatMap((line): Line[] =>
+    line.text.length <= most ? [line] : folded(line.text, most).map((text) => ({ text, is: line.is })),
+  );
   const groups: Line[][] = [[]];
   let units = 0;
   for (const line of short) {
@@ -106,9 +134,9 @@ function withoutBlankEnds(group: readonly Line[]): Line[] {
   while (from < to && isBlank(group[from])) from += 1;
   while (to > from && isBlank(group[to - 1])) to -= 1;
   const kept = group.slice(from, to);
-  return kept.map(({ text, is }, i) => {
-    const start = i === 0 ? text.trimStart() : text;
-    return { text: i === kept.length - 1 ? start.trimEnd() : start, is };
+  return kept.map((line, i) => {
+    const start = i === 0 ? line.text.trimStart() : line.text;
+    return { ...line, text: i === kept.length - 1 ? start.trimEnd() : start };
   });
 }
 
@@ -130,7 +158,11 @@ function piece(lines: readonly Line[]): Piece {
       entities.push({ type, offset: run.offset, length: offset - 1 - run.offset });
     run = undefined;
   };
-  for (const { text, is } of lines) {
+  for (const { text, is, codeFrom } of lines) {
+    if (codeFrom !== undefined && codeFrom < text.length) {
+      endRun();
+      entities.push({ type: 'code', offset: offset + codeFrom, length: text.length - codeFrom });
+    }
     if (run?.is === is) run.lines += 1;
     else {
       endRun();

@@ -4,6 +4,7 @@ import { createInterface } from 'node:readline';
 import { randomUUID } from 'node:crypto';
 import { storeTrouble } from '#chat/trouble.ts';
 import type { Message, Outgoing } from '#core/talk.ts';
+import { isolatedRuns } from '#words/isolate.ts';
 
 export interface TerminalDoor {
   /** Handles one message; the answer waits in the outbox afterwards. A word for the presser comes back at once. */
@@ -43,7 +44,7 @@ export function drawReply(
   for (const { inText } of reply.files ?? []) if (inText) lines.push(...inText.split('\n'));
   for (const path of files) lines.push(`[file: ${path}]`);
   if (buttons.length > 0) lines.push(buttons.map(({ label }, i) => `[${i + 1}] ${label}`).join('  '));
-  return lines.map((line) => (line === '' ? '>' : `> ${line}`));
+  return lines.map((line) => (line === '' ? '>' : `> ${isolatedRuns(line)}`));
 }
 
 /** Reasons and exact figures, set apart from what is read first. */

@@ -4,6 +4,8 @@ import type { Db } from './db.ts';
 export interface Member {
   readonly id: number;
   readonly name: string;
+  /** Somebody who writes as the group and stays unnamed: no person, and nobody who eats. */
+  readonly isUnnamed?: boolean;
 }
 
 /** Which household a chat belongs to and who its members are. */
@@ -29,10 +31,16 @@ export function householdStore(db: Db) {
   const dropLists = db.prepare('DELETE FROM live WHERE door = ? AND chat_key = ?');
   const moveChat = db.prepare('UPDATE OR IGNORE chat SET chat_key = ? WHERE door = ? AND chat_key = ?');
   const findMember = db.prepare(
-    'SELECT id, name FROM member WHERE household = ? AND door = ? AND person_key = ?',
+    'SELECT id, name, alias FROM member WHERE household = ? AND door = ? AND person_key = ?',
   );
   const addMember = db.prepare('INSERT INTO member (household, door, person_key, name) VALUES (?, ?, ?, ?)');
   const rename = db.prepare('UPDATE member SET name = ? WHERE id = ?');
+  const setAlias = db.prepare('UPDATE member SET alias = ? WHERE id = ?');
+  const byAlias = db
+    .prepare(
+      'SELECT name FROM member WHERE household = ? AND alias = ? COLLATE NOCASE ORDER BY id DESC LIMIT 1',
+    )
+    .pluck();
   const all = db.prepare('SELECT id, name FROM member WHERE household = ? ORDER BY id');
 
   const wrong = db.prepare('INSERT INTO wrong_code (door, chat_key, person_key, at_ms) VALUES (?, ?, ?, ?)');
@@ -91,17 +99,22 @@ export function householdStore(db: Db) {
     /** A group that became a supergroup keeps everything under its new key. */
     move: (door: string, from: string, to: string): void => void moveChat.run(to, door, from),
     /** The member who wrote; people are known by their key, their names follow what they call themselves. */
-    member(household: number, { door, person }: Message): Member {
-      const found = findMember.get(household, door, person.key) as Member | undefined;
+    member(household: number, { door, person, alias }: Message): Member {
+      const isUnnamed = person.key.startsWith('chat:');
+      const found = findMember.get(household, door, person.key) as
+        (Member & { alias: string | null }) | undefined;
       if (!found) {
-        return {
-          id: Number(addMember.run(household, door, person.key, person.name).lastInsertRowid),
-          name: person.name,
-        };
+        const added = addMember.run(household, door, person.key, person.name);
+        if (alias !== undefined) setAlias.run(alias, added.lastInsertRowid);
+        return { id: Number(added.lastInsertRowid), name: person.name, isUnnamed };
       }
       if (found.name !== person.name) rename.run(person.name, found.id);
-      return { ...found, name: person.name };
+      if (alias !== undefined && found.alias !== alias) setAlias.run(alias, found.id);
+      return { id: found.id, name: person.name, isUnnamed };
     },
+    /** The member whom others mean by a public name. */
+    nameBehind: (household: number, alias: string): string | undefined =>
+      byAlias.get(household, alias) as string | undefined,
     members: (household: number): Member[] => all.all(household) as Member[],
   };
 }

@@ -35,6 +35,7 @@ const landed: Readonly<Record<string, string>> = {
   '0022-prices.sql': '11ec4d66dc79c0a394b72ee11813a12e688151511f8eb041775f5ab51a795b3e',
   '0023-quiet.sql': '81dafe9a9187882603aec602d5897fae1829e362c6504190c4b3cee1752834e4',
   '0024-shelf-goods.sql': '26a2812ef178aef0aebe122296085eaccf71853dcb731540e5f0d7c43c4bffdb',
+  '0025-aliases.sql': '90f9e447ddefea16199a71d9d1b9b7ae8569934a90a9bfbef79e61ac5b0be146',
 };
 const migrationsFolder = new URL('../../src/store/migrations/', import.meta.url);
 const migrationFiles = readdirSync(migrationsFolder).sort();

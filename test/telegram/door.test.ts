@@ -137,7 +137,7 @@ describe('a request', () => {
     expect((await door.answer(door.group, 1)).text).toContain('from a caption');
   });
 
-  test('of an anonymous administrator or a channel is made by that chat, never by a stand-in account', async () => {
+  test('of an anonymous administrator is made by the group, never by a stand-in account; a channel is nobody', async () => {
     const door = await start();
     const standIn = { id: 1_087_968_824, is_bot: true, first_name: 'Group', username: 'GroupAnonymousBot' };
     door.say(door.group, '/echo a', {
@@ -148,10 +148,15 @@ describe('a request', () => {
       from: { id: 136_817_688, is_bot: true, first_name: 'Channel' },
       sender_chat: { id: -1007, type: 'channel', title: 'Trail news' },
     });
-    await door.answer(door.group, 2);
+    door.say(door.group, '/eater me vegetarian', {
+      from: standIn,
+      sender_chat: { id: door.group.id, type: 'supergroup', title: 'Kitchen' },
+    });
+    expect((await door.answer(door.group, 2)).text).not.toContain('vegetarian;');
+    expect(door.house.db.prepare('SELECT name FROM eater').all()).toEqual([]);
+    expect(door.answers(door.group)).toHaveLength(2);
     expect(door.house.db.prepare('SELECT person_key, name FROM member ORDER BY id').raw().all()).toEqual([
       [`chat:${door.group.id}`, 'Kitchen (admin)'],
-      ['chat:-1007', 'Trail news'],
     ]);
   });
 

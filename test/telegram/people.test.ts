@@ -69,7 +69,7 @@ describe('admission', () => {
     await door.answer(own, 6);
     const help = door.answers(own, 2).map(({ text }) => text);
     expect(new Set(help).size).toBe(1);
-    expect(help[0]).toContain('/help');
+    expect(help[0]).toContain('/\u2060help');
     door.say(own, '/start B4-2', { from: ben });
     expect((await door.answer(own, 7)).text).toContain('B4');
   });
@@ -77,7 +77,12 @@ describe('admission', () => {
 
 describe('names', () => {
   test.each([
-    ['<b>Ana</b> & _co_ [x](tg://user?id=1)', '<b>Ana</b> & _co_ [x](tg://user?id=1)'],
+    ['<b>Ana</b> & _co_ [x](tg://user?id=1)', '<b>Ana</\u2060b> & _co_ [x](tg:\u2060//user?id=1)'],
+    ['/undo', '/\u2060undo'],
+    ['@TrailTestBot', '@\u2060TrailTestBot'],
+    ['evil.com', 'evil\u2060.com'],
+    ['42', '42'],
+    ['x'.repeat(64), 'x'.repeat(64)],
     ['شهرزاد', 'شهرزاد'],
     ['👩‍🍳🥕'.repeat(8), '👩‍🍳🥕'.repeat(8)],
     ['*', '*'],
@@ -89,7 +94,7 @@ describe('names', () => {
     const door = await start();
     door.say(door.group, '/echo hi', { from: { ...ana, first_name, username: 'someone' } });
     const sent = await door.answer(door.group, 1);
-    const { offset, length } = sent.entities[0]!;
+    const { offset, length } = sent.entities.find(({ type }) => type === 'blockquote')!;
     expect(sent.text.slice(offset, offset + length)).toBe(`\u2068${shown}\u2069: hi`);
     expect(door.logged).toEqual([]);
   });

@@ -46,14 +46,29 @@ export function textRefusal(fields: Form['fields']): string | undefined {
   if (/\p{Cs}/u.test(text)) return 'Bad Request: strings must be encoded in UTF-8';
   if (JSON.stringify(fields['link_preview_options']) !== '{"is_disabled":true}')
     return 'Bad Request: previews are to be off';
-  return entitiesRefusal(text, (fields['entities'] ?? []) as Sent['entities']);
+  const entities = (fields['entities'] ?? []) as Sent['entities'];
+  return entitiesRefusal(text, entities) ?? linkRefusal(text, entities);
+}
+
+/**
+ * What the platform makes a link of by itself: commands, mentions, tags, addresses (TD, find_entities; the patterns
+ * here are wider). It takes such a message; this bot must not send one.
+ */
+const links = /(?<![\w/])\/[a-z0-9_]+|(?<!\w)@\w+|(?<!\w)#\w+|\w+:\/\/|[\p{L}\p{N}-]+\.\p{L}{2,}/giu;
+
+function linkRefusal(text: string, entities: Sent['entities']): string | undefined {
+  const codes = entities.filter(({ type }) => type === 'code');
+  for (const { 0: found, index } of text.matchAll(links))
+    if (!codes.some(({ offset, length }) => offset <= index && index < offset + length))
+      return `Bad Request: this bot must not link "${found}"`;
+  return undefined;
 }
 
 function entitiesRefusal(text: string, entities: Sent['entities']): string | undefined {
   if (!Array.isArray(entities) || entities.length > 100) return 'Bad Request: too many entities';
   let end = 0;
   for (const { type, offset, length } of entities) {
-    if (!['blockquote', 'expandable_blockquote', 'bold'].includes(type))
+    if (!['blockquote', 'expandable_blockquote', 'bold', 'code'].includes(type))
       return 'Bad Request: unsupported entity';
     if (!Number.isInteger(offset) || !Number.isInteger(length) || length < 1 || offset < 0)
       return 'Bad Request: bad entity';
