@@ -1,5 +1,5 @@
 import type { FileOut, Outgoing } from '#core/talk.ts';
-import { isolatedRuns } from '#words/isolate.ts';
+import { isolatedRuns } from './isolate.ts';
 import {
   type Entity,
   type Line,

@@ -1,4 +1,4 @@
-import { isolatedRuns } from '#words/isolate.ts';
+import { isolatedRuns } from './isolate.ts';
 
 /** A line of an answer: its head, the group's own, one of the notes that are drawn as a quote, or of the fold. */
 export interface Line {

@@ -4,7 +4,7 @@ import { createInterface } from 'node:readline';
 import { randomUUID } from 'node:crypto';
 import { storeTrouble } from '#chat/trouble.ts';
 import type { Message, Outgoing } from '#core/talk.ts';
-import { isolatedRuns } from '#words/isolate.ts';
+import { isolatedRuns } from './isolate.ts';
 
 export interface TerminalDoor {
   /** Handles one message; the answer waits in the outbox afterwards. A word for the presser comes back at once. */
