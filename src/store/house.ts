@@ -20,6 +20,7 @@ import { recipeStore } from './recipes.ts';
 import { reminderStore } from './reminders.ts';
 import { settingStore } from './settings.ts';
 import { oldLineStore } from './old-lines.ts';
+import { shoppingStore } from './shopping.ts';
 import { slotRuleStore } from './slot-rules.ts';
 import { tripStore } from './trips.ts';
 
@@ -40,6 +41,7 @@ export function openStores(file: Db, defaults: Settings) {
   const ratings = ratingStore(db);
   const prices = priceStore(db);
   const bought = boughtStore(db);
+  const shopping = shoppingStore(db);
   const exports = exportStore(db);
   const waiting = db.prepare("SELECT count(*) FROM outbox WHERE state = 'waiting'").pluck();
   const givenUp = db.prepare("SELECT count(*) FROM outbox WHERE state = 'dropped'").pluck();
@@ -88,6 +90,7 @@ export function openStores(file: Db, defaults: Settings) {
         ratings: once(ratings(household)),
         prices: once(prices(household)),
         bought: once(bought(household)),
+        shopping: once(shopping(household)),
         exports: exports(household),
       };
     },

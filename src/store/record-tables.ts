@@ -33,6 +33,8 @@ export const recordTables = [
   'promise',
   'rating',
   'stove',
+  'shopping',
+  'shop_item',
   'price',
   'meter_reading',
 ] as const;

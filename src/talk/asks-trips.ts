@@ -82,9 +82,13 @@ export const settingAsks: Reader = (look) => {
   return ask('settingof', word.toLowerCase(), 3.5);
 };
 
-/** 'What do we need to buy', 'shopping list': what is to be cooked says it, until a list of its own does. */
+/** 'What do we need to buy', 'shopping list', 'shopping list for the lentil pot'. */
 export const shopping: Reader = (look) =>
   look.has('shop', 'shopping', 'buy', 'groceries') &&
   (isAsking(look) || look.says(/ list |^ (?:shop|shopping|buy|groceries) /))
-    ? ask('cook', look.trip() ?? '', 4)
+    ? ask(
+        'shop',
+        `${!isAsking(look) && look.has('make', 'new', 'create', 'write', 'start') ? '' : 'preview '}${look.meal() ?? look.trip() ?? ''}`.trim(),
+        4,
+      )
     : undefined;

@@ -88,7 +88,7 @@ const asking: readonly TalkRow[] = [
   ['when is heron lake', 'tripof', 'answers'],
   ['do we have enough food for heron lake', 'cook', 'answers'],
   ['what do we still need to cook', 'cook', 'answers'],
-  ['what do we need to buy for heron lake', 'cook', 'answers'],
+  ['what do we need to buy for heron lake', 'shop', 'answers'],
   ['what is our altitude', 'settingof', 'answers'],
   ['which absorbers do we have', 'absorber', 'answers'],
   ['B4-2 is puffy, what do i do', 'worry', 'answers'],

@@ -2,6 +2,9 @@ import type { TalkRow } from './row.ts';
 
 /** Trips, wishes, picks, packing, coming home. */
 export const tripRows: readonly TalkRow[] = [
+  ['what do we have to buy for the lentil pot?', 'shop', 'answers', 'To buy for Lentil pot'],
+  ['make a shopping list for the lentil pot', 'shop', 'does', 'To buy for Lentil pot'],
+  ['should we buy more lentils?', 'shop|unknown|stock|howmany|cook', 'answers|nothing'],
   ['when is the trip', 'tripof', 'answers', '12 Jun'],
   ['how many days until heron lake', 'tripof', 'answers', 'in 70 days'],
   ['how long is heron lake', 'tripof', 'answers'],

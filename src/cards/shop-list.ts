@@ -1,0 +1,83 @@
+import { groupBy } from '#core/groups.ts';
+import { toBuy } from '#core/shopping.ts';
+import type { Choice, Reply } from '#core/talk.ts';
+import type { House } from '#house/house.ts';
+import type { ShopItem, ShoppingList } from '#house/shop-changes.ts';
+import { sayG } from '#words/say.ts';
+
+/** More buttons than these are turned like pages. Chosen: as for the pack list. */
+const mostOnPage = 9;
+
+const plural = (unit: string, count: number) =>
+  count === 1 ? unit : /(?:x|s|ch)$/u.test(unit) ? `${unit}es` : unit === 'loaf' ? 'loaves' : `${unit}s`;
+const capital = (text: string) => text[0]!.toUpperCase() + text.slice(1);
+
+/** 'Kidney beans: 4 tins of 400 g', 'Carrots: 4, about 240 g', 'Red lentils: 800 g'. */
+export function sayItem(house: House, item: ShopItem): string {
+  const { units } = house.settings;
+  const name = capital(item.called);
+  const buy = toBuy(item, item.homeG);
+  if (!buy) return `${name}: at home`;
+  if (item.needG === null)
+    return item.kind === 'Not understood' ? `"${item.called}"` : `${name}, no amount told`;
+  const missingG = item.needG - item.homeG;
+  const home = item.homeG > 0 ? [`${sayG(item.homeG, units)} at home`] : [];
+  // Tins that hold just what is needed say nothing more by its weight.
+  const isMore = item.unit !== '' && buy.grams > missingG * 1.02;
+  const notes = [...(isMore && buy.count !== null ? [`${sayG(missingG, units)} needed`] : []), ...home];
+  const behind = notes.length === 0 ? '' : ` (${notes.join(', ')})`;
+  if (buy.count === null) return `${name}: ${sayG(buy.grams, units)}${behind}`;
+  if (item.unit === '') return `${name}: ${buy.count}, about ${sayG(missingG, units)}${behind}`;
+  return `${name}: ${buy.count} ${plural(item.unit!, buy.count)} of ${item.size!}${behind}`;
+}
+
+export const isDone = (item: ShopItem): boolean => item.isGot || toBuy(item, item.homeG) === undefined;
+
+/**
+ * The list as it stands: what it is for, a page of its foods by where they stand in a shop, and a button for each.
+ * @param page counted from 1; beyond the last it is the last
+ */
+export function shopList(house: House, list: ShoppingList, page: number): Reply & { readonly page: number } {
+  const pages = Math.max(1, Math.ceil(list.items.length / mostOnPage));
+  const at = Math.min(Math.max(page, 1), pages);
+  const here = list.items.slice((at - 1) * mostOnPage, at * mostOnPage);
+  const done = list.items.filter(isDone).length;
+  const mark = (item: ShopItem) => (isDone(item) ? '✓' : '☐');
+  const lines = [
+    `To buy for ${list.madeFor}: ${done} of ${list.items.length} in the basket or at home.`,
+    ...[...groupBy(here, ({ kind }) => kind).entries()].flatMap(([kind, items]) => [
+      `${kind}:`,
+      ...items.map((item) => `${mark(item)} ${sayItem(house, item)}`),
+    ]),
+    ...(done === list.items.length ? ['All there. /shop done puts the list away.'] : []),
+  ];
+  const buttons: Choice[] = here.map((item) => ({
+    label: `${mark(item)} ${capital(item.called)}`.slice(0, 40),
+    request: `/shop ${item.isGot ? 'untick' : 'tick'} ${item.position} page ${at}`,
+  }));
+  const turns: Choice[] = [
+    ...(at > 1 ? [{ label: `◀ ${at - 1}`, request: `/shop page ${at - 1}` }] : []),
+    ...(at < pages ? [{ label: `${at + 1} of ${pages} ▶`, request: `/shop page ${at + 1}` }] : []),
+  ];
+  return {
+    group: lines.join('\n'),
+    buttons: [...buttons, ...turns],
+    buttonsForAll: true,
+    buttonsStay: true,
+    page: at,
+  };
+}
+
+/** So many foods are told where the list is only looked at. Chosen for a phone. */
+const mostPreviewed = 12;
+
+/** What would be bought, told without a list being made. */
+export function previewed(house: House, madeFor: string, items: readonly ShopItem[], request: string): Reply {
+  const told = items.slice(0, mostPreviewed).map((item) => sayItem(house, item));
+  const more = items.length - told.length;
+  return {
+    group: [`To buy for ${madeFor}:`, ...told, ...(more > 0 ? [`… and ${more} more.`] : [])].join('\n'),
+    buttons: [{ label: 'Make it a list', request }],
+    buttonsForAll: true,
+  };
+}
