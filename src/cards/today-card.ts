@@ -1,5 +1,6 @@
 import { groupBy } from '#core/groups.ts';
 import { boilingPointC } from '#core/boiling.ts';
+import { mergedGoods } from '#core/camp.ts';
 import { simmerMinutes } from '#core/fuel.ts';
 import { pouchFacts } from '#core/meal.ts';
 import type { Eater, HeldPouch, Trip } from '#core/records.ts';
@@ -120,7 +121,7 @@ function dish(
   const isDry = howBatchEaten(house, batch).isDry || waterMl === 0;
   const everybody = first.held.eaters.length === slot.eaters.length;
   const who = everybody ? '' : `, for ${sayList(named(eaters, first.held.eaters))}`;
-  const camp = figures.flatMap((one) => one.camp);
+  const camp = mergedGoods(figures.flatMap((one) => one.camp));
   const marks = [...new Set(some.flatMap(({ pouch }) => marksOf(house, pouch)))];
   const minutes = minutesAt(altitudeOf(trip, house), soakOf(house, batch));
   return {

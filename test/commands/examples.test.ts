@@ -28,6 +28,9 @@ const first: Record<string, string[]> = {
   '/back all eaten': ['/pick keep'],
   '/back B4-5 lost': ['/pick keep'],
   '/want not soup': ['/want soup'],
+  '/shop home 200 g pearl barley': ['/shop barley soup x2'],
+  '/shop got carrots': ['/shop barley soup x2'],
+  '/shop done': ['/shop barley soup x2'],
   '/trip Heron Lake Rosa from saturday dinner': [],
 };
 
