@@ -6,6 +6,7 @@ import type { Meaning } from '#talk/look.ts';
 import { leftOpen } from '#talk/left-open.ts';
 import { deedsNear } from '#talk/deeds-near.ts';
 import { withCodes } from '#talk/pieces.ts';
+import { leavesWhichOpen } from '#talk/hold.ts';
 import { nearThings } from '#talk/near-things.ts';
 import type { Names } from '#words/parts.ts';
 import { readScanPayload } from '#words/scan.ts';
@@ -42,7 +43,12 @@ export function address(text: string, addressed: boolean, requests: Requests, na
     const command = called(typed, commands) ?? called(typed, questions);
     const plainWords = slash[2]!.replace(/^[\s,:;.]+/, '');
     // 'Batch five' and 'b3 pouch 4' are codes behind a slash, too; a text keeps its own words.
-    const words = command && spokenCodes.has(command.name) ? withCodes(plainWords) : plainWords;
+    const isSpoken =
+      command !== undefined &&
+      (spokenCodes.has(command.name) ||
+        (command.name === 'weigh' &&
+          /\b(?:tray|batch|load) (?:one|two|three|four|five|six|seven|eight|nine|ten)\b/iu.test(plainWords)));
+    const words = isSpoken ? withCodes(plainWords) : plainWords;
     const linked = typed === 'start' ? called('pouch', commands) : undefined;
     // Behind /start stands what a link carried: a pouch's code, or nothing that was made here.
     const scanned = readScanPayload(words)?.code;
@@ -199,6 +205,15 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
   // To be told a little besides the point costs less than to be asked; to record the wrong thing costs most.
   if (isClose && best.command.records && !best.meaning.also && isFree(best) && isFree(rival))
     return { is: 'several', of: [chosen(best), chosen(rival)] };
+  // 'B1-2 or B1-3': each by itself.
+  const either =
+    best.command.records && leavesWhichOpen(best.meaning.holds)
+      ? (best.meaning.words.match(/\b[BM]\d+-\d+\b/giu) ?? [])
+      : [];
+  if (either.length > 1 && !isQuestion(text)) {
+    const deeds = either.slice(0, 3).map((code) => ({ command: best.command, words: code }));
+    return { is: 'unknown', typed: text.slice(0, 40), near: undefined, of: [], deeds, things: [] };
+  }
   const chain = chainOf(best.meaning, best.command, requests);
   if (chain) return { is: 'together', of: chain };
   const also: Chosen[] = [];

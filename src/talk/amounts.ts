@@ -5,10 +5,11 @@ const hour = "(\\d{1,2})(?:[:.](\\d\\d))?(?:\\s*o['’]?clock)?(?!\\s*(?:g|kg|oz
 const spokenDays =
   'last (?:night|evening)|yesterday (?:evening|night|afternoon|morning)|this morning|in the morning|this afternoon';
 const dayThenHour = new RegExp(
-  `\\b(${spokenDays})(?:,?\\s+(?:at\\s+|around\\s+)?${hour}(?!\\s*[,/\\d]))?`,
+  `\\b(${spokenDays})(?:,?\\s+(?:at\\s+|around\\s+)?${hour}(?:(?<=clock)|(?!\\s*[,/\\d])))?`,
   'iu',
 );
 const hourThenDay = new RegExp(`\\b(?:at|around|about|since)\\s+${hour}\\s+(?:on\\s+)?(${spokenDays})`, 'iu');
+const spokenDay = new RegExp(spokenDays, 'iu');
 /** 'Half an hour ago', 'an hour ago', '30 min ago', as a request takes it. */
 const ago =
   /\b(?:about\s+|some\s+)?(?:(half an|quarter of an|three quarters of an|an?|one|two|three|four|five|six|\d+(?:[.,]\d+)?)\s*(hours?|hrs?|h|min(?:ute)?s?))\s+ago\b/iu;
@@ -32,6 +33,13 @@ export function momentOf(look: Look): { words: string; at: number[] } {
   const { all, text } = look.said;
   const within = (from: number, length: number) =>
     all.flatMap((token, i) => (token.from >= from && token.to <= from + length ? [i] : []));
+  // 'At 8.30' is a time; a bare 8.30 may weigh.
+  const dotted = /\bat\s+(\d{1,2})\.(\d\d)\b(?!\s*(?:g|kg|oz|ml|l)\b)/iu.exec(text);
+  if (dotted && Number(dotted[1]) < 24 && Number(dotted[2]) < 60 && !spokenDay.test(text))
+    return {
+      words: `${dotted[1]!.padStart(2, '0')}:${dotted[2]!}`,
+      at: within(dotted.index, dotted[0].length),
+    };
   const past = ago.exec(text);
   if (past) {
     const count = shares[past[1]!.toLowerCase()] ?? Number(past[1]!.replace(',', '.'));

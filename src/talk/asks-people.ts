@@ -88,6 +88,8 @@ export const mayEat: Reader = (typedLook) => {
 /** 'How much salt in the soup', 'how many calories in B2-1'. */
 export const nutrients: Reader = (look) => {
   if (about(look) === '') return undefined;
+  // 'Which has more protein, soup or curry' compares.
+  if (look.said.meals.length > 1 && look.says(/ (?:more|less|most|least|higher|lower) /)) return undefined;
   const isNamed = look.says(
     /^ (?:calories|kcal|energy|salt|sodium|protein|fat|carbs|nutrition) (?:of|in|for) /,
   );

@@ -7,7 +7,9 @@ import { sayCode } from '#words/say.ts';
 export const howMany: Reader = (look) => {
   const counts =
     (dietWords(look) !== '' &&
-      look.says(/ (?:anything|something|any|what|list|show|everything|is there|are there|food|meals) /)) ||
+      look.says(
+        / (?:anything|something|any|what|list|show|everything|is there|are there|food|meals) |^ pouches /,
+      )) ||
     look.says(
       / how many | number of | do we (?:still )?have | have we got | got any | any(?:thing)? .*left | anything left | is there (?:any|still)| are there (?:any|still)| what s left | what is left | whats left | what do we have | in stock | in the (?:cupboard|cellar|pantry|store) | (?:left|remaining) $| on the shelf /,
     );
@@ -20,7 +22,10 @@ export const howMany: Reader = (look) => {
     return undefined;
   if (look.has('absorber', 'setting', 'altitude') || (look.has('pack') && !look.has('stock')))
     return undefined;
-  const diet = isAsking(look) || look.has('show', 'list') ? dietWords(look) : '';
+  const diet =
+    isAsking(look) || look.has('show', 'list') || look.says(/^ (?:pouches|meals|food|dishes|everything) /)
+      ? dietWords(look)
+      : '';
   const meal = look.mealTyped();
   const whose = look.person();
   if (whose !== undefined && look.says(/ for /)) return ask('stock', `${meal ?? ''} for ${whose}`, 4.5);
@@ -103,6 +108,11 @@ export const dryness: Reader = (look) => {
       ))
   )
     return undefined;
+  // Of what is sealed the time that it soaks is asked.
+  const isSealed =
+    look.said.codes.length > 0 ||
+    (look.said.meals.length > 0 && !driesNow(look) && look.said.batches.length === 0);
+  if (isSealed && !dry && !look.has('dryer', 'drying', 'load', 'weigh')) return undefined;
   if (
     look.said.trips.length > 0 ||
     look.has('cook', 'everybody', 'soft', 'tender') ||

@@ -84,6 +84,7 @@ export const settingAsks: Reader = (look) => {
 
 /** 'What do we need to buy', 'shopping list', 'shopping list for the lentil pot'. */
 export const shopping: Reader = (look) =>
+  !(look.said.meals.length > 0 && look.said.all.some(({ is }) => is === 'number' || is === 'quantity')) &&
   look.has('shop', 'shopping', 'buy', 'groceries') &&
   (isAsking(look) || look.says(/ list |^ (?:shop|shopping|buy|groceries) /))
     ? ask(

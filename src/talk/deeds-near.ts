@@ -67,13 +67,14 @@ function ofPerson(look: Look): Deed[] {
 function notLiked(look: Look): Deed[] {
   const [who] = look.said.people.map(({ names: [name] }) => name);
   const meal = look.meal() ?? avoided(look);
-  if (who === undefined || meal === undefined || look.said.codes.length > 0) return [];
+  if (meal === undefined || look.said.codes.length > 0) return [];
   const when = [dayText(look), look.slotMeal()?.meal].filter(Boolean).join(' ');
+  if (who === undefined && when === '') return [];
   if (when !== '' && look.meal() !== undefined) return [{ means: 'want', words: `no ${meal} ${when}` }];
   return [
     {
       means: 'eater',
-      words: `${who === look.names.me ? 'me' : quoted(who)} dislikes ${meal.replaceAll('"', '')}`,
+      words: `${who === undefined || who === look.names.me ? 'me' : quoted(who)} dislikes ${meal.replaceAll('"', '')}`,
     },
   ];
 }
@@ -88,7 +89,7 @@ export function deedsNear(text: string, names: Names): Deed[] {
   const { mood, codes } = look.said;
   if (mood.asks) return [];
   if (mood.negated !== null) return look.has('want', 'like', 'fancy', 'wish') ? notLiked(look) : [];
-  if (look.says(/ (?:no|without|never) /)) return notLiked(look);
+  if (/\b(?:no|without|never)\b/iu.test(text)) return notLiked(look);
   const thing = things(look);
   if (codes.length > 0 && thing && look.has('lose'))
     return [{ means: 'discard', words: `${thing.words} lost` }];

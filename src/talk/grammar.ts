@@ -16,6 +16,12 @@ export const auxiliaries = set(`
   isn't isnt aren't arent wasn't wasnt weren't werent don't dont doesn't doesnt didn't didnt haven't havent hasn't hasnt
   hadn't hadnt won't wont wouldn't wouldnt can't cant cannot couldn't couldnt shouldn't shouldnt`);
 
+/** What the bot can be told to do behind 'can you'; whatever else 'you' can do is asked. */
+export const orderVerbs = set(`
+  record log note write mark put add enter save tick jot tell show list give print send make set change undo take remove delete
+  plan pick choose remind count correct fix rename scale cancel move book register update switch turn stop start forget keep
+  weigh seal load discard throw bin label draw export calculate work check find look explain say help revert reverse swap`);
+
 /** Of those, the ones that open nothing but a question. */
 export const alwaysAsking = set(
   `does did is are am should shall doesn't doesnt didn't didnt isn't isnt aren't arent shouldn't shouldnt hasn't hasnt haven't havent weren't werent`,
@@ -69,7 +75,7 @@ export const parts =
 
 /** What is left out of a whole. */
 export const exceptions =
-  /\b(?:except(?: for)?|but not|all but|everything but|apart from|other than|besides|excluding|minus|without|save for)\b/i;
+  /\b(?:except(?: for)?|but not|all but|everything but|apart from|other than|besides|excluding|minus(?! \d)|without|save for)\b/i;
 
 /**
  * Words that say nothing of what is to be recorded: where, with whom, in what weather, how it felt to do it. A

@@ -26,6 +26,10 @@ const staysAsItIs = 'turns it round, so it stays as it is';
 /** What is said not to be so is never offered either. */
 export const turnedRound = (word: string): string => `"${word}" ${staysAsItIs}`;
 
+const whichOne = 'that leaves open which one';
+/** Whether a deed is held because one of two things was meant. */
+export const leavesWhichOpen = (holds: string | null): boolean => holds === whichOne;
+
 export const isTurnedRound = (holds: string | null): boolean => holds !== null && holds.endsWith(staysAsItIs);
 
 /** What stands against recording a deed as done, in words; null where nothing does. */
@@ -40,7 +44,7 @@ export function holdOf(
 ): string | null {
   if (mood.asks) return 'that reads as a question';
   if (mood.negated !== null && !more.negated) return turnedRound(mood.negated);
-  if (mood.either) return 'that leaves open which one';
+  if (mood.either) return whichOne;
   if (mood.doubt !== null) return `"${mood.doubt}" leaves it open`;
   if (mood.part !== null && !more.part) return `"${mood.part}" is not the whole`;
   if (mood.except !== null && !more.except) return `"${mood.except}" leaves something out`;
@@ -60,13 +64,25 @@ export function things(look: Look): { words: string; at: number[]; byCode: boole
   if (meal === undefined) return undefined;
   const count = look.said.all.findIndex((token, i) => token.is === 'number' && !mealTokens.includes(i));
   const number = look.said.all[count];
+  // 'All but two': the others of those in stock.
+  const butFor = look.says(/ (?:all|everything) (?:but|except) /);
   const many =
     number?.is === 'number' && Number.isInteger(number.value) && number.value > 0 && number.value < 100;
   return {
-    words: `${many ? `${number.value} ` : look.says(/ all (?:of )?(?:the|our|of) /) ? 'all ' : ''}${meal}`,
+    words: `${many ? `${butFor ? leftBut(look, number.value) : number.value} ` : look.says(/ all (?:of )?(?:the|our|of) /) ? 'all ' : ''}${meal}`,
     at: [...mealTokens, ...(many ? [count] : [])],
     byCode: false,
   };
 }
+
+/** How many of the meal there are besides. */
+const leftBut = (look: Look, but: number): number =>
+  Math.max(
+    1,
+    look.said.meals
+      .slice(0, 1)
+      .flatMap(({ names }) => names.slice(0, 1))
+      .flatMap((name) => look.names.pouchesOf(name)).length - but,
+  );
 
 export const people = (look: Look): number[] => look.said.people.flatMap(({ at }) => at);

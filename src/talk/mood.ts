@@ -1,5 +1,6 @@
 import { type Token, tokens } from '#words/tokens.ts';
 import {
+  orderVerbs,
   isAdverb,
   alwaysAsking,
   articles,
@@ -76,7 +77,9 @@ function negationIn(all: readonly Token[]): string | null {
     (token, i) =>
       token.is === 'word' &&
       isNegation(token.plain) &&
-      !(token.plain === 'not' && isFigure(all[i + 1]) && all.slice(0, i).some(isFigure)),
+      !(token.plain === 'not' && isFigure(all[i + 1]) && all.slice(0, i).some(isFigure)) &&
+      // 'Not sure' doubts.
+      !(token.plain === 'not' && /^(?:sure|certain)$/.test(all[i + 1]?.plain ?? '')),
   );
   return found?.plain ?? null;
 }
@@ -128,7 +131,13 @@ function opensQuestion(
   if (questionWords.has(word)) return !isExclamation(word, all, start);
   if (!auxiliaries.has(word) || next === undefined) return false;
   // 'Can you record …' is an order; 'can you tell me' is caught as a wish to know.
-  if (/^(?:can|could|would|will)$/.test(word) && /^(?:you|u)$/.test(next.plain)) return false;
+  if (/^(?:can|could|would|will)$/.test(word) && /^(?:you|u)$/.test(next.plain)) {
+    // 'Can you still eat it' speaks of anybody.
+    const verb = all
+      .slice(start + 2)
+      .find(({ plain }) => !/^(?:please|pls|just|also|kindly|quickly|maybe)$/.test(plain));
+    return verb === undefined || !orderVerbs.has(verb.plain);
+  }
   if (alwaysAsking.has(word)) return true;
   const isPronoun = pronouns.has(next.plain);
   // 'May Lake, 12 June' is a place; 'may Noa' asks.

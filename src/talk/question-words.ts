@@ -53,7 +53,7 @@ export const ideas = {
   ),
   left: row('left have stock remain still any more got there run short supply'),
   eat: row('eat use consume finish open take'),
-  gone: row('go happen become gone where miss vanish disappear still there left'),
+  gone: row('promise reserve plan packed go happen become gone where miss vanish disappear still there left'),
   throw: row('throw discard bin toss chuck dump trash'),
   load: row('load start cook make put go'),
   record: row('last thing record log note enter write type change add happen do did'),

@@ -19,6 +19,15 @@ function judged(look: Look): { words: string[]; at: number[] } {
     (_, i) => isVolume(i) && ['pour', 'use'].includes(look.said.lemmas[i - 1] ?? ''),
   );
   const volume = all.findIndex((_, i) => isVolume(i) && i !== poured);
+  // 'Needed 60 less': where water is spoken of in figures, they are ml.
+  const bare = all.findIndex(
+    (token, i) =>
+      token.is === 'number' && token.value >= 10 && /^(?:more|less|extra)$/.test(all[i + 1]?.plain ?? ''),
+  );
+  if (volume < 0 && bare >= 0 && look.has('need', 'want', 'water', 'poured')) {
+    words.push(`${all[bare]!.typed} ml ${all[bare + 1]!.plain === 'less' ? 'less' : 'more'}`);
+    at.push(bare, bare + 1);
+  }
   if (volume >= 0) {
     const near = all.slice(volume + 1, volume + 5).map((token) => token.plain);
     const tooMuch =

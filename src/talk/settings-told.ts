@@ -54,7 +54,11 @@ const settings: readonly SettingCue[] = [
   {
     name: 'storage',
     cue: / (?:storage|cellar|pantry|cupboard|store|store ?room|basement|shelf|freezer|fridge) | (?:keep|kept|stored?) (?:them|it|all|everything|the pouches|our pouches|pouches) .*(?:at|in) /,
-    value: (look) => behindWords(look, /-?\d+(?:[.,]\d+)?\s*(?:°|º|degrees?|deg)?\s*[cf]?\b/iu),
+    value: (look) =>
+      behindWords(look, /(?:-|\bminus\s+)?\d+(?:[.,]\d+)?\s*(?:°|º|degrees?|deg)?\s*[cf]?\b/iu)?.replace(
+        /^minus\s+/iu,
+        '-',
+      ),
   },
   {
     name: 'units',
@@ -174,7 +178,7 @@ function dryerText(look: Look): string | undefined {
 
 /** Words by which settings are spoken of; they account for themselves. */
 const settingWords =
-  'absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved stay wrong should different gusset pack opened open freezer fridge pouches them today yesterday left ml cc temperature'.split(
+  'minus absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved stay wrong should different gusset pack opened open freezer fridge pouches them today yesterday left ml cc temperature'.split(
     ' ',
   );
 
@@ -201,7 +205,7 @@ const oneSetting: Reader = (look) => {
   if (look.said.trips.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
   if (look.said.codes.length + look.said.batches.length > 0 || mood.asks) return undefined;
   const opens =
-    /^ (?:an? |each |one |please )?(?:empty )?(?:dryer|drier|bags?|pouch(?:es)?|trays?|absorbers?|storage|cellar|pantry|scale|cup|altitude|units?|zone|metric|imperial|grams|ounces) /;
+    /^ (?:an? |each |one |please )?(?:empty )?(?:time zone|dryer|drier|bags?|pouch(?:es)?|trays?|absorbers?|storage|cellar|pantry|scale|cup|altitude|units?|zone|metric|imperial|grams|ounces) /;
   if (
     !opens.test(look.folded) &&
     !look.says(
@@ -223,13 +227,20 @@ const oneSetting: Reader = (look) => {
       const isIn = from >= 0 && token.from >= from && token.to <= from + value.length;
       const words = value.toLowerCase().split(/[\s,]+|(?<=\d)x(?=\d)/);
       const isFigure =
-        (token.is === 'quantity' || token.is === 'number') && words.includes(String(token.value));
+        (token.is === 'quantity' || token.is === 'number') &&
+        words.some((word) => word.replace(/^-/, '') === String(token.value));
       return isIn || isFigure || token.plain.split(/\s+/).every((word) => words.includes(word)) ? [i] : [];
     }),
   );
   const explicit =
     look.has('set', 'house', 'setting', 'switch', 'change') || look.says(/ we live | our | from now on /);
-  const left = look.leftBy([...valueTokens, ...look.at(...settingWords)]);
+  // '410 m, not 340' says which figure is right.
+  const denied = all.flatMap((token, i) => (token.plain === 'not' || all[i - 1]?.plain === 'not' ? [i] : []));
+  const left = look.leftBy([
+    ...valueTokens,
+    ...look.at(...settingWords),
+    ...(look.said.mood.negated === null ? denied : []),
+  ]);
   const meaning = {
     means: 'house',
     score: explicit || opens.test(look.folded) ? 4.3 : 2.5,

@@ -99,6 +99,12 @@ export const scaling: Reader = (look) => {
     'portion',
     'serving',
   );
+  const byNumber = look.said.all.find(
+    (token, i) =>
+      token.is === 'number' && token.value < 20 && /^(?:times|by)$/.test(look.said.all[i - 1]?.plain ?? ''),
+  );
+  if (byNumber?.is === 'number' && !look.has('eat', 'use'))
+    return shown('scale', `${meal} x${byNumber.value}`, 5);
   if (times !== undefined && !look.has('eat', 'use')) return shown('scale', `${meal} ${times}`, 5);
   if (sodium && (look.has('keep', 'scale', 'make', 'salt', 'sodium') || wants))
     return shown('scale', `${meal} sodium ${sodium[1] ?? sodium[2]} mg`, 5);

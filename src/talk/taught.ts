@@ -11,7 +11,9 @@ export const teaching: Reader = (look) => {
   )
     return { means: 'our', words: '', score: 4, left: [], holds: null };
   if (mood.asks)
-    return look.says(/ (?:our|my) (?:measures?|words?|units) | what have we taught /)
+    return look.says(
+      / (?:our|my) (?:measures?|words?|units) | what have we taught | (?:did|have) (?:we|i) (?:teach|taught) | words .*(?:teach|taught|learn\w*) /,
+    )
       ? { means: 'our', words: '', score: 4, left: [], holds: null }
       : undefined;
   const forgets =

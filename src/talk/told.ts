@@ -48,6 +48,11 @@ function newcomer(look: Look): Meaning | undefined {
 /** 'I'm vegan now', 'Noa turned 8', 'Ben hates mushrooms', 'Noa can have milk again'. */
 export const eater: Reader = (look) => {
   const { people, mood, all } = look.said;
+  const mine = /^\s*(?:i['’]?m|i am|i turned)\s+(\d{1,2})(?:\s+(?:years? old|now|today))*[\s.!]*$/iu.exec(
+    look.bare,
+  )?.[1];
+  if (mine !== undefined && !mood.asks)
+    return { means: 'eater', words: `me ${mine} years`, score: 5, left: [], holds: null };
   if (!eaterCue.test(look.folded) || look.said.codes.length > 0) return undefined;
   const fresh = newcomer(look);
   if (fresh) return fresh;
@@ -228,10 +233,10 @@ export const recipe: Reader = (look) => {
     ).length;
   // 'Recipe pea soup, 4 servings: 400 g split peas; …'.
   const isTold = /^\s*recipe\s+[^:\n]+[:\n]/iu.test(look.bare) && amounts(text) >= 2;
-  if (newRecipe.test(text) || isTold)
+  if (newRecipe.test(text) || newRecipe.test(look.bare) || isTold)
     return {
       means: 'recipe',
-      words: inLines(withoutLead(isTold ? look.bare : text)),
+      words: inLines(withoutLead(isTold || !newRecipe.test(text) ? look.bare : text)),
       score: 6,
       left: [],
       holds: mood.asks ? 'that reads as a question' : null,

@@ -70,6 +70,19 @@ export const kitchenTopics: readonly Topic[] = [
     score: 4.5,
   },
   {
+    means: 'soak',
+    cue: / how (?:long|many minutes) .*(?:need|needs|take|takes|ready) /,
+    not: / (?:dry|dryer|drier|drying|seal|sealed|keep|last|cook|load) /,
+    words: (look) =>
+      look.said.batches.length === 0 &&
+      look.said.meals.every(({ names }) =>
+        names.every((name) => look.names.batchesOf(name, true).length === 0),
+      )
+        ? someThing(look) && `${about(look)} ${figureOf(look, 'length')}`.trim()
+        : undefined,
+    score: 4.6,
+  },
+  {
     means: 'isdry',
     cue: / how (?:long|many hours) (?:has|have|is|was|s) .* (?:in|been|going|running|dried|drying|dryer) /,
     words: (look) => (look.said.codes.length > 0 ? undefined : someThing(look)),
@@ -94,7 +107,7 @@ export const kitchenTopics: readonly Topic[] = [
   {
     means: 'without',
     cue: / (?:without|leave out|omit|skip|no) (?!me |us |you |him |her )\p{L}/u,
-    not: / (?:trip|eat|anything|any|everything|stock|left|what|which|who|water|absorber) /,
+    not: / (?:trip|eat|anything|any|everything|stock|left|what(?! if)|which|who|water|absorber) /,
     words: (look) => {
       const food =
         /\b(?:without|leave out|omit|skip|no)\s+((?:(?:any|the)\s+)?[\p{L}]+(?:\s+(?!in\b|from\b|for\b|please\b)[\p{L}]+)?)/iu.exec(

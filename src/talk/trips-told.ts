@@ -157,15 +157,30 @@ function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | 
       left: look.leftBy([
         ...known.at,
         ...all.flatMap((t, i) => (t.is === 'quantity' || t.is === 'number' || t.plain === 'not' ? [i] : [])),
-        ...look.at('lie', 'altitude', 'elevation', 'high'),
+        ...look.at(
+          'lie',
+          'altitude',
+          'elevation',
+          'high',
+          'make',
+          'set',
+          'put',
+          'change',
+          'actually',
+          'really',
+        ),
       ]),
     };
   const rest = restOf(look, new Set(known.at));
   if (rest === '') return undefined;
-  const isPlan = hasDays || look.says(/ from | until | till /) || look.slotMeal() !== undefined;
+  const isPlan =
+    hasDays ||
+    look.says(/ (?:days?|weeks?) /) ||
+    look.says(/ from | until | till /) ||
+    look.slotMeal() !== undefined;
   return told(
     rest,
-    isPlan ? 3 : 1.5,
+    look.says(/ (?:push\w*|postpone\w*|delay\w*|forward|shift\w*) /) && isPlan ? 4 : isPlan ? 3 : 1.5,
     look.has('should')
       ? '"should" leaves it open'
       : holdOf(look, { except: true, future: true, negated: true }),

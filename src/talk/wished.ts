@@ -106,7 +106,7 @@ export const wishing: Reader = (look) => {
   const whose = look.person();
   const wishNot =
     look.said.mood.negated !== null ||
-    / no (?:more )?$/.test(
+    / no (?:more |more of )?(?:the )?$/.test(
       ` ${look.said.text.slice(0, look.said.all[look.said.meals[0]!.at[0]!]!.from).toLowerCase()}`,
     )
       ? 'not '

@@ -6,6 +6,7 @@ import { measuredRows } from './rows/measured.ts';
 import { recipeRows } from './rows/recipes.ts';
 import type { TalkRow } from './rows/row.ts';
 import { backRows } from './rows/taking-back.ts';
+import { sittingRows } from './rows/sittings.ts';
 import { tripRows } from './rows/trips.ts';
 
 const eating: readonly TalkRow[] = [
@@ -23,7 +24,7 @@ const eating: readonly TalkRow[] = [
   ['i think B4-2 was eaten', 'use', 'offers'],
   ['we will eat B4-2 tomorrow', 'use', 'offers'],
   ["let's eat B4-2 tonight", 'use', 'offers'],
-  ['we ate B4-2 or B4-3', 'use', 'offers'],
+  ['we ate B4-2 or B4-3', 'unknown', 'offers'],
   ['we did not eat B4-2', 'fix', 'nothing'],
   ["don't use B4-3", 'use', 'nothing'],
   ['nobody ate B4-1', 'fix', 'nothing'],
@@ -208,6 +209,7 @@ export const talk: readonly TalkRow[] = [
   tripRows,
   recipeRows,
   backRows,
+  sittingRows,
 ]
   .flat()
   .filter(([typed], i, all) => all.findIndex((row) => row[0] === typed) === i);

@@ -37,7 +37,7 @@ export const eatingRows: readonly TalkRow[] = [
   ['not sure if we ate B4-2', 'whatof|use', 'nothing|offers|answers'],
   ['did somebody eat B4-3', 'whatof', 'answers'],
   ['have we used B4-1 yet', 'whatof', 'answers'],
-  ['we ate either B4-1 or B4-2', 'use', 'offers'],
+  ['we ate either B4-1 or B4-2', 'unknown', 'offers'],
   ['nobody touched B4-2', 'fix|use|unknown', 'nothing'],
   ["we haven't eaten B4-4", 'fix', 'nothing'],
   ['never opened B4-4', 'fix|use', 'nothing'],
