@@ -11,7 +11,7 @@ import { batchNumbered, nameKey } from './figures.ts';
 import type { House } from './house.ts';
 import { isChild, selfOf } from './lifting.ts';
 import { numberOfBought } from './own-foods.ts';
-import { withPackets } from './packets.ts';
+import { packetRemark, withPackets } from './packets.ts';
 import { asRecord, longestName, resolver } from './recipe-text.ts';
 
 /** What was bought, as recorded. */
@@ -102,6 +102,7 @@ function lineOf(
       grams,
       contents,
       named: [],
+      remarks: [...line.remarks, ...(reading ? [packetRemark(house, reading)] : [])],
       question: null,
     },
     per100,

@@ -27,7 +27,7 @@ export function packetQuestions(
       ...(alike.length > 1
         ? [
             {
-              label: `I read all ${alike.length} packets: no ${open}`,
+              label: `I read ${alike.length === 2 ? 'both' : `all ${alike.length}`} packets: no ${open}`,
               request: `/our packets in ${name} contain no ${open}`,
             },
           ]
@@ -101,8 +101,12 @@ function openFor(eater: Pick<Eater, 'never' | 'exact'>, line: RecipeLine): strin
       [{ ingredient: called, contents: { ...nothing, claims: contents.claims ?? [], ...alone } }],
       bars,
     ).is === 'unknown';
-  const tag = contents.check.find((one) => isOpen({ check: [one] }));
-  if (tag === undefined) return contents.checkKinds.find((kind) => isOpen({ checkKinds: [kind] }));
+  // What its packet warns of is read, not open.
+  const warned = line.remarks.flatMap((remark) => /^packet: .*?may contain ([^;]*)/u.exec(remark)?.[1] ?? []);
+  const isWarned = (one: string) => warned.some((told) => told.includes(one));
+  const tag = contents.check.find((one) => isOpen({ check: [one] }) && !isWarned(one));
+  if (tag === undefined)
+    return contents.checkKinds.find((kind) => isOpen({ checkKinds: [kind] }) && !isWarned(kind));
   // A coeliac asks for gluten, not for one cereal after another; who avoids nuts for nuts.
   if (ofGluten.includes(tag) && bars.some((bar) => bar.is === 'diet' && bar.diet === 'gluten-free'))
     return 'gluten';

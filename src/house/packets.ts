@@ -48,6 +48,10 @@ export const packetLine = (house: House, packet: Packet): string =>
 
 const remarkStart = 'packet: ';
 
+/** What stands beside a line whose packet was read just now. */
+export const packetRemark = (house: House, reading: PacketReading): string =>
+  `${remarkStart}${sayReading(reading)}, ${whoAndWhen(house, { readBy: house.member.id, readAtMs: house.nowMs })}`;
+
 /** A recorded line with what was read on its packet; undefined where the packet changes nothing of it. */
 export function withPacket(house: House, line: RecipeLine, packet: Packet): RecipeLine | undefined {
   const isOwn = packetKey(line.called) === packet.foodKey && line.state !== 'asked';

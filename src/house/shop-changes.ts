@@ -24,8 +24,8 @@ export function itemsNamed({ items }: ShoppingList, foods: readonly string[]): S
   if (foods.length === 1 && /^(?:all|everything)$/iu.test(foods[0]!)) return [...items];
   return foods.map((food) => {
     const wanted = fold(food).split(' ').filter(Boolean).map(stem);
-    const found = items.find(({ called }) => {
-      const words = fold(called).split(' ').map(stem);
+    const found = items.find(({ called, key }) => {
+      const words = fold(`${called} ${key}`).split(' ').map(stem);
       return wanted.length > 0 && wanted.every((word) => words.includes(word));
     });
     if (found) return found;

@@ -66,10 +66,12 @@ function asSold(
 
 /** A line of a recipe as it is bought; nothing for water. */
 function needOf(house: House, line: RecipeLine, factor: number): ShopNeed[] {
-  const called = line.called.split(',')[0]!;
+  const food = line.called.split(',')[0]!;
+  // In the words of the recipe, as it will be looked for.
+  const called = readLine(campTold(line.typed).rest).words.toLowerCase() || food;
   if (line.state === 'asked')
     return [{ key: `? ${foldName(line.typed)}`, called: line.typed, kind: 'Not understood', needG: null, unit: null, unitG: null, size: null }]; // prettier-ignore
-  if (/^(?:[a-z]+ )?water$/u.test(called)) return [];
+  if (/^(?:[a-z]+ )?water$/u.test(food)) return [];
   const group = line.ndb === null ? '' : (house.foods.byNdb(line.ndb)?.group ?? '');
   const byGroup = kindsByGroup.find(([start]) => start.test(group))?.[1] ?? 'Other';
   const isSpice = byGroup === 'Spices, oils and sauces';

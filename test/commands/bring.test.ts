@@ -166,3 +166,12 @@ test('a wish for what was bought is kept like any other', () => {
   expect(house.say('/want trail lasagne friday dinner')).toContain('Trail lasagne');
   expect(house.say('/want')).toContain('Trail lasagne for Ana');
 });
+
+test('what its packet warns of is read, and no button denies it', () => {
+  const house = open();
+  const answer = house.say('/bring trail risotto 120 g, 520 kcal, contains milk, may contain egg');
+  expect(answer).toContain('Noa: unknown, so not for you yet: egg (Trail risotto)');
+  expect(house.last.flatMap(({ buttons }) => buttons.map(({ label }) => label))).not.toContainEqual(
+    expect.stringContaining('egg'),
+  );
+});

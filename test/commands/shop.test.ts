@@ -23,7 +23,7 @@ test('over several meals, in the tins, packs and pieces of a shop, by kind of fo
   const answer = open().say('/shop bean pot x2, lentil pot for 4');
   expect(answer).toContain('To buy for Bean pot x2 and Lentil pot x0.5: 0 of 10 in the basket or at home.');
   expect(answer).toContain('☐ Kidney beans: 4 tins of 400 g');
-  expect(answer).toContain('☐ Tomatoes: 2 tins of 400 g');
+  expect(answer).toContain('☐ Chopped tomatoes: 2 tins of 400 g');
   // 2 x 2 and half of one.
   expect(answer).toContain('☐ Onions: 5, about 585 g');
   expect(answer).toContain('☐ Carrots: 200 g');
