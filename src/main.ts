@@ -78,6 +78,7 @@ async function start(): Promise<void> {
       handle: (message) => answer(house, message),
       waiting: () => house.stores.messages.waiting('terminal'),
       sent: house.stores.messages.sent,
+      codesIn: (picture) => house.workers.drawing.codes(picture),
       due: reminding.look,
       clock: {
         now,
@@ -122,6 +123,7 @@ async function startTelegram(house: Answerer, db: Db, config: Config): Promise<n
     token: config.telegramToken!,
     apiRoot: config.telegramApiRoot,
     handle: (message) => answer(named, message),
+    codesIn: (picture) => house.workers.drawing.codes(picture),
     takeUp: () => resume(named, 'telegram'),
     arrived: (message) => arrival(house.stores, message),
     deliveries,

@@ -13,7 +13,7 @@ const mayImport: Record<string, { plain: RegExp; types?: RegExp }> = {
   'src/cards': { plain: /^(\.\/|#core\/|#words\/|#foods\/|#house\/|luxon$)/, types: /^#draw\// },
   'src/draw': {
     plain:
-      /^(\.\/|#core\/|#words\/|node:(fs|module|path|worker_threads|zlib)$|(pdfkit|fontkit|subset-font|linebreak|bidi-js|uqr|vega|ical-generator|@resvg\/resvg-js)$)/,
+      /^(\.\/|#core\/|#words\/|node:(fs|module|path|worker_threads|zlib)$|(pdfkit|fontkit|subset-font|linebreak|bidi-js|uqr|vega|ical-generator|zxing-wasm\/reader|@resvg\/resvg-js)$)/,
   },
   'src/talk': { plain: /^(\.\/|#core\/|#words\/|luxon$)/ },
   'src/questions': {

@@ -7,6 +7,7 @@ import { type Carried, lookIn, open, record, refused } from './carry-out.ts';
 import { editedInto, offer, proposal, replacement } from './propose.ts';
 import { asButton, notUnderstood } from './not-understood.ts';
 import { peopleMeant } from './people-meant.ts';
+import { pictured } from './pictured.ts';
 import { press } from './press.ts';
 import { LeftOver, namesOf } from './read-parts.ts';
 import { respond as put } from './respond.ts';
@@ -83,6 +84,8 @@ function handle(house: Answerer, message: Message, pressed?: PressedButton): Rea
     const reply = house.admitCode === null ? undefined : admission(stores, message, house.admitCode);
     return reply ? respond(reply) : { handled: {} };
   }
+  const seen = message.scanned ? pictured(message, household) : undefined;
+  if (seen) return 'group' in seen ? respond(seen) : handle(house, { ...seen, scanned: [] }, pressed);
   const already = house.admitCode === null ? undefined : admittedAlready(message);
   if (already) return respond(already);
   const meant = peopleMeant(stores.households, household, message);

@@ -17,6 +17,8 @@ export interface Message {
   /** Whose message it answers, where that is another person. */
   readonly answersTo?: { readonly key: string; readonly name: string };
   readonly text: string;
+  /** What stands in the codes of a picture that came with it. */
+  readonly scanned?: readonly string[];
   readonly sentAtMs: number;
   /** It waited for so long, such as through an outage, that its answer says so. */
   readonly isLate?: boolean;

@@ -15,7 +15,7 @@ export interface Me {
 
 /** What an update means to the house. */
 export type Heard =
-  | { readonly is: 'message'; readonly message: Message }
+  | { readonly is: 'message'; readonly message: Message; readonly picture?: string }
   | {
       readonly is: 'press';
       readonly message: Message;
@@ -66,6 +66,7 @@ function hearMessage(incoming: Incoming, isEdit: boolean, deliveryKey: string, m
   const wasForwarded = incoming.forward_origin !== undefined;
   return {
     is: 'message',
+    ...pictureOf(incoming),
     message: {
       door: 'telegram',
       chatKey: String(chat.id),
@@ -151,6 +152,15 @@ const isOurKind = (chat: { type: string }) => ['private', 'group', 'supergroup']
 
 function titleOf(chat: { title?: string | undefined; first_name?: string | undefined; id: number }): string {
   return chat.title ?? chat.first_name ?? `chat ${chat.id}`;
+}
+
+/** A picture sent along, by the platform's name for the file: the largest of its sizes. */
+function pictureOf({ photo, document, forward_origin: from }: Incoming): { picture: string } | undefined {
+  if (from !== undefined) return undefined;
+  const largest = (photo ?? []).toSorted((a, b) => b.width - a.width)[0];
+  if (largest) return { picture: largest.file_id };
+  const isPicture = /^image\/(?:png|jpeg)$/.test(document?.mime_type ?? '');
+  return document && isPicture ? { picture: document.file_id } : undefined;
 }
 
 /** A person who is mentioned without a name of their own in the address book is meant by their first name. */

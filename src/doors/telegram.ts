@@ -5,6 +5,7 @@ import type { Handled } from '#chat/handled.ts';
 import { storeTrouble } from '#chat/trouble.ts';
 import { type MenuEntry, askName, connect, setMenu, whyEnded } from './telegram-connection.ts';
 import { type Heard, hear, wanted } from './telegram-hear.ts';
+import { fetchPicture } from './telegram-picture.ts';
 import { failureOf, sayError, withoutToken } from './telegram-refused.ts';
 import { keyboard } from './telegram-draw.ts';
 import type { Lists } from './telegram-lists.ts';
@@ -27,6 +28,8 @@ export interface TelegramDoor {
   readonly apiRoot: string | null;
   /** Handles one message; the answer waits in the outbox afterwards. */
   readonly handle: (message: Message) => Handled;
+  /** The texts of the codes in a picture; worked out beside the chat. */
+  readonly codesIn: (picture: Uint8Array) => Promise<readonly string[]>;
   /** Takes up the long sums that an earlier process did not end. */
   readonly takeUp: () => readonly Promise<unknown>[];
   /** The bot came into a group: puts a line for it in the outbox. */
@@ -138,7 +141,8 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
         return;
       case 'message':
         deliveries.resume('telegram', heard.message.chatKey);
-        handle(heard.message);
+        if (heard.picture !== undefined && isForUs(heard.message)) later(look(heard.message, heard.picture));
+        else handle(heard.message);
         return;
       case 'press':
         return press(heard);
@@ -152,6 +156,18 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
         if (!heard.message.isPrivate) door.arrived(heard.message);
         return sender.wake();
     }
+  }
+
+  /** Labels in a picture are read beside the chat; a picture that cannot be had is as if it were not there. */
+  async function look(message: Message, fileKey: string): Promise<void> {
+    let scanned: readonly string[] = [];
+    try {
+      const picture = await fetchPicture(bot, door, fileKey);
+      if (picture) scanned = await door.codesIn(picture);
+    } catch (error) {
+      log(`a picture of delivery ${message.deliveryKey} could not be read: ${sayError(error)}`);
+    }
+    attempt({ is: 'message', message: { ...message, scanned } });
   }
 
   function press({ message, pressKey, carrier }: Extract<Heard, { is: 'press' }>): void {
@@ -246,6 +262,9 @@ const place = ({ chatKey, topicKey }: Message) => ({
   chat_id: Number(chatKey),
   ...(topicKey === null ? {} : { message_thread_id: Number(topicKey) }),
 });
+
+/** A picture is looked at where it was sent to the bot, or with a request. */
+const isForUs = ({ addressed, text }: Message): boolean => addressed || text.startsWith('/');
 
 const isRefused = (error: unknown) => failureOf(error).is === 'refused';
 

@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { randomUUID } from 'node:crypto';
@@ -12,6 +12,8 @@ export interface TerminalDoor {
   readonly waiting: () => Outgoing[];
   /** Ticks an answer off. @returns false when another terminal showed it */
   readonly sent: (id: number) => boolean;
+  /** The texts of the codes in a picture. */
+  readonly codesIn?: (picture: Uint8Array) => Promise<readonly string[]>;
   /** Puts what nobody asked for, such as reminders, in the outbox when its time has come. */
   readonly due: () => Promise<void>;
   /** The clock; `set` is there only where the clock was fixed from outside. */
@@ -84,7 +86,10 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
     const press = /^\s*(\d{1,2})\s*$/.exec(text);
     const button = press ? buttons[Number(press[1]) - 1] : undefined;
     const key = randomUUID();
+    const picture = button ? undefined : pictureIn(text);
+    const scanned = picture && door.codesIn ? await door.codesIn(readFileSync(picture.path)) : [];
     const said = attempt({
+      ...(scanned.length > 0 ? { scanned } : {}),
       door: 'terminal',
       chatKey: 'terminal',
       chatTitle: 'the terminal',
@@ -94,7 +99,7 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
       messageKey: key,
       topicKey: null,
       person: { key: name.toLowerCase(), name },
-      text: button ? '' : text,
+      text: button ? '' : scanned.length > 0 ? picture!.words : text,
       sentAtMs: door.clock.now(),
       isEdit: false,
       button: button?.id ?? null,
@@ -148,6 +153,13 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
   await send();
   clearInterval(timer);
   await showDue();
+}
+
+/** A path to a picture at the end of what was typed. */
+function pictureIn(text: string): { readonly path: string; readonly words: string } | undefined {
+  const found = /^(.*?)\s*(\S+\.(?:png|jpe?g))\s*$/isu.exec(text);
+  const path = found?.[2]!;
+  return path !== undefined && existsSync(path) ? { path, words: found![1]! } : undefined;
 }
 
 function writeFiles(folder: string, { reply }: Outgoing): string[] {

@@ -8,12 +8,14 @@ export interface Drawing {
   labels(sheet: LabelSheet): Promise<Drawn>;
   paper(paper: TripPaper): Promise<Drawn>;
   chart(chart: ChartFacts): Promise<Drawn>;
+  /** The texts of the codes in a picture. */
+  codes(picture: Uint8Array): Promise<readonly string[]>;
   /** Ends the thread; drawings still open are rejected. A later one starts a new thread. */
   dispose(): Promise<void>;
 }
 
 interface Waiting {
-  readonly resolve: (drawn: Drawn) => void;
+  readonly resolve: (answer: Answer) => void;
   readonly reject: (reason: unknown) => void;
   readonly timer: NodeJS.Timeout;
 }
@@ -43,9 +45,10 @@ export function openDrawing(): Drawing {
 
   const start = (): Worker => {
     const started = new Worker(new URL('./thread.js', import.meta.url), { execArgv: [] });
-    started.on('message', ({ id, drawn, refused, fault }: Answer) => {
+    started.on('message', (answer: Answer) => {
+      const { id, drawn, texts, refused, fault } = answer;
       const done = settle(id);
-      if (drawn) done?.resolve(drawn);
+      if (drawn ?? texts) done?.resolve(answer);
       else if (refused) done?.reject(new Refusal(refused.code, refused.sentence));
       else done?.reject(new Error(fault));
     });
@@ -54,7 +57,7 @@ export function openDrawing(): Drawing {
     return started;
   };
 
-  const ask = (wanted: Wanted): Promise<Drawn> =>
+  const ask = (wanted: Wanted): Promise<Answer> =>
     new Promise((resolve, reject) => {
       worker ??= start();
       const asked = worker;
@@ -68,10 +71,13 @@ export function openDrawing(): Drawing {
       asked.postMessage({ id: lastId, wanted });
     });
 
+  const drawn = async (wanted: Wanted): Promise<Drawn> => (await ask(wanted)).drawn!;
+
   return {
-    labels: (sheet) => ask({ is: 'labels', sheet }),
-    paper: (paper) => ask({ is: 'paper', paper }),
-    chart: (chart) => ask({ is: 'chart', chart }),
+    labels: (sheet) => drawn({ is: 'labels', sheet }),
+    paper: (paper) => drawn({ is: 'paper', paper }),
+    chart: (chart) => drawn({ is: 'chart', chart }),
+    codes: async (picture) => (await ask({ is: 'codes', picture })).texts!,
     async dispose() {
       const old = worker;
       if (old) failed(old, new Error('the drawing thread was disposed'));

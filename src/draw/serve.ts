@@ -5,7 +5,8 @@ import type { ChartFacts, LabelSheet, TripPaper } from './facts.ts';
 export type Wanted =
   | { readonly is: 'labels'; readonly sheet: LabelSheet }
   | { readonly is: 'paper'; readonly paper: TripPaper }
-  | { readonly is: 'chart'; readonly chart: ChartFacts };
+  | { readonly is: 'chart'; readonly chart: ChartFacts }
+  | { readonly is: 'codes'; readonly picture: Uint8Array };
 
 export interface Question {
   readonly id: number;
@@ -21,6 +22,8 @@ export interface Drawn {
 export interface Answer {
   readonly id: number;
   readonly drawn?: Drawn;
+  /** What stands in a picture's codes. */
+  readonly texts?: readonly string[];
   readonly refused?: { readonly code: string; readonly sentence: string };
   /** What was thrown: always a bug. */
   readonly fault?: string;
@@ -32,7 +35,7 @@ interface Port {
 }
 
 /** The libraries are heavy: each is loaded when its first drawing is wanted. */
-async function draw(wanted: Wanted): Promise<Drawn> {
+async function draw(wanted: Exclude<Wanted, { is: 'codes' }>): Promise<Drawn> {
   if (wanted.is === 'labels') {
     const { drawLabels } = await import('./label-sheet.ts');
     const { pdf, pages } = await drawLabels(wanted.sheet);
@@ -50,6 +53,10 @@ async function draw(wanted: Wanted): Promise<Drawn> {
 
 async function answer({ id, wanted }: Question): Promise<Answer> {
   try {
+    if (wanted.is === 'codes') {
+      const { readCodes } = await import('./read-codes.ts');
+      return { id, texts: await readCodes(wanted.picture) };
+    }
     return { id, drawn: await draw(wanted) };
   } catch (thrown) {
     if (thrown instanceof Refusal) return { id, refused: { code: thrown.code, sentence: thrown.message } };

@@ -141,6 +141,7 @@ export async function openDoor(
     token: platform.token,
     apiRoot: platform.root,
     handle: (message) => answer(house.house, message),
+    codesIn: (picture) => house.house.workers.drawing.codes(picture),
     takeUp: () => resume(house.house, 'telegram'),
     arrived: (message) => arrival(house.house.stores, message),
     deliveries: deliveryStore(house.db),

@@ -47,6 +47,8 @@ export interface Platform {
   /** Hands out an update once more though it was confirmed, before whatever is next. */
   readonly again: (body: UpdateBody, id: number) => void;
   /** Calls that were refused as they stood, with the words. */
+  /** Files that people sent, by name. */
+  readonly files: Map<string, Buffer>;
   /** Methods that a server of an older version does not know. */
   unknown: ReadonlySet<string>;
   /** Signs at people's messages, by chat and message. */
@@ -101,6 +103,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
     },
     again: (body, id) => void strays.push({ update_id: id, ...body }),
     refusals: [],
+    files: new Map(),
     unknown: new Set(),
     reactions: new Map(),
     pinned: new Map(),
@@ -130,7 +133,12 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
   server.keepAliveTimeout = 120_000;
 
   async function serve(request: IncomingMessage, response: ServerResponse): Promise<void> {
-    const [, bot, method = ''] = (request.url ?? '').split('/');
+    const [, bot, method = '', name = ''] = (request.url ?? '').split('/');
+    if (bot === 'file' && method === `bot${token}`) {
+      const bytes = platform.files.get(name);
+      if (!bytes) return refuse(response, 404, 'Not Found');
+      return void response.writeHead(200, { 'content-type': 'application/octet-stream' }).end(bytes);
+    }
     const payload = await readForm(request);
     if (bot !== `bot${token}`) return refuse(response, 401, 'Unauthorized');
     platform.calls.push({ method, payload, atMs: Date.now() });
@@ -218,6 +226,12 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
       }
       if (asText(fields['text']).length > 200) return { code: 400, refused: 'Bad Request: MESSAGE_TOO_LONG' };
       return { result: true };
+    }
+    if (method === 'getFile') {
+      const bytes = platform.files.get(String(fields['file_id']));
+      return bytes
+        ? { result: { file_id: fields['file_id'], file_path: fields['file_id'], file_size: bytes.length } }
+        : { code: 400, refused: 'Bad Request: invalid file_id' };
     }
     if (method === 'setMyCommands' || method === 'deleteWebhook') return { result: true };
     const chat = chats.get(Number(fields['chat_id']));
