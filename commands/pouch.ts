@@ -38,7 +38,7 @@ export default command({
   takes: { codes: optional(pouchCodes), batch: optional(batchNamed('any')) },
   run: ({ codes = [], batch: batchNo }, house) => {
     if (codes.length === 0 && batchNo !== undefined)
-      return { lines: batchCard(house, batchNo), meal: mealOfBatch(house, batchNo) };
+      return { ...batchCard(house, batchNo), meal: mealOfBatch(house, batchNo) };
     if (codes.length === 0)
       throw new Refusal('one-pouch', 'I still need a pouch code such as B4-2, or a batch code such as B4.');
     if (codes.length > mostCards)
@@ -47,7 +47,12 @@ export default command({
   },
   say: (cards) => {
     if ('lines' in cards)
-      return { group: cards.lines.join('\n'), meals: [cards.meal], notesTell: 'verdicts' };
+      return {
+        group: cards.lines.join('\n'),
+        why: cards.why,
+        meals: [cards.meal],
+        notesTell: 'verdicts',
+      };
     const said = cards.map(cardLines);
     const [only, another] = cards;
     const buttons = only && !another ? [...nextSteps(only.pouch), ...only.asks] : [];

@@ -14,11 +14,14 @@ import { restG } from '#core/rest.ts';
 import { mixHolds } from '#words/mixed-words.ts';
 
 /** A batch from the trays to what is left of it. */
-export function batchCard(house: House, no: number): string[] {
+export function batchCard(
+  house: House,
+  no: number,
+): { readonly lines: readonly string[]; readonly why: readonly string[] } {
   const batch = batchNumbered(house, no);
   const facts = factsOfBatch(house, batch);
   const { settings } = house;
-  if (batch.mix) return mixCard(house, batch, batch.mix, facts);
+  if (batch.mix) return { lines: mixCard(house, batch, batch.mix, facts), why: [] };
   const g = (value: number) => sayG(value, settings.units);
   const pouches = pouchesFrom(house, no);
   const sealedG = sealedOf(house, no).reduce((sum, one) => sum + one.dryG, 0);
@@ -28,23 +31,26 @@ export function batchCard(house: House, no: number): string[] {
       : `${g(facts.dryG)} dry at ${sayMoment(facts.lastWeighedAtMs!, settings.zone)}`;
   const verdict = dryOf(house, batch, facts);
   const isDrying = pouches.length === 0 && verdict.is === 'not dry' && verdict.because === 'not steady';
-  return [
+  const stands = dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings);
+  // How it was shown to be dry is a reason; that it was not is read first.
+  const isShown = verdict.is === 'dry' && stands.length > 0;
+  const lines = [
     `B${no}: ${batch.recipe.name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, loaded ${sayDay(batch.loadedAtMs, settings.zone)}`,
     `${g(facts.wetG)} wet on ${sayCount(batch.trays.length, 'tray')}, ${dry}.`,
-    ...dryPhrase(verdict, steadinessOf(batch, settings), dryAbout(batch), settings),
+    ...(isShown ? ['Steady.', ...stands.slice(1)] : stands),
     ...(isDrying ? aheadLines(house, dryingAhead(house, batch, facts)) : []),
     ...(pouches.length === 0
       ? ['Nothing of it is sealed yet.']
       : [
           `Sealed: ${sayCodes(pouches)}, ${g(sealedG)}${pouches.some(({ isMixed }) => isMixed) ? ' of it' : ''}.`,
         ]),
-    ...energyLine(house, batch),
     ...(sealedG > 0 && facts.dryG !== null
       ? [`Unsealed: ${g(restG({ dryG: facts.dryG, sealed: sealedOf(house, no), rest: batch.rest }))}.`]
       : []),
     ...containsLines(facts.recipe),
     ...(batch.isRaw ? [rawCaution] : []),
   ];
+  return { lines, why: [...(isShown ? [stands[0]!] : []), ...energyLine(house, batch)] };
 }
 
 /** What drying took, once it is dry and the meter or the dryer's power is known. */

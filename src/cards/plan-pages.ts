@@ -4,7 +4,7 @@ import type { Eater } from '#core/records.ts';
 import type { Page } from '#core/talk.ts';
 import { sayDayOf } from '#house/trips.ts';
 import { dayNumber, type TripProblem } from '#house/trip-problem.ts';
-import { mostPhoneLines, phoneLinesOf } from '#words/phone.ts';
+import { mostPhoneLines, phoneLines, phoneLinesOf } from '#words/phone.ts';
 import { sayCount, sayList } from '#words/say.ts';
 import { isShort } from './fed-words.ts';
 import type { SlotPicked } from './pick-words.ts';
@@ -63,7 +63,18 @@ export function dayPages(
   fed: readonly DayFed[],
   eaters: readonly Eater[],
 ): Page[] {
-  return [...groupBy(picked, ({ slot }) => slot.onDay)].map(([day, those]) => {
+  return [...groupBy(picked, ({ slot }) => slot.onDay)].flatMap(([day, those]) => {
+    const whole = page(day, those);
+    // A table of many fills a phone with one meal.
+    return phoneLines(whole.group) <= mostPhoneLines || those.length < 2
+      ? [whole]
+      : those.map((one) => ({
+          ...page(day, [one]),
+          label: `${sayDayOf(day).slice(0, 3)} ${one.slot.meal}`,
+        }));
+  });
+
+  function page(day: string, those: readonly SlotPicked[]): Page {
     const short = fed.filter((one) => one.day === dayNumber(day) && isShort(one));
     const names = short.map((one) => eaters.find(({ id }) => id === Number(one.eater))?.name ?? '?');
     return {
@@ -79,5 +90,5 @@ export function dayPages(
           : `${names[i]!}: ${sayCount(one.missed.length, 'meal')} missing.`,
       ),
     };
-  });
+  }
 }

@@ -158,7 +158,7 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
 /** A path to a picture at the end of what was typed. */
 function pictureIn(text: string): { readonly path: string; readonly words: string } | undefined {
   const found = /^(.*?)\s*(\S+\.(?:png|jpe?g))\s*$/isu.exec(text);
-  const path = found?.[2]!;
+  const path = found?.[2];
   return path !== undefined && existsSync(path) ? { path, words: found![1]! } : undefined;
 }
 

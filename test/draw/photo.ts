@@ -14,7 +14,7 @@ export interface Shot {
 /** A rendered page as somebody photographs it: on a table, turned, out of focus, lit from one side; as JPEG. */
 export function photographed(page: ImageData, shot: Shot): Buffer {
   const flat = createCanvas(page.width, page.height);
-  flat.getContext('2d').putImageData(page as never, 0, 0);
+  flat.getContext('2d').putImageData(page, 0, 0);
   const { turnDeg = 0, blurPx = 0, halfLight = 1, widthPx = 1280 } = shot;
   const scale = (0.72 * widthPx) / Math.max(page.width, page.height);
   const canvas = createCanvas(widthPx, widthPx);

@@ -120,10 +120,11 @@ export async function openDoor(
   options: Partial<Answerer> = {},
   door: Partial<TelegramDoor> = {},
   kept?: TestHouse,
+  made?: TestHouse,
 ): Promise<OpenDoor> {
   const platform = await openPlatform();
   const group = platform.chat({ id: -1001234567890, type: 'supergroup', title: 'Kitchen' });
-  const house = kept ?? openTestHouse(undefined, { admitCode: 'plum-42', ...options });
+  const house = kept ?? made ?? openTestHouse(undefined, { admitCode: 'plum-42', ...options });
   const inGroup = {
     door: 'telegram',
     chatKey: String(group.id),
