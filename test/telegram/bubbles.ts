@@ -62,7 +62,7 @@ export function drawScreen({ asked, by, sent }: Screen): Buffer {
     ...new Set([0, ...sent.entities.flatMap((e) => [e.offset, e.offset + e.length]), sent.text.length]),
   ].toSorted((a, b) => a - b);
   const blocks = cuts.slice(0, -1).flatMap((from, i) => {
-    const text = clean(sent.text.slice(from, cuts[i + 1]!));
+    const text = clean(sent.text.slice(from, cuts[i + 1]));
     const type = sent.entities.find((e) => e.offset <= from && from < e.offset + e.length)?.type;
     if (text === '') return [];
     if (type === 'expandable_blockquote')
