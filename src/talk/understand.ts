@@ -18,6 +18,7 @@ import type { Reader } from './hold.ts';
 import { Look, type Meaning } from './look.ts';
 import * as shows from './shows.ts';
 import * as rated from './rated.ts';
+import * as eatingOut from './eating-out.ts';
 import * as measured from './measured.ts';
 import * as settingsTold from './settings-told.ts';
 import * as recipeTold from './recipe-told.ts';
@@ -51,6 +52,7 @@ const readers: readonly Reader[] = [
   asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
   ...asksTopics.topical,
   dryerTold.dryer, dryerTold.pieces,
+  eatingOut.eatingOut,
   measured.jar, measured.meter, measured.pricing,
 ]; // prettier-ignore
 

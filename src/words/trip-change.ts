@@ -31,6 +31,38 @@ const addWords = new Set([
   'for',
   'the',
 ]);
+/** Where a meal is had elsewhere: 'we eat out on sunday', 'dinner at the restaurant'. */
+const outPlaces = new Set(['restaurant', 'takeaway', 'takeout', 'pub', 'invited', 'inn', 'cafe']);
+const outJoins = new Set([
+  'eat',
+  'eats',
+  'eating',
+  'dine',
+  'dining',
+  'are',
+  'is',
+  'at',
+  'the',
+  'a',
+  'in',
+  'we',
+  'all',
+  'get',
+  'have',
+]);
+
+/** The words that say so; empty where nobody said it. */
+function eatenOut(reading: Reading): number[] {
+  const at = [...reading.left()].filter(
+    (i) =>
+      outPlaces.has(reading.all[i]!.plain) ||
+      (reading.all[i]!.plain === 'out' &&
+        /^(?:eat|eats|eating|dine|dining)$/.test(reading.at(i - 1)?.plain ?? '')),
+  );
+  if (at.length === 0) return [];
+  return [...at, ...[...reading.left()].filter((i) => outJoins.has(reading.all[i]!.plain))];
+}
+
 const untils = new Set(['until', 'till', 'to', 'through']);
 const froms = new Set(['from', 'starting', 'starts', 'since']);
 
@@ -48,13 +80,18 @@ export function slotChange(reading: Reading, names: Names, known: Days): SlotCha
   const at = [...reading.left()].filter(
     (i) => (i < one.from || i > one.to) && slotMealNamed(reading.all[i]!.plain) !== undefined,
   );
+  const out = eatenOut(reading);
+  if (at.length === 0 && out.length > 0) throw whichMealOut(reading, day);
   if (at.length === 0)
     throw new Refusal(
       'one-day',
       `That is one day of the trip, which goes from ${known.startsOn} to ${known.endsOn}. For a meal of that day: add lunch on sunday. To move the trip, its first and last day.`,
     );
   // Some of these words were taken with the people who do not come.
-  const gone = reading.all.flatMap(({ plain }, i) => (goneWords.has(plain) && i < at[0]! ? [i] : []));
+  const gone = [
+    ...out,
+    ...reading.all.flatMap(({ plain }, i) => (goneWords.has(plain) && i < at[0]! ? [i] : [])),
+  ];
   const added = [...reading.left()].filter((i) => addWords.has(reading.all[i]!.plain));
   reading.take(...at, ...gone, ...added);
   for (let i = one.from; i <= one.to; i++) reading.take(i);
@@ -63,6 +100,21 @@ export function slotChange(reading: Reading, names: Names, known: Days): SlotCha
     meals: at.map((i) => slotMealNamed(reading.all[i]!.plain)!),
     isGone: gone.length > 0,
   };
+}
+
+/** Which meals of a day are had elsewhere, where nobody said. */
+function whichMealOut(reading: Reading, day: string): Ambiguous {
+  const end = reading.text.length;
+  return new Ambiguous(
+    `Which meals do you have elsewhere on ${day}?`,
+    (
+      [
+        ['Dinner', ' dinner'],
+        ['Lunch and dinner', ' lunch and dinner'],
+        ['All of that day', ' breakfast lunch and dinner'],
+      ] as const
+    ).map(([label, into]) => ({ label, request: reading.rewritten([{ from: end, to: end, into }]) })),
+  );
 }
 
 const shifts: Readonly<Record<string, readonly [start: number, end: number]>> = {
