@@ -86,6 +86,7 @@ export function tripStore(db: Db) {
     'DELETE FROM promise WHERE household = ? AND trip = ? AND packed = 0 AND came IS NULL',
   );
   const releaseOne = db.prepare('DELETE FROM promise WHERE household = ? AND id = ?');
+  const moveHeld = db.prepare('UPDATE promise SET slot = ? WHERE household = ? AND id = ?');
   const pack = db.prepare('UPDATE promise SET packed = ? WHERE household = ? AND id = ?');
   const come = db.prepare('UPDATE promise SET came = ? WHERE household = ? AND id = ?');
   const show = db.prepare(
@@ -194,6 +195,8 @@ export function tripStore(db: Db) {
     /** Gives back what is held and not yet packed. */
     release: (trip: number): void => void release.run(household, trip),
     releaseOne: (id: number): void => void releaseOne.run(household, id),
+    /** Another meal of the trip gets it. */
+    moveHeld: (id: number, slot: number): void => void moveHeld.run(slot, household, id),
     pack: (id: number, packed: boolean): void => void pack.run(packed ? 1 : 0, household, id),
     came: (id: number, what: HeldPouch['came']): void => void come.run(what, household, id),
     /** Keeps the picks that people were shown, with the print of the question they answer. */

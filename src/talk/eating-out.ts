@@ -34,3 +34,44 @@ export const eatingOut: Reader = (look) => {
     holds: holdOf(look, { future: true }),
   };
 };
+
+/** 'Swap Friday and Saturday', 'switch Saturday dinner with Sunday lunch': meals of a plan that change places. */
+export const exchanging: Reader = (look) => {
+  const verbs = look.at('swap', 'switch', 'exchange', 'trade');
+  const days = look.said.text.match(
+    /\b(?:mon|tues|wednes|thurs|fri|satur|sun)day(?:'s)?(?:\s+(?:breakfast|lunch|dinner))?|\b(?:breakfast|lunch|dinner)\s+(?:on|of)\s+(?:mon|tues|wednes|thurs|fri|satur|sun)day/giu,
+  );
+  const place = look.trip();
+  if (verbs.length === 0 || days?.length !== 2 || look.said.codes.length > 0) return undefined;
+  const used = new Set(days.flatMap((day) => day.toLowerCase().split(/\s+/)));
+  return {
+    means: 'exchange',
+    words: `${days.map((day) => day.replace(/'s\b/u, '')).join(' and ')} ${place ?? ''}`.trim(),
+    score: 6,
+    left: look.leftBy([
+      ...verbs,
+      ...look.said.all.flatMap(({ plain, typed }, i) =>
+        used.has(plain) || used.has(typed.toLowerCase()) ? [i] : [],
+      ),
+      ...people(look),
+      ...look.said.trips.flatMap(({ at }) => at),
+      ...look.at(
+        'around',
+        'over',
+        'the',
+        'day',
+        'meal',
+        'plan',
+        'of',
+        'on',
+        'with',
+        'for',
+        'and',
+        'dinner',
+        'lunch',
+        'breakfast',
+      ),
+    ]),
+    holds: holdOf(look),
+  };
+};

@@ -52,7 +52,7 @@ const readers: readonly Reader[] = [
   asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
   ...asksTopics.topical,
   dryerTold.dryer, dryerTold.pieces,
-  eatingOut.eatingOut,
+  eatingOut.eatingOut, eatingOut.exchanging,
   measured.jar, measured.meter, measured.pricing,
 ]; // prettier-ignore
 

@@ -5,7 +5,7 @@ import { between, type Mention } from './mentions.ts';
 import { type Names, part } from './part.ts';
 import type { Reading } from './reading.ts';
 
-function takeMention(reading: Reading, { from, to }: Mention): void {
+export function takeMention(reading: Reading, { from, to }: Mention): void {
   for (let i = from; i <= to; i++) reading.take(i);
 }
 

@@ -27,6 +27,8 @@ const first: Record<string, string[]> = {
   '/back B4-2 B4-3 returned, rest eaten': ['/pick keep'],
   '/back all eaten': ['/pick keep'],
   '/back B4-5 lost': ['/pick keep'],
+  '/exchange saturday and sunday': ['/pick keep'],
+  '/exchange saturday dinner and sunday dinner': ['/pick keep'],
   '/want not soup': ['/want soup'],
   '/shop home 200 g pearl barley': ['/shop barley soup x2'],
   '/shop got carrots': ['/shop barley soup x2'],

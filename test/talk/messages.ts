@@ -2,7 +2,7 @@ import { askingRows } from './rows/asking.ts';
 import { eatingRows } from './rows/eating.ts';
 import { houseRows } from './rows/house.ts';
 import { kitchenRows } from './rows/kitchen.ts';
-import { measuredRows } from './rows/measured.ts';
+import { measuredRows, planRows } from './rows/measured.ts';
 import { recipeRows } from './rows/recipes.ts';
 import type { TalkRow } from './rows/row.ts';
 import { backRows } from './rows/taking-back.ts';
@@ -205,6 +205,7 @@ export const talk: readonly TalkRow[] = [
   askingRows,
   kitchenRows,
   measuredRows,
+  planRows,
   houseRows,
   tripRows,
   recipeRows,

@@ -112,10 +112,12 @@ test('law: a doubt, or what leaves it open, records nothing', async () => {
 test('law: polite words change nothing', () => {
   fc.assert(
     fc.property(
-      fc.constantFrom(...talk.map(([typed]) => typed).filter((typed) => typed.includes(' '))),
+      fc.constantFrom(...talk.filter(([typed]) => typed.includes(' '))),
       fc.constantFrom('please ', 'hey, ', 'ok so ', 'hi ', 'sorry, '),
       fc.constantFrom('', ' please', ' thanks', ' 😀', '!!'),
-      (typed, before, after) => {
+      ([typed, , does], before, after) => {
+        // 'Sorry' may put right what was said before: where nothing is told as done, it is asked what is meant.
+        if (before === 'sorry, ' && does !== 'does') return;
         const plain = read(typed);
         const polite = read(`${before}${typed}${typed.endsWith('?') ? '' : after}`);
         const name = (found: typeof plain) => (found.is === 'request' ? found.main.command.name : found.is);

@@ -16,3 +16,13 @@ export const measuredRows: readonly TalkRow[] = [
   ['our dryer is 1100 W', 'house', 'does', '1100 W'],
   ['the thickest piece of B2 is crisp right through', 'weigh', 'does', 'crisp'],
 ];
+
+/** Meals of a trip that are had elsewhere, or change places. Nothing is kept in the season's plan yet. */
+export const planRows: readonly TalkRow[] = [
+  ['dinner at the restaurant on sunday', 'trip', 'does', '3 meals'],
+  ['we are eating out on sunday evening', 'trip', 'does', '3 meals'],
+  ['we eat out on sunday', 'trip', 'nothing', 'Which meals'],
+  ['do we eat out on sunday?', 'trip|dinner|history|log', 'answers|offers'],
+  ['swap saturday and sunday', 'exchange', 'nothing', 'Nothing is kept'],
+  ['should we swap saturday and sunday?', 'exchange', 'nothing|answers|offers'],
+];
