@@ -146,6 +146,11 @@ const chosen = ({ meaning, command }: Scored): Chosen => ({
   ...(meaning.beside === undefined ? {} : { aside: meaning.beside }),
 });
 
+/** What a message of two words or more may open and close with and say nothing by: the rest is read as if alone. */
+const greeting = /^\s*(?:(?:please|pls|plz|hey|hi|hello|ok(?:ay)?|so|sorry)\b[\s,!.]+)+(?=\p{L}.*\s\S)/isu;
+const farewell =
+  /(?<=\S\s.*\S)(?:[\s,!.]+(?:please|pls|thanks|thank you|thx|cheers|\p{Extended_Pictographic}\ufe0f?))+[\s!.]*$/isu;
+
 /** Every request and question that would account for a sentence, the best first. */
 function readingsOf(text: string, { commands, questions }: Requests, names: Names): Scored[] {
   const first = /^([\p{L}_]+)(?![\p{L}\p{N}_]|['’-]\p{L})(.*)$/su.exec(withoutOpening(text));
@@ -169,7 +174,7 @@ function readingsOf(text: string, { commands, questions }: Requests, names: Name
           },
         ]
       : [];
-  return [...named, ...couldMean(text, names)]
+  return [...named, ...couldMean(text.replace(farewell, '').replace(greeting, ''), names)]
     .map((meaning) => {
       const command = called(meaning.means, commands) ?? called(meaning.means, questions);
       if (!command) throw new Error(`a reading means "${meaning.means}", which is no request`);

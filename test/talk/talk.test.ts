@@ -109,23 +109,27 @@ test('law: a doubt, or what leaves it open, records nothing', async () => {
   );
 }, 120_000);
 
-test('law: polite words change nothing', () => {
-  fc.assert(
-    fc.property(
-      fc.constantFrom(...talk.filter(([typed]) => typed.includes(' '))),
-      fc.constantFrom('please ', 'hey, ', 'ok so ', 'hi ', 'sorry, '),
-      fc.constantFrom('', ' please', ' thanks', ' 😀', '!!'),
-      ([typed, , does], before, after) => {
-        // 'Sorry' may put right what was said before: where nothing is told as done, it is asked what is meant.
-        if (before === 'sorry, ' && does !== 'does') return;
-        const plain = read(typed);
-        const polite = read(`${before}${typed}${typed.endsWith('?') ? '' : after}`);
-        const name = (found: typeof plain) => (found.is === 'request' ? found.main.command.name : found.is);
-        expect(name(polite)).toBe(name(plain));
-      },
-    ),
-    { numRuns: tries(400), seed: 14 },
-  );
+test('law: polite words change nothing, in front of any row or behind it', () => {
+  const name = (found: ReturnType<typeof read>) =>
+    found.is === 'request' ? found.main.command.name : found.is;
+  const rows = talk.map(([typed]) => typed).filter((typed) => typed.includes(' '));
+  const around = [
+    ['please ', ''],
+    ['hey, ', ' please'],
+    ['ok so ', ' thanks'],
+    ['hi ', ' 😀'],
+    ['sorry, ', '!!'],
+  ] as const;
+  // A part of the rows where the answer is waited for, every one of them else.
+  const some = rows.filter((_, i) => i % Math.ceil(rows.length / tries(rows.length)) === 0);
+  const missed = some.flatMap((typed) => {
+    const plain = name(read(typed));
+    return around.flatMap(([before, after]) => {
+      const polite = `${before}${typed}${typed.endsWith('?') ? '' : after}`;
+      return name(read(polite)) === plain ? [] : [`${polite}: ${name(read(polite))}, not ${plain}`];
+    });
+  });
+  expect(missed).toEqual([]);
 });
 
 test('every question has its own examples answered', async () => {
