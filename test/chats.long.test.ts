@@ -1,0 +1,3 @@
+import { playChats } from './written-chats.ts';
+
+playChats(true);
