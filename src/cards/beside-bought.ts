@@ -1,6 +1,7 @@
 import type { RecipeFacts } from '#core/meal.ts';
 import type { Batch, Recipe } from '#core/records.ts';
 import { expectedDryG } from '#core/balance.ts';
+import { recipeCost, sayMoney } from '#house/costs.ts';
 import { factsOfBatch, factsOfRecipe, nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { usesOf } from '#house/occasions.ts';
@@ -28,6 +29,18 @@ function servingOf(house: House, recipe: Recipe, facts: RecipeFacts): Serving {
   };
 }
 
+/** What a serving of either costs, where all of both is priced: '; 0.85 against 6.90 EUR'. */
+function money(house: House, own: Recipe, bought: Recipe): string {
+  const [yours, theirs] = [own, bought].map((recipe) => ({
+    ...recipeCost(house, recipe),
+    servings: recipe.servings,
+  }));
+  if (yours!.unpriced.length + theirs!.unpriced.length > 0) return '';
+  const currency = house.prices.all().find((price) => price.currency !== '')?.currency ?? '';
+  const each = ({ sum, servings }: { sum: number; servings: number }) => sayMoney(sum / servings, currency);
+  return `; ${each(yours!)} of ingredients against ${each(theirs!)}`;
+}
+
 /** A bought meal and one of the house's own, figure beside figure; nothing where either has none. */
 export function besideLine(house: House, bought: Batch, recipe: Recipe): string[] {
   const [facts, own] = [factsOfBatch(house, bought), factsOfRecipe(house, recipe)];
@@ -41,8 +54,12 @@ export function besideLine(house: House, bought: Batch, recipe: Recipe): string[
   };
   const yours = servingOf(house, recipe, own);
   const g = (value: number) => sayG(value, house.settings.units);
+  const { unknown } = facts.eaten;
+  const isTold = (nutrient: 'sodiumMg' | 'kcal') => !unknown.some((one) => one.nutrient === nutrient);
+  const salt = isTold('sodiumMg') ? `${least(theirs)}${thousands(theirs.sodiumMg)} mg` : 'not told';
+  const energy = isTold('kcal') ? String(Math.round(theirs.kcal)) : 'not told';
   return [
-    `A serving beside your ${recipe.name}: yours ${least(yours)}${thousands(yours.sodiumMg)} mg sodium, the bought one ${least(theirs)}${thousands(theirs.sodiumMg)} mg; ${Math.round(yours.kcal)} kcal against ${Math.round(theirs.kcal)}; ${g(yours.dryG)} to carry against ${g(theirs.dryG)}.`,
+    `A serving beside your ${recipe.name}: yours ${least(yours)}${thousands(yours.sodiumMg)} mg sodium, the bought one ${salt}; ${Math.round(yours.kcal)} kcal against ${energy}; ${g(yours.dryG)} to carry against ${g(theirs.dryG)}${money(house, recipe, bought.recipe)}.`,
   ];
 }
 

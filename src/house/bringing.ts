@@ -1,14 +1,17 @@
+import { pricePerKg } from '#core/costs.ts';
 import { deniedBy, settled } from '#core/packet.ts';
 import { panelFigures } from '#core/panel.ts';
 import type { Batch, Pouch, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { type Per100, totalsOf } from '#core/solids.ts';
+import { foldName } from '#foods/line.ts';
 import { packetLarder, packetReading } from '#foods/packet-things.ts';
 import type { BringTold } from '#words/bring-parts.ts';
 import { readPacket } from '#words/packet-parts.ts';
 import { sayList } from '#words/say.ts';
 import { batchNumbered, nameKey } from './figures.ts';
 import type { House } from './house.ts';
+import { oneCurrency } from './costs.ts';
 import { isChild, selfOf } from './lifting.ts';
 import { numberOfBought } from './own-foods.ts';
 import { packetRemark, withPackets } from './packets.ts';
@@ -144,6 +147,17 @@ export function bring(house: House, told: BringTold): Brought {
       dryG: grams, sealedAtMs: house.nowMs, checked: true, volumeMl: null, absorbers: [], bestByOn: told.bestBy, kept: null,
     })), // prettier-ignore
   );
+  if (told.price)
+    house.prices.put(
+      {
+        key: foldName(line.called),
+        called: line.called,
+        per: 'kg',
+        amount: pricePerKg(told.price.amount, grams),
+        currency: oneCurrency(house, told.price.currency),
+      },
+      house.nowMs,
+    );
   if (told.uses) house.mealUses.put(nameKey(name), told.uses);
   return {
     batch: batchNumbered(house, no),

@@ -66,7 +66,7 @@ export function priceMeant(house: House, told: Extract<PriceTold, { is: 'price' 
 }
 
 /** Prices add up only in one money. */
-function oneCurrency(house: House, said: string): string {
+export function oneCurrency(house: House, said: string): string {
   const known = house.prices.all().find(({ currency }) => currency !== '')?.currency;
   if (said === '' || known === undefined || known === said) return said === '' ? (known ?? '') : said;
   throw new Refusal('other-money', `Your other prices are in ${known}; I do not change ${said} into it.`);

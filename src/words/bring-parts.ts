@@ -5,6 +5,8 @@ import { bestByTold } from './best-by.ts';
 import { occasionsNamed } from './occasion-words.ts';
 import { mayBePanel, type PanelTold, readPanel } from './panel-parts.ts';
 import { part } from './part.ts';
+import { each, figure, number, Rest } from './taken-out.ts';
+import { priceIn } from './piece-price.ts';
 
 /** Figures of one piece as its packet has them; null: not told. */
 export interface PieceFigures {
@@ -31,34 +33,17 @@ export interface BringTold {
   readonly uses: readonly Occasion[] | null;
   /** ISO day. */
   readonly bestBy: string | null;
+  /** Of one piece; null where it was not told. */
+  readonly price: { readonly amount: number; readonly currency: string } | null;
   /** 'contains oats, may contain nuts'; '' where nothing was said. */
   readonly statement: string;
 }
 
-const figure = '(\\d+(?:[.,]\\d+)?)';
-const number = (text: string | undefined) => Number((text ?? '').replace(',', '.'));
 const counts: Readonly<Record<string, number>> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12, dozen: 12 }; // prettier-ignore
 const counted = `(\\d{1,4}|${Object.keys(counts).join('|')})`;
 const countOf = (text: string | undefined) => counts[text?.toLowerCase() ?? ''] ?? Number(text);
 const packs =
   'packs?|packets?|boxe?s?|bags?|cartons?|cases?|multi-?packs?|sachets?|tins?|cans?|jars?|bottles?|tubes?|pieces?|bars?(?= of)|pouches?|tubs?|blocks?|wheels?|cups?(?= of)|portions?(?= of)';
-const each = '(?:\\s*(?:each|apiece|a piece|per (?:piece|bar|pack|packet|portion|unit|one|bag|tin|sachet)))';
-
-/** Takes the first match out of a text. */
-class Rest {
-  text: string;
-
-  constructor(text: string) {
-    this.text = text;
-  }
-
-  take(like: RegExp): RegExpExecArray | undefined {
-    const found = like.exec(this.text);
-    if (!found) return undefined;
-    this.text = `${this.text.slice(0, found.index)} , ${this.text.slice(found.index + found[0].length)}`;
-    return found;
-  }
-}
 
 const claims =
   '(?:(?:gluten|dairy|milk|lactose|egg|wheat|nut|soya?|peanut)[\\s-]?free|vegan|vegetarian|halal|kosher|suitable for [a-z]+)';
@@ -121,6 +106,7 @@ export function readBrought(typed: string, nowMs: number, zone: string): BringTo
   const { day: bestBy, rest: dateless } = bestByTold(rest.text, nowMs, zone);
   rest.text = dateless;
   const uses = usesIn(rest);
+  const paid = priceIn(rest);
   const statement = statementIn(rest);
   const panel = panelIn(rest);
   const water = rest.take(
@@ -149,6 +135,7 @@ export function readBrought(typed: string, nowMs: number, zone: string): BringTo
   return {
     is: 'bought', name: name === '' ? '' : name[0]!.toUpperCase() + name.slice(1), count, each: weight, figures, panel,
     waterMl: water ? number(water[1]) * ml : 0, servings, uses, bestBy, statement,
+    price: paid && { amount: paid.isOfAll ? paid.amount / count : paid.amount, currency: paid.currency },
   }; // prettier-ignore
 }
 

@@ -175,3 +175,14 @@ test('what its packet warns of is read, and no button denies it', () => {
     expect.stringContaining('egg'),
   );
 });
+
+test('beside each other also in money, where all of both is priced; what is not told is said so', () => {
+  const house = open();
+  house.say('/recipe Lentil curry, 4 servings: 400 g red lentils');
+  house.say('/prices red lentils 3.20 EUR per kg');
+  // 400 g at 3.20 a kg are 1.28, a quarter of it 0.32.
+  expect(house.say('/bring trail curry 130 g, 560 kcal, 350 ml boiling water, 6.90 EUR each')).toMatch(
+    /the bought one not told; \d+ kcal against 560; \d+ g to carry against 130 g; 0\.32 EUR of ingredients against 6\.90 EUR\./,
+  );
+  expect(house.say('/bring trail stew 130 g, 350 ml boiling water, $7')).toContain('I do not change USD');
+});

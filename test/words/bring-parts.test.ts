@@ -81,3 +81,14 @@ test('a panel below, in the order of the EU; what a piece weighs may stand below
   expect(told).toMatchObject({ name: 'Trail curry', each: '130 g', statement: 'contains mustard, milk' });
   expect(told.panel?.panel).toMatchObject({ ofG: 100, kcal: 405, sodiumMg: 1240, fatG: 12 });
 });
+
+test.each([
+  ['6 oat bars 60 g, 1.20 EUR each', 1.2, 'EUR'],
+  ['6 oat bars 60 g, €1,20 each', 1.2, 'EUR'],
+  ['6 oat bars 60 g €7.20 in all', 1.2, 'EUR'],
+  ['6 oat bars 60 g at $1.20', 1.2, 'USD'],
+])('%s: the price of one', (typed, amount, currency) => {
+  const told = read(typed);
+  expect(told).toMatchObject({ name: 'Oat bars', each: '60 g', count: 6, price: { currency } });
+  expect(told.price!.amount).toBeCloseTo(amount, 9);
+});
