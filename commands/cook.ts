@@ -69,8 +69,12 @@ export default planned({
       why.push('A load filled up costs no more time: what is over goes into stock.');
     for (const alike of groupBy(plan.nobodyCan, ({ slots }) => slots.join()).values()) {
       const who = sayList(alike.map(({ eater }) => name(eater)));
-      const at = alike[0]!.slots;
-      lines.push(`No recipe of yours is clear for ${who} at ${sayCount(at.length, 'meal')}.`);
+      const { slots: at, other } = alike[0]!;
+      lines.push(
+        other === null
+          ? `No recipe of yours is clear for ${who} at ${sayCount(at.length, 'meal')}.`
+          : `No recipe of yours is for ${sayCount(at.length, 'meal')} of ${who}. "${other} is for dinner" would change that.`,
+      );
       why.push(`No recipe of yours is clear for ${who} and for such a meal: ${sayList(at.map(slotName))}.`);
     }
     if (plan.cook.length > 0) {

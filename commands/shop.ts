@@ -1,10 +1,11 @@
 import { isDone, previewed, shopList } from '#cards/shop-list.ts';
 import { planned } from '#chat/command.ts';
+import { type DayFed, fedByDay } from '#core/picks/fed.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { ShopNeed } from '#core/shopping.ts';
 import { factorFromServings } from '#core/scaling.ts';
 import type { Reply } from '#core/talk.ts';
-import { cookingPlan } from '#house/cooking.ts';
+import { type CookingPlan, cookingPlan } from '#house/cooking.ts';
 import { recipeNamed } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { servedBy } from '#house/served.ts';
@@ -16,7 +17,7 @@ import { tripMeant } from '#house/trips.ts';
 import type { ShoppingList } from '#house/shop-changes.ts';
 import { type MealToShop, type ShopAsked, shopAsked, type ShopMode } from '#words/shop-parts.ts';
 import { Ambiguous } from '#words/reading.ts';
-import { sayList, sayNumber } from '#words/say.ts';
+import { sayCount, sayList, sayNumber } from '#words/say.ts';
 
 interface Outcome {
   readonly said: Reply;
@@ -68,12 +69,19 @@ export default planned({
     if (worked.is === 'there') return { said: shown(house, listOfNow(house), worked.page) };
     const { question, result, mode } = worked;
     const { trip } = question;
-    const cook = cookingPlan(house, question, result).cook.map(({ recipe, factor }) => ({ recipe, factor }));
+    const plan = cookingPlan(house, question, result);
+    const cook = plan.cook.map(({ recipe, factor }) => ({ recipe, factor }));
     const camp = campOfTrip(tripSums(house, servedBy(question, result)));
     if (cook.length + camp.length === 0)
       return {
         said: {
-          group: `Stock covers ${trip.place}: nothing has to be cooked, so nothing is to be bought for it.`,
+          group: nothingToBuy(trip.place, plan, fedByDay(question.problem, result)),
+          ...(plan.nobodyCan.length === 0
+            ? {}
+            : {
+                buttons: [{ label: 'What to cook', request: `/cook "${trip.place}"` }],
+                buttonsForAll: true,
+              }),
         },
       };
     const named = timesOf(cook);
@@ -82,6 +90,17 @@ export default planned({
   },
   say: ({ said }) => said,
 });
+
+/** Why no list is made: stock covers all of it, or nothing is known that could be cooked. */
+function nothingToBuy(place: string, { nobodyCan }: CookingPlan, fed: readonly DayFed[]): string {
+  const open = new Set(nobodyCan.flatMap(({ slots }) => slots)).size;
+  if (open > 0)
+    return `Nothing to buy yet, though ${sayCount(open, 'meal')} of ${place} ${open === 1 ? 'is' : 'are'} not covered: no recipe of yours is for ${open === 1 ? 'it' : 'them'}.`;
+  const shortKcal = fed.reduce((sum, one) => sum + one.shortKcal, 0);
+  return shortKcal > 0
+    ? `Stock covers ${place} but for ${Math.round(shortKcal / 10) * 10} kcal: too little to cook for, so buy something to nibble.`
+    : `Stock covers ${place}: nothing has to be cooked, so nothing is to be bought for it.`;
+}
 
 /** The list shown, for others to tick too. */
 function shown(house: House, list: ShoppingList, page: number, receipt = ''): Reply {

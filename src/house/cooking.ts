@@ -29,7 +29,12 @@ export interface ToCook {
 export interface CookingPlan {
   readonly cook: readonly ToCook[];
   /** Eaters for whom no recipe is clear, with their meals. */
-  readonly nobodyCan: readonly { readonly eater: number; readonly slots: readonly number[] }[];
+  readonly nobodyCan: readonly {
+    readonly eater: number;
+    readonly slots: readonly number[];
+    /** A meal that is clear for them, but for something else than these meals; null: none. */
+    readonly other: string | null;
+  }[];
   readonly loadHours: { readonly hours: number; readonly recorded: number };
   readonly latestStart: string;
 }
@@ -115,7 +120,11 @@ export function cookingPlan(house: House, { trip, problem }: TripProblem, plan: 
   const days = Math.ceil((allLoads * time.hours) / 24) + daysAfterDrying;
   return {
     cook,
-    nobodyCan: [...nobody].map(([eater, slots]) => ({ eater, slots: [...new Set(slots)] })),
+    nobodyCan: [...nobody].map(([id, slots]) => {
+      const eater = house.eaters.all().find((one) => one.id === id)!;
+      const other = candidates.find(({ shown }) => verdictOn(eater, shown).is === 'clear');
+      return { eater: id, slots: [...new Set(slots)], other: other?.recipe.name ?? null };
+    }),
     loadHours: time,
     latestStart: DateTime.fromISO(trip.startsOn, { zone: 'UTC' }).minus({ days }).toISODate()!,
   };

@@ -111,3 +111,16 @@ test('a line that nobody understood is on the list as it was typed', () => {
   house.say('/recipe Odd pot, 2 servings\n200 g rice\na love letter');
   expect(house.say('/shop odd pot')).toContain('☐ "a love letter"');
 });
+
+test('nothing to buy is not said of a trip that nothing feeds', async () => {
+  const house = openTestHouse('2027-03-01 10:00');
+  house.say('/recipe Barley with herbs, 6 servings: 400 g pearl barley; 10 g parsley; 1.2 l water');
+  house.say('/eater me');
+  house.say('/trip Birch Pond 4-6 June dinner for all');
+  const answer = await house.ask('/shop');
+  expect(answer).not.toContain('Stock covers');
+  expect(answer).toContain('Nothing to buy yet, though 3 meals of Birch Pond are not covered');
+  expect(await house.ask('/cook')).toContain('"Barley with herbs is for dinner" would change that.');
+  house.say('Barley with herbs is for dinner');
+  expect(await house.ask('/shop')).toContain('Pearl barley: 800 g');
+});
