@@ -196,7 +196,7 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
   const best = readings[0];
   if (!best || best.score < leastScore) {
     const typed = /^[^\s,;:!?]{1,40}/u.exec(text)?.[0] ?? text.slice(0, 40);
-    const near = nearest(typed.toLowerCase(), requests.commands);
+    const near = slipOf(typed.toLowerCase(), requests.commands);
     const things = nearThings(text, names);
     const deeds = deedsNear(text, names).flatMap(({ means, words }) => {
       const command = called(means, requests.commands);

@@ -40,6 +40,9 @@ export function momentOf(look: Look): { words: string; at: number[] } {
       words: `${dotted[1]!.padStart(2, '0')}:${dotted[2]!}`,
       at: within(dotted.index, dotted[0].length),
     };
+  const since = /\b(?:since|from)\s+(\d{1,2})(?:\s*o['’]?clock)?(?=\s*(?:[,.!]|$))/iu.exec(text);
+  if (since && Number(since[1]) < 24 && !spokenDay.test(text))
+    return { words: `${since[1]!.padStart(2, '0')}:00`, at: within(since.index, since[0].length) };
   const past = ago.exec(text);
   if (past) {
     const count = shares[past[1]!.toLowerCase()] ?? Number(past[1]!.replace(',', '.'));

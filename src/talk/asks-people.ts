@@ -91,7 +91,7 @@ export const nutrients: Reader = (look) => {
   // 'Which has more protein, soup or curry' compares.
   if (look.said.meals.length > 1 && look.says(/ (?:more|less|most|least|higher|lower) /)) return undefined;
   const isNamed = look.says(
-    /^ (?:calories|kcal|energy|salt|sodium|protein|fat|carbs|nutrition) (?:of|in|for) /,
+    /^ (?:calories|kcal|energy|salt|sodium|protein|fat|carbs|nutrition) (?:of|in|for)? ?/,
   );
   if (isNamed)
     return ask(

@@ -14,9 +14,9 @@ export const history: Reader = (look) => {
   const when = look.says(
     /^ (?:\p{L}+ ){0,2}when | (?:what day|how long ago|which day|what date|since when|and when) /u,
   );
-  if (look.says(/ (?:will|won t) /)) return undefined;
+  if (look.says(/ (?:will|won t|must|should|have to|has to) /)) return undefined;
   const happened = look.says(
-    / (?:happen\w*|where|became|become|still|did|was|were|has|have|had|gone|got|is .*(?:eaten|used|gone|thrown|binned|open)) ?/,
+    / (?:if|whether) .*(?:ate|used|threw|opened|sealed) | (?:happen\w*|where|became|become|still|did|was|were|has|have|had|gone|got|is .*(?:eaten|used|gone|thrown|binned|open)) ?/,
   );
   const deed = look.has(
     'eat',
@@ -61,7 +61,7 @@ export const history: Reader = (look) => {
 };
 
 const worrying =
-  /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|smells?|stinks?|smelly|mou?ldy?|mou?ld|slimy|leak(?:s|ed|ing)?|loose|(?:soft|limp|floppy) (?:pouch|bag)|balloon\w*|inflated|lost (?:its|the) vacuum|no vacuum|hole|torn|ripped|went off|gone off|tastes? (?:off|funny|weird|sour)|standing|stood|in the (?:sun|heat)|overnight|(?:after|for) (?:\d+|two|three|four|five|six) hours|left out|left (?:\S+ ){1,4}out|been out|out of the (?:dryer|fridge))\b/iu;
+  /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|smells?|stinks?|smelly|mou?ldy?|mou?ld|slimy|leak(?:s|ed|ing)?|loose|(?:soft|limp|floppy) (?:pouch|bag)|balloon\w*|inflated|lost (?:its |the |their )?vacuum|no vacuum|hole|torn|ripped|went off|gone off|tastes? (?:off|funny|weird|sour)|standing|stood|in the (?:sun|heat)|overnight|(?:after|for) (?:\d+|two|three|four|five|six) hours|left out|left (?:\S+ ){1,4}out|been out|out of the (?:dryer|fridge))\b/iu;
 
 /** 'B3-4 is puffy, what do I do', 'it stood for four hours, can we still eat it'. The caution comes first. */
 export const worries: Reader = (look) => {

@@ -99,7 +99,7 @@ export const sealing: Reader = (look) => {
   const moment = momentOf(look);
   return {
     means: 'seal',
-    words: `${groups.join(' ')} ${which}${moment.words === '' ? '' : ` at ${moment.words}`}`,
+    words: `${groups.join(' ')} ${which}${look.has('unchecked') ? ' unchecked' : ''}${moment.words === '' ? '' : ` at ${moment.words}`}`,
     score: scoreOf(verbs.length > 0 && 4, 2),
     left: look.leftBy([
       ...verbs,
@@ -108,7 +108,7 @@ export const sealing: Reader = (look) => {
       ...look.said.meals.flatMap(({ at }) => at),
       ...people(look),
       ...moment.at,
-      ...look.at('make', 'fill', 'pouch', 'bag', 'each', 'gram', 'portion'),
+      ...look.at('unchecked', 'make', 'fill', 'pouch', 'bag', 'each', 'gram', 'portion'),
     ]),
     holds: holdOf(look),
   };

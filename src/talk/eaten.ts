@@ -188,7 +188,14 @@ export const throwing: Reader = (look) => {
     means: 'discard',
     words: `${thing.words}${reason === '' ? '' : ` ${reason}`}`,
     score: scoreOf(4, thing.byCode ? 2 : 1),
-    left: [],
+    // A figure or a load told in front of it is no reason.
+    left: look.said.all.flatMap((token, i) =>
+      i < last &&
+      !thing.at.includes(i) &&
+      (token.is === 'batch' || token.is === 'quantity' || (token.is === 'number' && token.value >= 20))
+        ? [token.typed]
+        : [],
+    ),
     holds:
       holdOf(look, { negated: isOtherClause(look, verbs) }) ??
       (look.says(/ (?:would|could) be /) ? '"would" leaves it open' : null),
@@ -196,7 +203,7 @@ export const throwing: Reader = (look) => {
 };
 
 const foundWords =
-  / (?:tight|firm|(?:rock |brick )?hard|stiff|solid|holding|holds?|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|tear|rip|torn|ripped|punctured|burst|split|came open|come open|came undone|came apart|seal (?:has )?(?:failed|broke|gave)|resealed|swollen|swelled|blown up|balloon\w*|inflated|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
+  / (?:tight|firm|(?:rock |brick )?hard|stiff|solid|holding|holds?|held|drawn in|loose|leaks?|leaking|leaked|lost (?:its|the|their) (?:vacuum|air)|drew air|hole|tear|rip|torn|ripped|punctured|burst|split|vacuum (?:is |has )?(?:gone|lost|broken)|came open|come open|came undone|came apart|seal (?:has )?(?:failed|broke|gave)|resealed|swollen|swelled|blown up|balloon\w*|inflated|puffy|puffed|bloated|smells?|stinks?|smelled|drying on) /;
 
 /** The pouches that were looked at: by their codes, or all of a batch. */
 function codesFound(look: Look): string {
@@ -220,7 +227,7 @@ export const finding: Reader = (look) => {
   const word = foundWords.exec(look.folded)![0].trim();
   const plain = /^(?:hold|held|holding|firm|rock|brick|hard|stiff|solid)/.test(word)
     ? 'tight'
-    : /^(?:lost|drew|leak|hole|tear|rip|torn|ripped|punctured|burst|split|c[ao]me|seal)/.test(word)
+    : /^(?:lost|drew|leak|hole|tear|rip|torn|ripped|punctured|burst|split|vacuum|c[ao]me|seal)/.test(word)
       ? 'loose'
       : /^(?:puff|bloat|swell|blown|balloon|inflat)/.test(word)
         ? 'swollen'

@@ -61,7 +61,7 @@ const frames: readonly Frame[] = [
   { means: 'holds', of: ['pouch', 'meal', 'batch'], by: ['inside', 'left'], asks: ['whether', 'which', 'much', 'many'], not: ['nutrient'], words: (look) => withFood(look, about(look)) },
   { means: 'anyholds', of: ['food'], by: ['inside', 'left'], asks: ['which', 'whether'], words: (look) => (about(look) === '' ? foodOf(look) : undefined) },
   { means: 'anyholds', of: ['nothing'], by: ['inside'], asks: ['which'], words: (look) => (look.says(/ (?:with|contains?|containing|has|have) /) ? foodOf(look) : undefined) },
-  { means: 'mayeat', of: ['person'], by: ['may'], asks: ['whether', 'which', 'how', 'who'], words: (look) => (about(look) === '' ? undefined : `${about(look)} for ${somebody(look)}`) },
+  { means: 'mayeat', of: ['person'], by: ['may'], asks: ['whether', 'which', 'how', 'who'], words: (look) => (about(look) === '' || look.says(/ (?:ate|had|used|opened|threw) /) ? undefined : `${about(look)} for ${somebody(look)}`) },
   { means: 'mayfood', of: ['person'], by: ['may'], asks: ['whether', 'which', 'how'], words: (look) => (about(look) === '' && avoided(look) !== undefined ? `${avoided(look)!} for ${somebody(look)}` : undefined) },
   { means: 'whatfor', of: ['person'], by: ['may'], asks: ['which'], not: ['wish', 'come', 'menu'], words: (look) => (about(look) === '' ? somebody(look) : undefined) },
   { means: 'eaterof', of: ['person'], by: ['avoid'], words: (look) => (about(look) === '' ? somebody(look) : undefined) },

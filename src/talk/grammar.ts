@@ -86,7 +86,7 @@ export const harmless = set(`
   brunch snack moment lunchtime dinnertime last this week weekend earlier ago before after during at on in by near up out off
   down over into away along around outside inside here there home camp campsite hut trail hike summit lake river rain snow sun
   wind storm weather cold hot warm dark mountain hill forest beach car boat tent kitchen cellar basement garage house with
-  together kids family friends grandma grandpa mum mom dad everyone everybody guys us all well fine nice nicely happy
+  together kids family guests visitors neighbours neighbors colleagues friends grandma grandpa mum mom dad everyone everybody guys us all well fine nice nicely happy
   new oops sorry please thanks thank cheers yay hooray lol haha wow too also as planned usual the a an and of for to from
   it its it's that these those my our your his her their i we you he she they im i'm ive i've we've weve id i'd me was
   were is are be been being have has had do did does so very really quite rather still only both each then than because

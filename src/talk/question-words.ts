@@ -56,7 +56,7 @@ export const ideas = {
   gone: row('promise reserve plan packed go happen become gone where miss vanish disappear still there left'),
   throw: row('throw discard bin toss chuck dump trash'),
   load: row('load start cook make put go'),
-  record: row('last thing record log note enter write type change add happen do did'),
+  record: row('last thing record log note enter write type change add happen did'),
   menu: row('get eat dinner breakfast lunch supper menu meal food plan cook serve planned'),
   come: row(
     'on happen ahead off cancel call come go join leave attend who high far long altitude day night when where start end',

@@ -57,7 +57,7 @@ function asRequest(change: RecipeChange, name: string): string {
 }
 
 const serves =
-  /^(?:the\s+)?(?:recipe\s+(?:of|for)\s+)?(?:the\s+)?(.+?)\s+(?:now\s+)?(?:serves|feeds|makes)\s+(\d{1,3})(?:\s+(?:servings?|portions?|people))?(?:\s+now)?$/isu;
+  /^(?:the\s+)?(?:recipe\s+(?:of|for)\s+)?(?:the\s+)?(.+?)(?:\s+recipe)?\s+(?:now\s+)?(?:serves|feeds|makes)\s+(\d{1,3})(?:\s+(?:servings?|portions?|people))?(?:\s+now)?$/isu;
 
 /** Words before an order that make it a thought or a wish. */
 const wishes =

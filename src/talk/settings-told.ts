@@ -62,7 +62,7 @@ const settings: readonly SettingCue[] = [
   },
   {
     name: 'units',
-    cue: / (?:units?|imperial|metric|ounces|grams|pounds) /,
+    cue: / (?:units?|everything in|imperial|metric|ounces|grams|pounds) /,
     value: (look) =>
       look.says(/ (?:imperial|ounces?|pounds?|oz) /)
         ? 'ounces'
@@ -203,7 +203,15 @@ export const setting: Reader = (look) => {
 const oneSetting: Reader = (look) => {
   const { all, mood, text } = look.said;
   if (look.said.trips.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
-  if (look.said.codes.length + look.said.batches.length > 0 || mood.asks) return undefined;
+  // 'Show everything in ounces' is an order.
+  const isUnits = look.says(
+    / (?:show|give|print|everything|weights?) .*in (?:ounces|oz|pounds|grams|imperial|metric)(?: units)? /,
+  );
+  if (
+    look.said.codes.length + look.said.batches.length > 0 ||
+    (mood.asks && !(isUnits && !text.includes('?')))
+  )
+    return undefined;
   const opens =
     /^ (?:an? |each |one |please )?(?:empty )?(?:time zone|dryer|drier|bags?|pouch(?:es)?|trays?|absorbers?|storage|cellar|pantry|scale|cup|altitude|units?|zone|metric|imperial|grams|ounces) /;
   if (
@@ -246,7 +254,7 @@ const oneSetting: Reader = (look) => {
     score: explicit || opens.test(look.folded) ? 4.3 : 2.5,
     // Words by which people speak of anything at all tell no other value.
     left: left.filter((words) => words.split(/\s+/u).some((word) => !isAccounted(word.toLowerCase()))),
-    holds: holdOf(look, { future: look.says(/ should be /) }),
+    holds: isUnits && mood.asks ? null : holdOf(look, { future: look.says(/ should be /) }),
   };
   return meant
     .map(({ name, value }): Meaning => ({ ...meaning, words: `${name} ${value}` }))

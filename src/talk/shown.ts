@@ -30,6 +30,7 @@ export function peopleText(look: Look): string {
     const isCount =
       /^(?:people|persons?|of|servings?|portions?|eaters|hungry|adults?|kids|children)$/.test(after) ||
       (/^(?:for|serves|feeds)$/.test(before) &&
+        !look.said.meals.some(({ at }) => at[0] === i + 1) &&
         !/^(?:pouch|pouches|tray|trays|bags?|days?|nights?|g)$/.test(after));
     if (isCount) return ` for ${token.value}`;
   }

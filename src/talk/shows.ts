@@ -162,7 +162,12 @@ export const picks: Reader = (look) => {
       left: [],
       holds: holdOf(look),
     };
-  if (look.codes() !== '' && look.says(/^ why /)) return shown('pick', `why ${look.codes()}`, 4);
+  if (
+    look.codes() !== '' &&
+    look.says(/^ why /) &&
+    !look.says(/ (?:no|gone|missing|thrown|threw|discarded|binned|eaten|there) /)
+  )
+    return shown('pick', `why ${look.codes()}`, 4);
   if (!verbs && !plans) return undefined;
   const why = look.says(/ why /) && look.codes() !== '' ? ` why ${look.codes()}` : '';
   const food = look.has('food', 'meal', 'pouch', 'menu', 'dinner', 'eat', 'plan');

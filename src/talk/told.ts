@@ -6,7 +6,7 @@ import type { Look, Meaning } from './look.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand|do)|no longer eats?|stopped eating|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|limit (?:is|of|should be|has to be)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand|do)|no longer eats?|stopped eating|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|my sodium|sodium (?:limit )?to \d+|limit (?:is|of|should be|has to be)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -24,7 +24,7 @@ function newcomer(look: Look): Meaning | undefined {
     holds: null,
   });
   const added =
-    /^\s*(?:please\s+)?(?:add|new(?: eater| person| guest| child)?)[\s:]+(?:(?:our|my)\s+)?(?:(?:grandpa|grandma|granny|aunt|uncle|cousin|friend|guest)\s+)?(\p{Lu}[\p{L}'’-]*)[\s,:]+(.+)$/su.exec(
+    /^\s*(?:please\s+)?(?:add|new(?: eater| person| guest| child)?|eater)[\s:]+(?:(?:our|my)\s+)?(?:(?:grandpa|grandma|granny|aunt|uncle|cousin|friend|guest)\s+)?(\p{Lu}[\p{L}'’-]*)[\s,:]+(.+)$/su.exec(
       look.bare,
     );
   if (added && people.every(({ names: [name] }) => name !== added[1]))
@@ -53,7 +53,8 @@ export const eater: Reader = (look) => {
   )?.[1];
   if (mine !== undefined && !mood.asks)
     return { means: 'eater', words: `me ${mine} years`, score: 5, left: [], holds: null };
-  if (!eaterCue.test(look.folded) || look.said.codes.length > 0) return undefined;
+  const isNew = /^\s*(?:please\s+)?(?:new|add)\s+(?:eater|person|guest|child)\b/iu.test(look.bare);
+  if ((!isNew && !eaterCue.test(look.folded)) || look.said.codes.length > 0) return undefined;
   const fresh = newcomer(look);
   if (fresh) return fresh;
   const [who] = people;
@@ -64,7 +65,8 @@ export const eater: Reader = (look) => {
     .slice(mood.start, first)
     .some(
       (token) =>
-        token.is === 'word' && !/^(?:hi|hey|ok|so|and|but|please|now|oh|fyi|our|my)$/.test(token.plain),
+        token.is === 'word' &&
+        !/^(?:hi|hey|ok|so|and|but|please|now|oh|fyi|our|my|set|make|put|change)$/.test(token.plain),
     );
   const drop = new Set(who.at);
   const rest = look
@@ -122,7 +124,9 @@ export const eater: Reader = (look) => {
       left: [],
       holds: holdOf(look, { part: true }),
     };
-  const limit = /\b(\d{3,4})\s*mg\b/iu.exec(look.said.text)?.[1];
+  const limit =
+    /\b(\d{3,4})\s*mg\b/iu.exec(look.said.text)?.[1] ??
+    /\bsodium\s+(?:limit\s+)?(?:to|is|at|of)?\s*(\d{3,4})\b/iu.exec(look.said.text)?.[1];
   if (limit !== undefined && look.has('sodium'))
     return {
       means: 'eater',
@@ -151,6 +155,12 @@ export const leaving: Reader = (look) => {
   if (!who || isSelf || look.said.mood.asks || look.said.trips.length > 0 || look.said.people.length > 1)
     return undefined;
   if (!look.has('remove', 'delete') || look.said.codes.length + look.said.meals.length > 0) return undefined;
+  // 'Remove the mushroom thing from Tomas' takes out no person.
+  if (
+    look.says(/ (?:from|of|for) /) ||
+    look.leftBy([...who.at, ...look.at('remove', 'delete', 'eater', 'person')]).length > 0
+  )
+    return undefined;
   return {
     means: 'eater',
     words: `${who.names[0]} gone`,

@@ -172,7 +172,7 @@ export const kitchenTopics: readonly Topic[] = [
   },
   {
     means: 'isdry',
-    cue: / (?:open|stop|empty|unload) the (?:dryer|drier) | (?:what|anything|what s|whats|something|how (?:full|empty)) .*(?:dryer|drier|machine) | what .*(?:is|are) drying | (?:dryer|drier) .*(?:empty|free|busy|full) /,
+    cue: / (?:open|stop|empty|unload) the (?:dryer|drier) | (?:what|anything|what s|whats|something|how (?:full|empty)) .*(?:dryer|drier|machine) | what .*(?:is|are) drying | what ?s drying | (?:dryer|drier) .*(?:empty|free|busy|full) /,
     not: / (?:(?:dryer|drier) do we have|our (?:dryer|drier)|trays? (?:does|do)|hold|holds|size|big|limit|max\w*|settings?|weigh) /,
     words: (look) => about(look),
     score: 5,

@@ -72,6 +72,7 @@ export const trip: Reader = (look) => {
   if (known) return knownTrip(look, known);
   const isTrip =
     look.has(...tripWords) ||
+    look.says(/ (?:\d+|two|three|four|five|six) (?:days|nights) (?:at|in|on|to|near) /) ||
     look.says(
       / (?:we re|we are|were|i m|going|to go|off|away|leave|plan|let s go) (?:\w+ )?(?:to|at|up to|for|\p{L}+) /u,
     );
@@ -109,7 +110,7 @@ export const trip: Reader = (look) => {
 };
 
 const notComing =
-  / (?:without|not coming|isn t coming|can t come|cant come|can t make it|cannot come|won t come|wont come|stays home|staying home|stays at home|drops out|not come|doesn t come|not joining|(?:take|leave|count|drop|cross|keep) (?:\w+ ){1,2}(?:off|out)(?: of)?) /;
+  / (?:without|not coming|isn t coming|can t come|cant come|can t make it|cant make it|cannot make it|cannot come|won t come|wont come|stays home|staying home|stays at home|drops out|not come|doesn t come|not joining|(?:take|leave|count|drop|cross|keep) (?:\w+ ){1,2}(?:off|out)(?: of)?) /;
 const coming =
   / (?:is coming|comes|joins|coming|can come|joining|after all|also goes|is in|will come|wants to come) /;
 

@@ -103,7 +103,10 @@ export const wishing: Reader = (look) => {
   ]);
   if (slot) drop.add(slot.at);
   const rest = look.said.all.flatMap((token, i) =>
-    !drop.has(i) && token.is !== 'mark' && !/^(?:i|i'd|id|we|we'd|he|she|d|s)$/.test(token.plain)
+    i >= look.said.mood.start &&
+    !drop.has(i) &&
+    token.is !== 'mark' &&
+    !/^(?:i|i'd|id|we|we'd|he|she|d|s)$/.test(token.plain)
       ? [token.typed]
       : [],
   );
