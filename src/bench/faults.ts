@@ -23,6 +23,9 @@ const startedMs = Date.now();
 
 interface Asked {
   readonly name: string;
+  /** Changed later by whoever wrote it; what is recorded must stay until somebody taps. */
+  isEdited: boolean;
+  readonly messageId: number;
   readonly chat: Chat;
   readonly body: Record<string, unknown>;
   readonly id: number;
@@ -43,6 +46,7 @@ const counts = {
   cutBefore: 0,
   cutAfter: 0,
   slow: 0,
+  edits: 0,
   pollsBroken: 0,
 };
 const from = { id: 5_000_000_001, is_bot: false, first_name: 'Ana' };
@@ -67,7 +71,7 @@ function someFault(method: string): Fault | undefined {
           ? { html: 502 }
           : { delayMs: 200 };
   }
-  if (method !== 'sendMessage') return undefined;
+  if (method !== 'sendMessage' && method !== 'editMessageText') return undefined;
   if (dice < 0.01) {
     counts.refused429 += 1;
     return {
@@ -111,9 +115,10 @@ function newName(): string {
 function ask(): void {
   const chat = chats[Math.floor(random() * groups)]!;
   const name = newName();
+  const messageId = platform.nextMessageId(chat.id);
   const body = {
     message: {
-      message_id: platform.nextMessageId(chat.id),
+      message_id: messageId,
       date: Math.floor(Date.now() / 1000),
       chat: { id: chat.id, type: chat.type, title: chat.title },
       from,
@@ -121,8 +126,9 @@ function ask(): void {
     },
   };
   const id = platform.update(body);
-  asked.push({ name, chat, body, id });
+  asked.push({ name, chat, body, id, messageId, isEdited: false });
   counts.updates += 1;
+  edit(asked[Math.floor(random() * asked.length)]!);
   // The platform may hand an update out again behind later ones, when a confirmation was lost; never before earlier ones.
   const oldest = platform.unconfirmed()[0] ?? id;
   const old = asked[Math.floor(random() * asked.length)]!;
@@ -130,6 +136,19 @@ function ask(): void {
     platform.again(old.body, old.id);
     counts.repeated += 1;
   }
+}
+
+/** Somebody corrects what they wrote: a proposal takes the answer's place, and nothing is recorded by it. */
+function edit(one: Asked): void {
+  const oldest = platform.unconfirmed()[0] ?? 0;
+  if (random() > 0.1 || one.isEdited || one.id >= oldest) return;
+  one.isEdited = true;
+  counts.edits += 1;
+  people.edit(one.chat, one.messageId, `/recipe ${one.name}, 3 servings: 100 g sugar`, {
+    date: Math.floor(Date.now() / 1000),
+    edit_date: Math.floor(Date.now() / 1000),
+    from,
+  });
 }
 
 let isFeeding = true;
@@ -181,13 +200,20 @@ const entries = look<{ did: string; count: number }>(
   folder.database,
   "SELECT did, count(*) AS count FROM entry WHERE did <> '' GROUP BY did HAVING count(*) > 1",
 );
+/** What an edited message's answer shows of the record: it must name what is there. */
+const edited = asked.filter(({ isEdited }) => isEdited);
+const proposed = edited.filter(({ name, chat }) =>
+  platform.sent.some(
+    ({ chatId, text }) => chatId === chat.id && text.startsWith(`Recorded is: recorded the recipe ${name}.`),
+  ),
+).length;
 const dropped = look(folder.database, "SELECT 1 FROM outbox WHERE state = 'dropped'").length;
 let [acknowledged, lost, doubled, silent, twice, disordered] = [0, 0, 0, 0, 0, 0];
 for (const chat of chats) {
   const order = new Map(asked.filter((one) => one.chat === chat).map(({ name }, i) => [name, i]));
   const arrived = platform.sent
     .filter(({ chatId }) => chatId === chat.id)
-    .flatMap(({ text }) => /^Recorded: (Pot [a-z]+),/.exec(text)?.[1] ?? []);
+    .flatMap(({ text }) => /^Recorded(?: is: recorded the recipe|:) (Pot [a-z]+)[.,]/.exec(text)?.[1] ?? []);
   const times = new Map<string, number>();
   let last = -1;
   for (const name of arrived) {
@@ -212,13 +238,20 @@ folder.remove();
 
 console.log(`seed ${seed}: ${killed} kills in ${Math.round((Date.now() - startedMs) / 1000)} s`);
 console.log(
-  `messages ${counts.updates}, handed out again ${counts.repeated}; answers refused for a while ${counts.refused429} (429) and ${counts.refused5xx} (5xx), connections cut before ${counts.cutBefore} and after ${counts.cutAfter}, slow ${counts.slow}, polls broken ${counts.pollsBroken}`,
+  `messages ${counts.updates}, handed out again ${counts.repeated}; answers refused for a while ${counts.refused429} (429) and ${counts.refused5xx} (5xx), connections cut before ${counts.cutBefore} and after ${counts.cutAfter}, slow ${counts.slow}, edits of messages ${counts.edits}, polls broken ${counts.pollsBroken}`,
 );
 console.log(
   `acknowledged ${acknowledged} of ${asked.length}; acknowledged and not recorded ${lost}; recorded twice ${doubled + entries.length}; never answered ${silent}; out of order ${disordered}; given up ${dropped}`,
 );
 console.log(
+  `edited messages whose answer tells what is recorded and offers the change: ${proposed} of ${edited.length}`,
+);
+console.log(
   `answers that came twice ${twice} (the process or the connection died between their arrival and our knowing it)`,
 );
-if (lost + doubled + entries.length + silent + disordered + dropped > 0 || killed < kills)
+if (
+  lost + doubled + entries.length + silent + disordered + dropped > 0 ||
+  killed < kills ||
+  proposed < edited.length
+)
   process.exitCode = 1;

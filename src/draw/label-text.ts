@@ -40,7 +40,7 @@ const joined = (parts: readonly string[]) =>
 
 const capital = (text: string) => text[0]!.toUpperCase() + text.slice(1);
 
-/** From the loudest to the small print; dangers stand above the water. */
+/** Code and water first, then what it is; dangers stand above the water. */
 function blocksWith(
   facts: LabelFacts,
   mealRatio: number,
@@ -54,7 +54,6 @@ function blocksWith(
       leastPt: label.codeLeastPt,
       leading: label.codeLeading,
     }),
-    block(facts.meal, { weight: 'bold', ratio: mealRatio, base: 'auto' }),
     ...facts.cautions.map((text) =>
       block(text, { weight: 'bold', isBar: true, ratio: label.barRatio, leastPt: label.barLeastPt }),
     ),
@@ -62,6 +61,7 @@ function blocksWith(
       weight: 'bold',
       ratio: label.waterRatio,
     }),
+    block(facts.meal, { weight: 'bold', ratio: mealRatio, base: 'auto' }),
     ...(facts.camp === null ? [] : [block(facts.camp, { weight: 'bold', base: 'auto' })]),
     ...middle.map((text) => block(text)),
     ...contents.map((text) => block(text)),

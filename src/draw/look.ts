@@ -47,8 +47,8 @@ export const label = {
   /** Type sizes in parts of the body's. */
   codeRatio: 2.5,
   mealRatio: 1.35,
-  waterRatio: 1.2,
-  bodyMostPt: 11,
+  waterRatio: 1.4,
+  bodyMostPt: 12,
   /**
    * Small print with an x-height of 0.9 mm or more, what EU Regulation 1169/2011, article 13 asks of labels under
    * 80 cm²; from memory. The face's x-height is 0.526 of its size.

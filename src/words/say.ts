@@ -153,6 +153,14 @@ export function sayServings(servings: number): string {
   return `${said} serving${said === '1' ? '' : 's'}`;
 }
 
+/** For a label, to the half: '1½ servings'. Nobody fills a bowl with 0.87 of one. */
+export function sayServingsRoughly(servings: number): string {
+  const halves = Math.max(1, Math.round(servings * 2));
+  const whole = Math.floor(halves / 2);
+  const said = `${whole > 0 ? whole : ''}${halves % 2 === 1 ? '½' : ''}`;
+  return `about ${said} serving${halves > 2 ? 's' : ''}`;
+}
+
 /** '1 pouch', '3 pouches'. */
 export function sayCount(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
