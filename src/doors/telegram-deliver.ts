@@ -18,6 +18,9 @@ interface Place {
   readonly isOnly: boolean;
 }
 
+/** 'labels B4 (pdf)': a name with a dot in it may be shown as a link. */
+const fileWords = (name: string): string => name.replace(/\.(\w+)$/u, ' ($1)');
+
 /** Delivers one answer: as a message or several, in the place of an earlier one, or as a sign. */
 export function openDelivery(api: Api, ticks: Ticks, log: (line: string) => void, signal: Signal) {
   /** Parts that arrived and could not be ticked off, such as on a full disk: they are not sent again. */
@@ -50,7 +53,9 @@ export function openDelivery(api: Api, ticks: Ticks, log: (line: string) => void
     if (sent === null || typeof sent !== 'object' || sent.is !== 'refused') return sent;
     log(`answer ${answer.id} was not taken (${sent.why}); sent as bare text instead`);
     const text =
-      part.is === 'text' ? part.text : `The file ${part.name} could not be sent here. ${part.caption}`.trim();
+      part.is === 'text'
+        ? part.text
+        : `The file ${fileWords(part.name)} could not be sent here. ${part.caption}`.trim();
     const bare: Part = { is: 'text', text, entities: [], keys: [] };
     return attempt({ ...answer, replyToKey: null, editKey: null }, bare, place);
   }

@@ -80,7 +80,7 @@ describe.concurrent('what fails for a while', () => {
     expect(door.house.db.prepare('SELECT count(*) FROM entry').pluck().get()).toBe(1);
   });
 
-  test('the pauses grow', async () => {
+  test('what fails is tried again after half a second, then as often as the platform is asked whether it is back', async () => {
     const door = await start();
     const away: Fault = { answer: { status: 502, description: 'Bad Gateway' } };
     failing(door, door.group.id, [away, away]);
@@ -88,7 +88,7 @@ describe.concurrent('what fails for a while', () => {
     await door.answer(door.group, 1);
     const [a, b, c] = sends(door, door.group.id).map(({ atMs }) => atMs);
     expect(b! - a!).toBeGreaterThanOrEqual(490);
-    expect(c! - b!).toBeGreaterThanOrEqual(990);
+    expect(c! - b!).toBeGreaterThanOrEqual(400);
   });
 
   test('asking for updates: the next ones are answered all the same', async () => {
@@ -188,7 +188,7 @@ describe.concurrent('long answers and files', () => {
         : undefined;
     door.say(door.group, '/paper');
     await door.answer(door.group, 4);
-    expect(door.answers(door.group)[1]!.text).toContain('labels B4.pdf could not be sent');
+    expect(door.answers(door.group)[1]!.text).toContain('labels B4 (pdf) could not be sent');
   });
 });
 
