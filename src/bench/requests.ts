@@ -27,7 +27,7 @@ async function say(text: string): Promise<string> {
   await pending;
   const out = house.stores.messages.waiting('terminal');
   for (const { id } of out) house.stores.messages.sent(id);
-  return out.map(({ reply }) => reply.group).join('\n');
+  return out.flatMap(({ reply }) => [reply.group, ...(reply.why ?? [])]).join('\n');
 }
 
 const foodsOf = [
