@@ -1,3 +1,4 @@
+import type { Code } from '#core/records.ts';
 import type { Names } from '#words/parts.ts';
 import { sayCode } from '#words/say.ts';
 
@@ -23,7 +24,8 @@ function exchanged(text: string, pattern: RegExp, own: readonly string[]): strin
 
 /** The pouches that an example may name: free ones, of one batch if it has several. */
 function ownCodes(names: Names): string[] {
-  const all = names.meals.flatMap((meal) => names.pouchesOf(meal));
+  // The first meal that has any will do: to look through all of them reads the whole stock.
+  const all = firstFree(names);
   const [first] = all;
   return all
     .toSorted(
@@ -33,6 +35,14 @@ function ownCodes(names: Names): string[] {
         a.no - b.no,
     )
     .map(sayCode);
+}
+
+function firstFree(names: Names): readonly Code[] {
+  for (const meal of names.meals) {
+    const pouches = names.pouchesOf(meal);
+    if (pouches.length > 0) return pouches;
+  }
+  return [];
 }
 
 /**
