@@ -1,4 +1,4 @@
-import { DateTime } from 'luxon';
+import { todayOf } from '#house/today.ts';
 import { planned } from '#chat/command.ts';
 import { groupBy } from '#core/groups.ts';
 import { fedByDay } from '#core/picks/fed.ts';
@@ -27,7 +27,7 @@ export default planned({
   keep: ({ question, result }, _, house) => {
     const { trip } = question;
     const plan = cookingPlan(house, question, result);
-    const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
+    const today = todayOf(house);
     const shortKcal = fedByDay(question.problem, result).reduce((sum, one) => sum + one.shortKcal, 0);
     return {
       trip,

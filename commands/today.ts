@@ -1,7 +1,8 @@
 import { command } from '#chat/command.ts';
 import { dayOfTrip, eatenButtons } from '#cards/today-card.ts';
 import { heldFor } from '#house/packing.ts';
-import { todayOf, tripNow } from '#house/trip-now.ts';
+import { todayOf } from '#house/today.ts';
+import { tripNow } from '#house/trip-now.ts';
 import { sayDayOf } from '#house/trips.ts';
 import { Refusal } from '#core/refusal.ts';
 import { optional } from '#words/parts.ts';

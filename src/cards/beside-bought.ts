@@ -1,7 +1,7 @@
 import type { RecipeFacts } from '#core/meal.ts';
 import type { Batch, Recipe } from '#core/records.ts';
 import { expectedDryG } from '#core/balance.ts';
-import { recipeCost, sayMoney } from '#house/costs.ts';
+import { ingredientsCost, sayMoney } from '#house/costs.ts';
 import { factsOfBatch, factsOfRecipe, nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { usesOf } from '#house/occasions.ts';
@@ -32,7 +32,7 @@ function servingOf(house: House, recipe: Recipe, facts: RecipeFacts): Serving {
 /** What a serving of either costs, where all of both is priced: '; 0.85 against 6.90 EUR'. */
 function money(house: House, own: Recipe, bought: Recipe): string {
   const [yours, theirs] = [own, bought].map((recipe) => ({
-    ...recipeCost(house, recipe),
+    ...ingredientsCost(house, recipe.lines),
     servings: recipe.servings,
   }));
   if (yours!.unpriced.length + theirs!.unpriced.length > 0) return '';

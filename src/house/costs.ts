@@ -8,7 +8,7 @@ import {
   runEnergy,
 } from '#core/costs.ts';
 import { pouchFacts } from '#core/meal.ts';
-import type { Batch, Pouch, Recipe, RecipeLine } from '#core/records.ts';
+import type { Batch, Pouch, RecipeLine } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { runningMs, stopsOf } from '#core/running.ts';
 import { foldName } from '#foods/line.ts';
@@ -96,9 +96,6 @@ export function ingredientsCost(house: House, lines: readonly RecipeLine[]): Cos
   );
 }
 
-export const recipeCost = (house: House, { lines }: Pick<Recipe, 'lines'>): CostSum =>
-  ingredientsCost(house, lines);
-
 /** What drying a batch took: its part, by water, of the run it lay in; undefined where nobody can say. */
 export function dryingEnergy(house: House, batch: Batch): RunEnergy | undefined {
   const run = [batch, ...besideNow(house, batch)];
@@ -183,7 +180,7 @@ function partCost(
   dryG: number,
 ): { food: CostSum; energy: RunEnergy | undefined } {
   const facts = factsOfBatch(house, batch);
-  const whole = recipeCost(house, batch.recipe);
+  const whole = ingredientsCost(house, batch.recipe.lines);
   const ofAll = facts.dryG === null ? 0 : dryG / facts.dryG;
   const servings = facts.dryG === null ? 0 : pouchFacts(dryG, { ...facts, dryG: facts.dryG }).servings;
   const energy = dryingEnergy(house, batch);

@@ -3,7 +3,7 @@ import type { PouchCode } from '#words/parts.ts';
 import { sayCode, sayCodes, sayList, sayPieces } from '#words/say.ts';
 import type { House } from './house.ts';
 import { freeStock, pouchesInStock } from './figures.ts';
-import { todayOf } from './trip-now.ts';
+import { todayOf } from './today.ts';
 import { saySlot } from './trips.ts';
 import { type MealShown, mealOfBatch } from './verdicts.ts';
 

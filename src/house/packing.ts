@@ -1,7 +1,7 @@
+import { todayOf } from './today.ts';
 import type { HeldPouch, Pouch, Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { PouchCode } from '#words/parts.ts';
-import { localDays } from '#words/local-days.ts';
 import { sayCode, sayCodes } from '#words/say.ts';
 import type { House } from './house.ts';
 import { pouchCoded } from './figures.ts';
@@ -28,7 +28,7 @@ export function heldFor(house: House, trip: Trip): HeldWithPouch[] {
 
 /** Pouches packed for a trip that has begun: they may be eaten before anybody says so. */
 export function takenAlong(house: House): ReadonlySet<number> {
-  const today = localDays(house.settings.zone).dayOf(house.nowMs);
+  const today = todayOf(house);
   const begun = new Set(tripsOpen(house).flatMap(({ id, startsOn }) => (startsOn <= today ? [id] : [])));
   return new Set(
     house.trips.held(null).flatMap((one) => (one.packed && begun.has(one.trip) ? [one.pouch] : [])),

@@ -1,8 +1,8 @@
+import { todayOf } from './today.ts';
 import { boilingPointC } from '#core/boiling.ts';
 import { byEvening, meanOf } from '#core/evenings.ts';
 import type { Batch } from '#core/records.ts';
 import { hasPieces, learntExtraMin, pieceMinutes, soakMinutes } from '#core/soak.ts';
-import { localDays } from '#words/local-days.ts';
 import { nameKey } from './figures.ts';
 import type { House } from './house.ts';
 import { tripsOpen } from './trips.ts';
@@ -33,7 +33,7 @@ export function soakOf(house: Pick<House, 'ratings'>, { recipe }: Pick<Batch, 'r
 
 /** Where water is boiled now: on a trip that is under way, else at home. */
 export function whereNow(house: House): { readonly altitudeM: number; readonly place: string | null } {
-  const today = localDays(house.settings.zone).dayOf(house.nowMs);
+  const today = todayOf(house);
   const trip = tripsOpen(house).find(
     ({ startsOn, endsOn, altitudeM }) => altitudeM !== null && startsOn <= today && today <= endsOn,
   );

@@ -1,13 +1,9 @@
 import type { Trip } from '#core/records.ts';
 import { Ambiguous } from '#words/ambiguous.ts';
-import { localDays } from '#words/local-days.ts';
 import type { House } from './house.ts';
 import { ownEater } from './self.ts';
+import { todayOf } from './today.ts';
 import { tripMeant, tripsOpen } from './trips.ts';
-
-/** Today where the household lives, as an ISO day. */
-export const todayOf = ({ settings, nowMs }: Pick<House, 'settings' | 'nowMs'>): string =>
-  localDays(settings.zone).dayOf(nowMs);
 
 const isOn = (trip: Trip, eater: number | undefined): boolean =>
   trip.slots.some(({ eaters }) => eaters.some((id) => id === eater));

@@ -1,3 +1,4 @@
+import { todayOf } from './today.ts';
 import { DateTime } from 'luxon';
 import { type Eater, type Slot, slotMeals, type Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -17,14 +18,14 @@ export function saySlot({ onDay, meal }: Pick<Slot, 'onDay' | 'meal'>): string {
 
 /** Trips that nobody ended, the next to start first; those whose days have passed come last. */
 export function tripsOpen(house: Pick<House, 'trips' | 'nowMs' | 'settings'>): Trip[] {
-  const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
+  const today = todayOf(house);
   const open = house.trips.all().filter((trip) => !trip.isOver);
   return [...open.filter((trip) => trip.endsOn >= today), ...open.filter((trip) => trip.endsOn < today)];
 }
 
 /** Trips that are not over and whose last day has not passed, the earliest first. */
 export function tripsAhead(house: House): Trip[] {
-  const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
+  const today = todayOf(house);
   return tripsOpen(house).filter((trip) => trip.endsOn >= today);
 }
 

@@ -144,6 +144,8 @@ export const undoable = question({
   },
 });
 
+const noPrice = 'No price is told yet, so I cannot say. One at a time: /prices red lentils 3.20 EUR per kg';
+
 export const cost = question({
   name: 'cost',
   about: 'what it costs',
@@ -154,8 +156,7 @@ export const cost = question({
     if (pouch) return pouchCosts(house, pouch);
     const meals = asked.meal === undefined ? house.recipes.names() : [asked.meal];
     const known = house.prices.all();
-    if (known.length === 0)
-      return 'No price is told yet, so I cannot say. One at a time: /prices red lentils 3.20 EUR per kg';
+    if (known.length === 0) return noPrice;
     const lines = meals.slice(0, 6).map((name) => {
       const recipe = house.recipes.find(nameKey(name))!;
       const { sum, unpriced } = ingredientsCost(house, recipe.lines);
@@ -175,8 +176,7 @@ export const cost = question({
 
 function pouchCosts(house: House, pouch: Pouch) {
   const found = pouchCost(house, pouch);
-  if (!found)
-    return 'No price is told yet, so I cannot say. One at a time: /prices red lentils 3.20 EUR per kg';
+  if (!found) return noPrice;
   const { lines, sum, currency, unpriced } = found;
   const isLow = unpriced.length > 0;
   return {

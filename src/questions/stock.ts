@@ -1,4 +1,4 @@
-import { DateTime } from 'luxon';
+import { todayOf } from '#house/today.ts';
 import { mealNames, freeStock } from '#house/figures.ts';
 import { optional, restOfText } from '#words/parts.ts';
 import { Reading } from '#words/reading.ts';
@@ -84,7 +84,7 @@ export const keeps = question({
       .toSorted((a, b) => (a.bestByOn! < b.bestByOn! ? -1 : 1));
     const undated = here.filter((pouch) => pouch.bestByOn === null);
     const lines: string[] = [];
-    const today = DateTime.fromMillis(house.nowMs, { zone: house.settings.zone }).toISODate()!;
+    const today = todayOf(house);
     const groups = new Map<string, typeof dated>();
     for (const pouch of dated)
       groups.set(`${pouch.meal} ${pouch.bestByOn}`, [

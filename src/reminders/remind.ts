@@ -1,3 +1,4 @@
+import { todayOf } from '#house/today.ts';
 import { groupBy } from '#core/groups.ts';
 import { type Reminder, type Watched, againKey, remindersOf } from '#core/reminders.ts';
 import type { Pouch, Trip } from '#core/records.ts';
@@ -271,7 +272,7 @@ function sayBestBy(house: House): string[] {
 }
 
 function sayTrip(house: House, { trip, plan, shortMeals }: ShortTrip): string {
-  const today = localDays(house.settings.zone).dayOf(house.nowMs);
+  const today = todayOf(house);
   const late = plan.latestStart < today ? ', which is past' : '';
   return `${trip.place} starts ${sayDayOf(trip.startsOn)}, and stock leaves ${sayCount(shortMeals, 'meal')} of it short. Start drying by ${sayDayOf(plan.latestStart)} at the latest${late}. /cook ${trip.place} says what.`;
 }
