@@ -164,7 +164,7 @@ export const cost = question({
         sum / recipe.servings,
         known.find(({ currency }) => currency !== '')?.currency ?? '',
       );
-      return unpriced.length === recipe.lines.length
+      return sum === 0 && unpriced.length > 0
         ? `${name}: no price of what is in it.`
         : unpriced.length === 0
           ? `${name}: ${each} a serving.`

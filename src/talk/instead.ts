@@ -9,7 +9,9 @@ const lead =
   /^(?:(?:no+|nope|sorry|oops|ups|wait|hang on|hm+|argh|ah|oh|i mean|actually|correction|wrong(?: \w+)?|my bad|stop|(?:scratch|scrap|strike|undo|forget) that)\b[\s,.!:;–-]*)+/iu;
 const meant =
   /^(?:(?:i|we) (?:meant|mean)|it (?:was|is|should be|should have been)|that (?:was|should be|should have been)|make (?:that|it)|should (?:be|have been)|rather|instead)\s+/iu;
-const rightNotWrong = /^(.+?),?\s+(?:and\s+)?(?:not|instead of|rather than)\s+(.+)$/iu;
+// 'Must not have nuts' denies its verb and puts nothing right.
+const rightNotWrong =
+  /^(.+?),?\s+(?:and\s+)?(?:(?<!\b(?:must|can|may|might|should|could|will|would|shall|do|does|did)\s)not|instead of|rather than)\s+(.+)$/iu;
 const notWrong =
   /^not\s+(.+?)(?:\s*[,;:–-]\s*|\s+)(?:(?:but|it was|i meant|we meant|rather)\s+)?((?:\S+)(?:\s+\S+){0,3})$/iu;
 const saidButWas =

@@ -107,3 +107,11 @@ test('a meter does not run backwards', () => {
   expect(house.say('/dryer meter 4500')).toContain('it does not run backwards');
   expect(house.dump()).toBe(before);
 });
+
+test('water alone costs nothing, and is no price of a meal', () => {
+  const house = openSeason();
+  house.say('/prices butter 9.00 EUR per kg');
+  expect(house.say('what does a serving of the lentil pot cost?')).toBe(
+    'Lentil pot: no price of what is in it.',
+  );
+});

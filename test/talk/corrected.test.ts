@@ -64,3 +64,9 @@ test('several requests in one message are carried out, or none of them', () => {
   expect(house.say('/use B4-3\n/use B9-1')).toContain('Nothing of this message is recorded.');
   expect(house.dump()).toBe(before);
 });
+
+test('a verb that is denied puts nothing right of what was recorded before', () => {
+  const house = openSeason();
+  house.say('/house pouch 20 x 30 cm foil');
+  expect(house.say('Timo is 7 and must not have nuts')).toContain('Timo (child, 7 years): never nuts');
+});
