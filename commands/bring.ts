@@ -67,9 +67,9 @@ function bringing(house: House, told: BringTold) {
       `In stock: ${batch.recipe.name}, ${pieces}: ${sayCodes(pouches)}.`,
       ...sayBought(house, batch),
       ...containsLines(facts.recipe),
-      ...(beside ? besideLine(house, batch, beside) : []),
     ],
     why: [
+      ...(beside ? besideLine(house, batch, beside) : []),
       sources[from],
       ...containsWhy(facts.recipe),
       `For ${sayOccasions(uses.is)}${uses.from === 'told' ? '' : `, as I guess; "${batch.recipe.name.toLowerCase()} is for breakfast" would change it`}.`,

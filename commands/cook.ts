@@ -7,7 +7,7 @@ import { tripProblem } from '#house/trip-problem.ts';
 import { sayDayOf, saySlot, tripMeant } from '#house/trips.ts';
 import { optional, part } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
-import { sayCount, sayList, sayNumber } from '#words/say.ts';
+import { sayCount, sayHours, sayList, sayNumber } from '#words/say.ts';
 
 export default planned({
   name: 'cook',
@@ -81,7 +81,7 @@ export default planned({
       const { hours, recorded } = plan.loadHours;
       const from =
         recorded >= 3
-          ? `${sayNumber(hours)} h a load, as your last ${recorded} took`
+          ? `${sayHours(Math.round(hours))} a load, as your last ${recorded} took`
           : 'about a day a load (common practice, until three of yours are recorded)';
       const late = plan.latestStart < today ? ': that is past, so shorten the list or the trip' : '';
       lines.push(`Start drying by ${sayDayOf(plan.latestStart)}${late}.`);

@@ -72,6 +72,7 @@ export default command({
         did: undefined,
         notes: seen.lines,
         why: seen.why,
+        heed: seen.heed,
         open: stockQuestions(house, known),
       };
     }
@@ -116,12 +117,13 @@ export default command({
     return {
       eaters: [now],
       why: seen.why,
+      heed: seen.heed,
       did: changes ? `${known ? 'changed' : 'added'} the eater ${name}${saidOf(told)}` : undefined,
-      notes: [...seen.lines, ...(changes ? brokenAnywhere(house) : [])],
+      notes: [...(seen.isEmpty ? [] : seen.lines), ...(changes ? brokenAnywhere(house) : [])],
       open: stockQuestions(house, now),
     };
   },
-  say: ({ eaters, gone, did, notes: lines, why, open = [] }) => {
+  say: ({ eaters, gone, did, notes: lines, why, heed = [], open = [] }) => {
     if (gone) return { group: `${gone} is out of new trips. The records stay.`, did };
     const [one, another] = eaters;
     if (one === undefined)
@@ -140,6 +142,7 @@ export default command({
     ];
     return {
       group: [...understoodLines(one), ...lines].join('\n'),
+      heed,
       why: [...why, ...dayLines(one)],
       ...(did === undefined ? {} : { did }),
       ...(buttons.length === 0 ? {} : { buttons }),

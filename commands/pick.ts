@@ -10,7 +10,7 @@ import { markedWith, markLines } from '#house/marks.ts';
 import { stockQuestionsFor } from '#house/packet-questions.ts';
 import { mendLines } from '#house/mending.ts';
 import { servedBy } from '#house/served.ts';
-import { dayNotes, sumInShort, sumLines, toBring, tripSums } from '#house/trip-sums.ts';
+import { dayNotes, stoveCautions, sumInShort, sumLines, toBring, tripSums } from '#house/trip-sums.ts';
 import { sayDayOf, tripMeant } from '#house/trips.ts';
 import { digestOf } from '#core/picks/digest.ts';
 import { fedByDay } from '#core/picks/fed.ts';
@@ -97,6 +97,7 @@ export default planned({
         lines: [whyWords(sayCode(asked.codes[0]), why, question, plan)],
         did: undefined,
         reasons: [],
+        heed: [],
         pages: [],
         isOpen: false,
         place: trip.place,
@@ -127,7 +128,7 @@ export default planned({
       ),
     };
   },
-  say: ({ lines, reasons, pages, did, place, canKeep, isOpen, asks }) => {
+  say: ({ lines, heed, reasons, pages, did, place, canKeep, isOpen, asks }) => {
     const buttons = [
       ...(canKeep && lines.length > 1 ? [{ label: 'Keep these', request: `/pick keep "${place}"` }] : []),
       ...(did === undefined ? [] : [{ label: 'Pack list', request: `/pack "${place}"` }]),
@@ -136,6 +137,7 @@ export default planned({
     ];
     return {
       group: lines.join('\n'),
+      heed,
       ...(reasons.length > 0 ? { why: reasons } : {}),
       ...(did === undefined ? {} : { did }),
       ...(pages.length > 1 ? { pages } : {}),
@@ -200,7 +202,8 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
     ...changes.map(({ short: said }) => said),
     ...(state === 'kept' ? [] : sumInShort(house, trip, sums)),
   ];
-  const slots = state === 'kept' ? [] : planInShort(picked, [...head, ...needs]);
+  const heed = state === 'kept' ? [] : stoveCautions(sums);
+  const slots = state === 'kept' ? [] : planInShort(picked, [...head, ...needs, ...heed]);
   const lines = [...head, ...slots, ...(slots.length === 0 ? markLines(house, opened) : []), ...needs];
   const reasons = [
     ...shortLines(question, fed, eaters),
@@ -216,6 +219,7 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
   const all = { label: 'All days', group: lines.join('\n'), why: reasons };
   return {
     lines,
+    heed,
     reasons,
     isOpen: fed.some(isShort),
     pages: state === 'kept' ? [] : [all, ...dayPages(question, picked, fed, eaters)],

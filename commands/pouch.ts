@@ -23,7 +23,7 @@ import { percentDailyValue } from '#core/nutrition.ts';
 import { Refusal } from '#core/refusal.ts';
 import { batchNamed, optional, type PouchCode, pouchCodes } from '#words/parts.ts';
 import type { House } from '#house/house.ts';
-import { sayCode, sayDay, sayG, sayMonth, sayServings, sayPacks, sayPour } from '#words/say.ts';
+import { sayCode, sayDay, sayG, sayMonth, sayPacks, sayPour, sayServingsExactly } from '#words/say.ts';
 import { addAtCamp } from '#words/camp-words.ts';
 import { mixHolds } from '#words/mixed-words.ts';
 import { howBatchEaten } from '#house/eating.ts';
@@ -132,7 +132,7 @@ function cardLines({
       ...(vouched ? [vouchedPhrase(vouched, settings)] : []),
     ],
     why: [
-      `${sayCode(pouch)}: ${sayServings(figures.servings)}, ${unsure}${Math.round(figures.kcal)} kcal, ${unsalted}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
+      `${sayCode(pouch)}: ${sayServingsExactly(figures.servings)}, ${unsure}${Math.round(figures.kcal)} kcal, ${unsalted}${Math.round(figures.sodiumMg)} mg sodium (${Math.round(percentDailyValue('sodiumMg', figures.sodiumMg))} % of the label's daily value).`,
       `${batch.mix?.bought ? 'Bought' : batch.mix ? 'Sealed' : `${batch.isRaw ? 'Loaded raw' : 'Cooked and loaded'} ${sayDay(batch.loadedAtMs, zone)}, sealed`} ${sayDay(pouch.sealedAtMs, zone)}${absorber}.`,
       ...containsWhy(facts.recipe),
       ...(pouch.checked && !batch.mix?.bought ? ['Best by is a planning date.'] : []),

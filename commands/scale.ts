@@ -19,7 +19,7 @@ import type { Settings } from '#core/settings.ts';
 import { fold, stem } from '#words/near.ts';
 import type { Reading } from '#words/reading.ts';
 import { countOf, factor, meal, optional, part, pouchGroups, quantities, servings } from '#words/parts.ts';
-import { sayCount, sayG, sayNumber } from '#words/say.ts';
+import { sayCount, sayG, sayNumber, sayServings } from '#words/say.ts';
 
 /** 'sodium 500 mg', '500 mg sodium': mg a serving. */
 const sodiumMg = part<number>('a sodium target such as sodium 500 mg', (reading) => {
@@ -136,7 +136,7 @@ export default command({
     const said: string[] = [];
     const why: string[] = [];
     if (scaled) {
-      said.push(`${recipe.name} times ${sayNumber(times)}: ${sayNumber(recipe.servings * times)} servings.`);
+      said.push(`${recipe.name} times ${sayNumber(times)}: ${sayServings(recipe.servings * times)}.`);
       said.push(...lines.map((line) => line.text));
       why.push(...amountLines(facts, times, lines, settings));
     }
@@ -218,6 +218,8 @@ function amountLines(
     said.push(
       `${sayCount(loads(wetG, settings.loadLimitG), 'dryer load')} of at most ${g(settings.loadLimitG)}.`,
     );
+  const exact = lines.flatMap((line) => line.exact ?? []);
+  if (exact.length > 0) said.push(`Exactly: ${exact.join(', ')}.`);
   const costG = lines.reduce((sum, line) => sum + line.costG, 0);
   const worst = lines.toSorted((a, b) => Math.abs(b.costFraction) - Math.abs(a.costFraction))[0];
   if (worst && Math.abs(worst.costFraction) > 0.005) {

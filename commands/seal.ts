@@ -27,9 +27,9 @@ import {
   sayCount,
   sayG,
   sayList,
-  sayNumber,
   sayPour,
   sayPourInShort,
+  sayServingsExactly,
 } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 import { howBatchEaten, soakedAlong } from '#house/eating.ts';
@@ -159,11 +159,9 @@ export default command({
         ? []
         : [`Water: ${sayPour(figures.waterMl, isRated, settings)}.${mix ? noWaterFor(mix) : ''}`]),
       ...(mix && isServingsGuessed
-        ? [
-            `Counted as ${sayCount(Number(sayNumber(figures.servings)), 'serving')}, as its largest part; "for 2" says otherwise.`,
-          ]
+        ? [`Counted as ${sayServingsExactly(figures.servings)}, as its largest part; "for 2" says otherwise.`]
         : []),
-      `${sayCodes(codes)}: ${sayCount(Number(sayNumber(figures.servings)), 'serving')}${eaten.isDry ? '' : `, exactly ${figures.waterMl.toFixed(1)} ml of water`}.`,
+      `${sayCodes(codes)}: ${sayServingsExactly(figures.servings)}${eaten.isDry ? '' : `, exactly ${figures.waterMl.toFixed(1)} ml of water`}.`,
       ...(isDry ? [...absorberWhy(plan, settings, measuredOn), bestByWhy(plan, least)] : []),
     ]);
     lines.push(...left);

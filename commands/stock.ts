@@ -6,7 +6,7 @@ import { pouchFacts, recipeIngredients } from '#core/meal.ts';
 import type { Settings } from '#core/settings.ts';
 import type { Shelf } from '#store/pouches.ts';
 import { stockQuestionsFor } from '#house/packet-questions.ts';
-import { avoidancesOf, barsOf, becauseWords, mealsInStock } from '#house/verdicts.ts';
+import { avoidancesOf, barsOf, becauseWords, clearCaution, mealsInStock } from '#house/verdicts.ts';
 import type { Avoidance } from '#core/avoidance.ts';
 import { Refusal } from '#core/refusal.ts';
 import { type Verdict, verdictFor } from '#core/verdict.ts';
@@ -114,9 +114,6 @@ export default command({
       );
     }
     if (blocked.length > 0) lines.push(`Kept back: ${sayList(blocked)}.`);
-    if (avoiding) {
-      lines.push('Clear by ingredients; traces unknown.');
-    }
     if (shown.length > 1 && more.length === 0) {
       const count = shown.reduce((sum, { numbers }) => sum + numbers.length, 0);
       const servings = shown.reduce((sum, shelf) => sum + shelf.servings, 0);
@@ -124,6 +121,7 @@ export default command({
     }
     return {
       group: [...lines, ...keptLines].join('\n'),
+      ...(avoiding ? { heed: [clearCaution] } : {}),
       why,
       meals,
       ...(open.length === 0 ? {} : { buttons: open }),

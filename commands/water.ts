@@ -133,8 +133,9 @@ export default command({
         `${boilsPhrase(where.altitudeM, where.place)}${soak.because === 'rated' ? '' : ' The minutes: common practice.'}`,
       );
     }
-    lines.push(...cautions, ...(isAllRaw ? [potCaution] : coldC === null ? [burnCaution] : []));
-    return { group: lines.join('\n'), why: reasons, meals, notesTell: 'shares' };
+    lines.push(...cautions);
+    const heed = isAllRaw ? [potCaution] : coldC === null ? [burnCaution] : [];
+    return { group: lines.join('\n'), heed, why: reasons, meals, notesTell: 'shares' };
   },
 });
 

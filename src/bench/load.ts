@@ -137,17 +137,18 @@ try {
     `${households} households, ${households * batches * pouchesPerBatch} pouches, ${inMiB(full!)} MiB, filled in ${((performance.now() - fillFrom) / 1000).toFixed(0)} s`,
   );
   console.log(`${messages} messages at once, then ${perSecond} a second for ${steadySeconds} s`);
-  const rows: [string, Figures][] = [];
-  rows.push(['bare bot', await measure('bare-bot.ts', bare!, asker(households, batches, 1))]);
-  rows.push(['one small household', await measure('../main.ts', small!, asker(1, batches, 2))]);
-  rows.push(['every household', await measure('../main.ts', full!, asker(households, batches, 3))]);
   console.log('                      answers/s    p50 ms    p99 ms   resident MiB');
-  for (const [name, { perSecond: rate, p50Ms, p99Ms, residentMiB: resident }] of rows) {
+  const row = async (name: string, script: string, database: string, ask: ReturnType<typeof asker>) => {
+    const figures = await measure(script, database, ask);
+    const { perSecond: rate, p50Ms, p99Ms, residentMiB: resident } = figures;
     console.log(
       `${name.padEnd(20)} ${rate.toFixed(0).padStart(10)} ${p50Ms.toFixed(1).padStart(9)} ${p99Ms.toFixed(1).padStart(9)} ${resident.toFixed(0).padStart(14)}`,
     );
-  }
-  const [[, b], [, s], [, f]] = rows as [[string, Figures], [string, Figures], [string, Figures]];
+    return figures;
+  };
+  const b = await row('bare bot', 'bare-bot.ts', bare!, asker(households, batches, 1));
+  const s = await row('one small household', '../main.ts', small!, asker(1, batches, 2));
+  const f = await row('every household', '../main.ts', full!, asker(households, batches, 3));
   const ratio = (a: number, to: number) => (a / to).toFixed(2);
   console.log(
     `every household to the bare bot: throughput ${ratio(f.perSecond, b.perSecond)}, p50 ${ratio(f.p50Ms, b.p50Ms)}, p99 ${ratio(f.p99Ms, b.p99Ms)}, memory ${ratio(f.residentMiB, b.residentMiB)}`,

@@ -60,6 +60,8 @@ export async function openLoopback() {
   }
 
   const server = createServer((request, response) => void serve(request, response));
+  // A connection that is closed while the bot works is a fault of this side, and would be measured as the bot's.
+  server.keepAliveTimeout = 0;
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   return {
     root: `http://127.0.0.1:${(server.address() as AddressInfo).port}`,

@@ -1,7 +1,7 @@
 import { pouchFacts } from '#core/meal.ts';
 import type { Pouch } from '#core/records.ts';
 import type { LabelFacts } from '#draw/facts.ts';
-import { sayCode, sayDay, sayG, sayMonth, sayPourShort, sayServingsRoughly } from '#words/say.ts';
+import { sayCode, sayDay, sayG, sayMonth, sayPourShort, sayServings } from '#words/say.ts';
 import { sayGoods } from '#words/camp-words.ts';
 import { scanPayload } from '#words/scan.ts';
 import type { House } from '#house/house.ts';
@@ -61,7 +61,7 @@ function labelOf(
         ? `Soak ${soak} min, then cook in a pot`
         : `Stand ${soak} min at ${Math.round(settings.altitudeM)} m`,
     dry: sayG(pouch.dryG, settings.units),
-    servings: sayServingsRoughly(figures.servings),
+    servings: sayServings(figures.servings),
     sealed: sayDay(pouch.sealedAtMs, settings.zone),
     bestBy: pouch.bestByOn === null ? null : sayMonth(pouch.bestByOn),
     cautions: [

@@ -9,6 +9,8 @@ import { sayG, sayNumber } from '#words/say.ts';
 export interface ScaledLine {
   readonly called: string;
   readonly text: string;
+  /** What was rounded to the half of a piece, as it comes out: 'carrots 8.62'. */
+  readonly exact?: string;
   /** What rounding to a measure adds or takes away, g, and as a share of the line. */
   readonly costG: number;
   readonly costFraction: number;
@@ -26,6 +28,7 @@ export function scaledLine(line: RecipeLine, times: number, settings: Settings):
   return {
     called: line.called,
     text: `${sayG(grams, settings.units)} ${line.called}${where}: ${measured.words}`,
+    ...(measured.exact === undefined ? {} : { exact: `${line.called} ${sayNumber(measured.exact)}` }),
     costG: grams * measured.costFraction,
     costFraction: measured.costFraction,
   };
@@ -41,7 +44,7 @@ function inMeasures(
   line: RecipeLine,
   times: number,
   settings: Settings,
-): { words: string; costFraction: number } | undefined {
+): { words: string; costFraction: number; exact?: number } | undefined {
   const { amounts, factor, each } = readLine(campTold(line.typed).rest);
   // What is told for each serving is given by weight.
   const [count] = amounts;
@@ -66,6 +69,11 @@ function inMeasures(
   const halves = Math.max(1, Math.round(exact * 2)) / 2;
   const unit = only.unit?.name ?? '';
   const word = unit === '' ? '' : ` ${unit}${halves > 1 && !unit.endsWith('s') ? 's' : ''}`;
-  const rounded = Math.abs(halves - exact) > 0.005 ? ` (exactly ${sayNumber(exact)})` : '';
-  return { words: `${sayNumber(halves)}${word}${rounded}`, costFraction: (halves - exact) / exact };
+  const isRounded = Math.abs(halves - exact) > 0.005;
+  const said = `${Math.floor(halves) || ''}${halves % 1 === 0 ? '' : '½'}`;
+  return {
+    words: `${said}${word}`,
+    costFraction: (halves - exact) / exact,
+    ...(isRounded ? { exact } : {}),
+  };
 }

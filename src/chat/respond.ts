@@ -2,6 +2,7 @@ import type { Live, Message, Reply } from '#core/talk.ts';
 import type { PressedButton } from '#store/messages.ts';
 import type { Answerer } from './answerer.ts';
 import type { Handled } from './handled.ts';
+import { saidLatelyMs, saidOnce } from './said-once.ts';
 
 /**
  * Puts an answer where it belongs: into the list that is at hand, in the place of the answer that it replaces, or
@@ -43,7 +44,11 @@ export function respond(
       ...(message.isLate ? { late: true } : {}),
     };
     const insteadOf = rest.files ? null : replaced();
-    const outbox = stores.messages.put(message, message.messageKey, whole, message.sentAtMs, insteadOf);
+    const hasToTell = (whole.heed ?? whole.notes) !== undefined;
+    const said = hasToTell
+      ? saidOnce(whole, stores.messages.toldSince(message, message.sentAtMs - saidLatelyMs, insteadOf))
+      : whole;
+    const outbox = stores.messages.put(message, message.messageKey, said, message.sentAtMs, insteadOf);
     // A terminal changes nothing that it printed.
     if (follows) stores.live.begin(message, household, outbox, list);
     return { outbox };

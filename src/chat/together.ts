@@ -11,9 +11,11 @@ function joined(replies: readonly Reply[]): Reply {
   const notes = replies.flatMap((reply) => reply.notes ?? []);
   const buttons = replies.flatMap((reply) => reply.buttons ?? []).slice(0, 3);
   const files = replies.flatMap((reply) => reply.files ?? []);
+  const heed = [...new Set(replies.flatMap((reply) => reply.heed ?? []))];
   return {
     // What all of them say alike is said once.
     group: [...new Set(replies.flatMap(({ group }) => group.split('\n')))].join('\n'),
+    ...(heed.length === 0 ? {} : { heed }),
     ...(notes.length === 0 ? {} : { notes }),
     ...(buttons.length === 0 ? {} : { buttons }),
     ...(files.length === 0 ? {} : { files }),

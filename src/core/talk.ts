@@ -34,6 +34,8 @@ export interface Note {
   /** Whom it concerns, as they are called in the group. */
   readonly who: string;
   readonly text: string;
+  /** It keeps something from them: said each time, however lately it was said. */
+  readonly bars?: true;
 }
 
 export interface Choice {
@@ -79,6 +81,8 @@ export interface Reply {
   readonly group: string;
   /** Reasons, sources, limits and exact figures, a fact a line: folded away until somebody asks why. */
   readonly why?: readonly string[];
+  /** What holds each time such a thing is done, in the same words: behind the group's text, once in a while. */
+  readonly heed?: readonly string[];
   /** Short notes for single people, shown after the group's text. */
   readonly notes?: readonly Note[];
   readonly buttons?: readonly Choice[];

@@ -1,7 +1,7 @@
 import { pouchFacts } from '#core/meal.ts';
 import { carriers, type Occasion } from '#core/occasions.ts';
 import type { SlotMeal, Trip } from '#core/records.ts';
-import { sayCount, sayNumber } from '#words/say.ts';
+import { sayCount, sayHalves, sayNumber } from '#words/say.ts';
 import type { House } from './house.ts';
 import { batchSeen, seeStock } from './figures.ts';
 import { usesOf } from './occasions.ts';
@@ -81,7 +81,7 @@ function countKind(
       line: `For ${said}: ${parts.join(', ')}.`,
       inShort:
         short > 0.1
-          ? `Short for ${said}: ${sayNumber(short)} of ${sayNumber(needed)} ${needed === 1 ? 'portion' : 'portions'}.`
+          ? `Short for ${said}: ${sayHalves(short)} of ${sayHalves(needed)} ${needed <= 1 ? 'portion' : 'portions'}.`
           : undefined,
     },
   ];

@@ -140,6 +140,10 @@ const carried = (house: House, sums: TripSums): string => {
   return `Dry ${sayG(sums.dryG, house.settings.units)}${added}`;
 };
 
+/** What is to be heeded where something is boiled. */
+export const stoveCautions = (sums: TripSums): string[] =>
+  waterOf(sums) > 0 ? ['No stove in a tent or vehicle.'] : [];
+
 /** Dry weight, water and gas in one line. */
 export function sumInShort(house: House, trip: Trip, sums: TripSums): string[] {
   if (sums.dryG === 0) return [];
@@ -147,7 +151,7 @@ export function sumInShort(house: House, trip: Trip, sums: TripSums): string[] {
   const waterMl = waterOf(sums);
   if (waterMl === 0) return [`${dry}; all of it is eaten dry, nothing to boil.`];
   const { grams } = fuelOf(house, trip, sums);
-  return [`${dry}; ${litres(waterMl)} to boil; gas ${grams} g.`, 'No stove in a tent or vehicle.'];
+  return [`${dry}; ${litres(waterMl)} to boil; gas ${grams} g.`];
 }
 
 /** The sums in words: what is carried, what is boiled, what burns. */

@@ -73,11 +73,17 @@ const noteworthyShare = 0.4;
  */
 export type NotesTold = 'barred' | 'verdicts' | 'shares';
 
-function noteOn(eater: Eater, meal: MealShown, told: NotesTold): string | undefined {
+function noteOn(eater: Eater, meal: MealShown, told: NotesTold): Note | undefined {
   const verdict = verdictOn(eater, meal);
-  if (verdict.is === 'blocked') return `not for you: ${becauseWords(verdict.by)}`;
-  if (verdict.is === 'unknown') return `unknown, so not for you yet: ${becauseWords(verdict.because)}`;
-  if (told === 'barred') return undefined;
+  const bar = (text: string): Note => ({ who: eater.name, text, bars: true });
+  if (verdict.is === 'blocked') return bar(`not for you: ${becauseWords(verdict.by)}`);
+  if (verdict.is === 'unknown') return bar(`unknown, so not for you yet: ${becauseWords(verdict.because)}`);
+  const text = told === 'barred' ? undefined : clearNote(eater, meal, told);
+  return text === undefined ? undefined : { who: eater.name, text };
+}
+
+/** What is told of a meal that an eater may have. */
+function clearNote(eater: Eater, meal: MealShown, told: Exclude<NotesTold, 'barred'>): string | undefined {
   if (told === 'verdicts') return eater.never.length > 0 ? 'clear' : undefined;
   const day = sodiumOfDayMg(eater);
   const share =
@@ -104,12 +110,12 @@ export function notesOn(
   if (meals.length === 0) return [];
   return eaters.flatMap((eater): Note[] => {
     if (meals.length === 1) {
-      const text = noteOn(eater, meals[0]!, told);
-      return text === undefined ? [] : [{ who: eater.name, text }];
+      const note = noteOn(eater, meals[0]!, told);
+      return note ? [note] : [];
     }
     if (eater.never.length === 0) return [];
     const text = severalMeals(eater, meals);
-    return text === undefined ? [] : [{ who: eater.name, text }];
+    return text === undefined ? [] : [{ who: eater.name, text, bars: true }];
   });
 }
 
@@ -137,9 +143,10 @@ function severalMeals(eater: Eater, meals: readonly MealShown[]): string | undef
 export function stockVerdicts(
   house: House,
   eater: Eater,
-): { readonly lines: string[]; readonly why: string[] } {
+): { readonly lines: string[]; readonly why: string[]; readonly heed: string[]; readonly isEmpty: boolean } {
   const meals = mealsInStock(house);
-  if (meals.length === 0) return { lines: ['Nothing is in stock yet.'], why: [] };
+  const isEmpty = meals.length === 0;
+  if (isEmpty) return { lines: ['Nothing is in stock yet.'], why: [], heed: [], isEmpty };
   const of = (is: Verdict['is']) => meals.filter((meal) => verdictOn(eater, meal).is === is);
   const reason = (meal: MealShown) => {
     const verdict = verdictOn(eater, meal);
@@ -157,10 +164,12 @@ export function stockVerdicts(
         : named,
     ...(of('blocked').length > 0 ? [`Blocked: ${sayList(of('blocked').map(reason))}.`] : []),
     ...(of('unknown').length > 0 ? [`Unknown, so not served: ${sayList(of('unknown').map(reason))}.`] : []),
-    ...(eater.never.length > 0 ? ['Clear by ingredients; traces unknown.'] : []),
   ];
-  return { lines, why: isLong ? [named] : [] };
+  return { lines, why: isLong ? [named] : [], heed: eater.never.length > 0 ? [clearCaution] : [], isEmpty };
 }
+
+/** What 'clear' does not speak of. */
+export const clearCaution = 'Clear by ingredients; traces unknown.';
 
 /** What is clear is named where it takes no more phone lines. Chosen; what is not clear is always named. */
 const mostLinesOfClear = 2;

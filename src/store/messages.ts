@@ -1,4 +1,4 @@
-import type { Message, Outgoing, Reply } from '#core/talk.ts';
+import type { Message, Note, Outgoing, Reply } from '#core/talk.ts';
 import type { Db } from './db.ts';
 
 export type Outcome = 'answered' | 'recorded' | 'refused';
@@ -120,6 +120,17 @@ export function messageStore(db: Db) {
     `UPDATE chat SET topic_key = :topicKey WHERE door = :door AND chat_key = :chatKey AND topic_key IS NOT :topicKey`,
   );
 
+  // What took another's place is told in its stead; what is not delivered yet will be.
+  const toldSince = db.prepare(
+    `SELECT reply_json ->> '$.heed' AS heed, reply_json ->> '$.notes' AS notes FROM outbox
+     WHERE door = :door AND chat_key = :chatKey AND made_at_ms >= :sinceMs AND topic_key IS :topicKey
+       AND state <> 'dropped' AND coalesce(instead_of, id) IS NOT :root
+       AND (reply_json ->> '$.heed' IS NOT NULL OR reply_json ->> '$.notes' IS NOT NULL)
+       AND NOT EXISTS (SELECT 1 FROM outbox AS later
+         WHERE later.instead_of = coalesce(outbox.instead_of, outbox.id) AND later.id > outbox.id)
+     ORDER BY made_at_ms DESC LIMIT 30`,
+  );
+
   const begin = db.prepare('INSERT INTO unfinished (door, message_json) VALUES (?, ?)');
   const finish = db.prepare('DELETE FROM unfinished WHERE id = ?');
   const unfinished = db.prepare(
@@ -157,6 +168,22 @@ export function messageStore(db: Db) {
     /** What was said in a chat since a moment, the newest first, without the message at hand. */
     lately: ({ door, chatKey, messageKey }: Message, sinceMs: number): string[] =>
       lately.all(door, chatKey, messageKey, sinceMs) as string[],
+
+    /** What was told to a chat since a moment and is still shown there, without the message that is to be replaced. */
+    toldSince: (
+      { door, chatKey, topicKey }: Pick<Message, 'door' | 'chatKey' | 'topicKey'>,
+      sinceMs: number,
+      insteadOf: number | null,
+    ): { heed: string[]; notes: Note[] } => {
+      const root = insteadOf === null ? null : (rootOf.get(insteadOf) as number);
+      const rows = toldSince.all({ door, chatKey, topicKey, sinceMs, root }) as {
+        heed: string | null;
+        notes: string | null;
+      }[];
+      const all = <T>(json: readonly (string | null)[]) =>
+        json.flatMap((one) => JSON.parse(one ?? '[]') as T[]);
+      return { heed: all(rows.map(({ heed }) => heed)), notes: all(rows.map(({ notes }) => notes)) };
+    },
 
     /** A button of the answer to a message was pressed and recorded something: the message counts as recorded. */
     settle: ({ door, chatKey, messageKey }: Message, outcome: Outcome, entry: number | null): void =>

@@ -9,7 +9,7 @@ import {
 import type { Compared, Steadiness } from '#core/dryness.ts';
 import type { Freshness } from '#core/rest.ts';
 import type { Settings } from '#core/settings.ts';
-import { sayG, sayList, sayMoment, sayNumber } from './say.ts';
+import { sayG, sayHours, sayList, sayMoment, sayNumber } from './say.ts';
 
 const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
 
@@ -31,21 +31,21 @@ export function standPhrase(verdict: DryVerdict, steady: Steadiness): string {
 export function steadyPhrase(steady: Steadiness, settings: Settings): string {
   if (steady.is === 'not yet' && steady.why === 'one weighing') {
     return steady.tray
-      ? `Not steady yet: tray ${steady.tray} was weighed once only. Weigh again after ${sayNumber(settings.steadyGapHours)} h or more of drying.`
-      : `Not steady yet: it takes two weighings, ${sayNumber(settings.steadyGapHours)} h or more apart.`;
+      ? `Not steady yet: tray ${steady.tray} was weighed once only. Weigh again after ${sayHours(settings.steadyGapHours)} or more of drying.`
+      : `Not steady yet: it takes two weighings, ${sayHours(settings.steadyGapHours)} or more apart.`;
   }
   if (!('changeG' in steady)) return 'Not steady yet.';
   const where = steady.tray ? `tray ${steady.tray}` : 'the batch';
-  const limit = `the limit is ${sayNumber(steady.thresholdG)} g (${steady.tray ? '1 g' : '2 g for all trays together'} or 0.5 %, whichever is more: common practice)`;
+  const limit = `the limit is ${sayG(steady.thresholdG)} (${steady.tray ? '1 g' : '2 g for all trays together'} or 0.5 %, whichever is more: common practice)`;
   if (steady.is === 'steady') {
     const most =
       steady.changeG === 0
         ? 'nothing changed'
         : `the most that changed is ${where}, by ${sayG(Math.abs(steady.changeG))},`;
-    return `Steady: ${most} in ${sayNumber(steady.gapHours)} h; ${limit}.`;
+    return `Steady: ${most} in ${sayHours(steady.gapHours)}; ${limit}.`;
   }
   if (steady.why === 'too close') return tooClose(steady, settings);
-  const change = `${where} ${steady.why === 'gained' ? 'gained' : 'changed by'} ${sayG(Math.abs(steady.changeG))} in ${sayNumber(steady.gapHours)} h`;
+  const change = `${where} ${steady.why === 'gained' ? 'gained' : 'changed by'} ${sayG(Math.abs(steady.changeG))} in ${sayHours(steady.gapHours)}`;
   if (steady.why === 'gained')
     return `Not steady: ${change}; dry food takes up moisture from the air. ${limit[0]!.toUpperCase()}${limit.slice(1)}.`;
   return `Not steady yet: ${change}; ${limit}.`;
@@ -56,7 +56,7 @@ function tooClose({ gapHours, neededGapHours }: Compared, settings: Settings): s
     neededGapHours > settings.steadyGapHours
       ? ` on a scale that shows steps of ${sayNumber(settings.scaleG)} g`
       : '';
-  return `Not steady yet: the weighings are ${sayNumber(gapHours)} h apart, and it takes ${sayNumber(neededGapHours)} h of further drying to show${because}.`;
+  return `Not steady yet: the weighings are ${sayHours(gapHours)} apart, and it takes ${sayHours(neededGapHours)} of further drying to show${because}.`;
 }
 
 /** What is asked for in words and may be put right: the batch, its meal and the lines nobody could read. */

@@ -147,18 +147,33 @@ export function sayPacks(packs: readonly Pack[]): string {
   return `${said.join(' + ')} ml`;
 }
 
-/** '1 serving', '1.19 servings'. */
+/** To the half, from ten on to the whole: '½', '3½', '12'. Nobody fills a bowl with 0.87 of a serving. */
+export function sayHalves(value: number): string {
+  if (value >= 10) return String(Math.round(value));
+  const halves = Math.max(1, Math.round(value * 2));
+  const whole = Math.floor(halves / 2);
+  return `${whole > 0 ? whole : ''}${halves % 2 === 1 ? '½' : ''}`;
+}
+
+/** '1 serving', 'about 7½ servings'. */
 export function sayServings(servings: number): string {
+  const said = sayHalves(servings);
+  const steps = servings < 10 ? servings * 2 : servings;
+  const isExact = steps > 0.5 && Math.abs(steps - Math.round(steps)) < 0.02;
+  return `${isExact ? '' : 'about '}${said} serving${said === '1' || said === '½' ? '' : 's'}`;
+}
+
+/** For the fold: '1.19 servings'. */
+export function sayServingsExactly(servings: number): string {
   const said = sayNumber(servings);
   return `${said} serving${said === '1' ? '' : 's'}`;
 }
 
-/** For a label, to the half: '1½ servings'. Nobody fills a bowl with 0.87 of one. */
-export function sayServingsRoughly(servings: number): string {
-  const halves = Math.max(1, Math.round(servings * 2));
-  const whole = Math.floor(halves / 2);
-  const said = `${whole > 0 ? whole : ''}${halves % 2 === 1 ? '½' : ''}`;
-  return `about ${said} serving${halves > 2 ? 's' : ''}`;
+/** '2 h 20 min', '24 h', '45 min'. */
+export function sayHours(hours: number): string {
+  const minutes = Math.round(hours * 60);
+  const parts = [`${Math.floor(minutes / 60)} h`, `${minutes % 60} min`];
+  return parts.filter((part) => !part.startsWith('0 ')).join(' ') || '0 min';
 }
 
 /** '1 pouch', '3 pouches'. */

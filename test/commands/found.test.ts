@@ -141,7 +141,7 @@ describe('half of one', () => {
     expect(house.say('we ate half of B4-2', 'Ana', { addressed: true })).toContain(
       'B4-2, Lentil pot: 48 g eaten, 48 g left in it, OPENED.',
     );
-    expect(house.say('/stock')).toContain('1 pouch of 48 g, 0.5 servings, not for the shelf (OPENED): B4-2.');
+    expect(house.say('/stock')).toContain('1 pouch of 48 g, ½ serving, not for the shelf (OPENED): B4-2.');
     expect(house.say('/water B4-2')).toContain('B4-2 (48 g Lentil pot)');
     expect(await house.ask('/pick')).not.toMatch(/B4-2/);
     expect(house.say('/use B4-2 20 g')).toContain('20 g eaten, 28 g left in it');

@@ -37,6 +37,7 @@ const landed: Readonly<Record<string, string>> = {
   '0024-shelf-goods.sql': '26a2812ef178aef0aebe122296085eaccf71853dcb731540e5f0d7c43c4bffdb',
   '0025-aliases.sql': '90f9e447ddefea16199a71d9d1b9b7ae8569934a90a9bfbef79e61ac5b0be146',
   '0026-shopping.sql': '98326a0371531dc98d5fe7ae7a0b637727f7a9c973e587d9bad150d34a653690',
+  '0027-said.sql': 'e457a0e2230b33de44495699f0e33b2b2add0743ae41021bc394c1f3e3dfbc73',
 };
 const migrationsFolder = new URL('../../src/store/migrations/', import.meta.url);
 const migrationFiles = readdirSync(migrationsFolder).sort();
