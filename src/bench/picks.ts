@@ -3,7 +3,7 @@ import { monitorEventLoopDelay } from 'node:perf_hooks';
 import { fileURLToPath } from 'node:url';
 import { seeded } from '#core/picks/chance.ts';
 import { greedyState } from '#core/picks/greedy.ts';
-import { makeGrid } from '#core/picks/grid.ts';
+import { makeGrid } from '#core/picks/make-grid.ts';
 import { measure } from '#core/picks/measure.ts';
 import { pickPouches } from '#core/picks/pick.ts';
 import {

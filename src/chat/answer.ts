@@ -20,6 +20,7 @@ import type { Command, Planned } from './command.ts';
 import { carryTogether } from './together.ts';
 import { storeTrouble } from './trouble.ts';
 import type { PressedButton } from '#store/messages.ts';
+import { workersFor } from './taking-turns.ts';
 
 /**
  * One message in, its change and its answer in one transaction. A refusal takes its change back and leaves
@@ -221,7 +222,7 @@ function begin(
     let worked: unknown;
     let failed: { error: unknown } | undefined;
     try {
-      worked = await planned.work(first.looked, house.workers);
+      worked = await planned.work(first.looked, workersFor(house.workers, household));
     } catch (error) {
       failed = { error };
     }

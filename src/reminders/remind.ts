@@ -134,7 +134,11 @@ async function shortTrips(answerer: Answerer, house: House, today: string): Prom
   for (const trip of ids.length === 0 ? [] : house.trips.all().filter(({ id }) => ids.includes(id))) {
     const question = tripProblem(house, trip);
     if (question.problem.slots.length === 0) continue;
-    const plan = cookingPlan(house, question, await answerer.workers.picks.solvePicks(question.problem));
+    const plan = cookingPlan(
+      house,
+      question,
+      await answerer.workers.picks.solvePicks(question.problem, { household: house.household }),
+    );
     const short = [...plan.cook, ...plan.nobodyCan].flatMap(({ slots }) => slots);
     if (short.length === 0) continue;
     found.push({ trip, plan, shortMeals: new Set(short).size });

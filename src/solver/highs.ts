@@ -1,12 +1,16 @@
 import type { Highs, Model } from 'highs';
 import type { IntegerLimits, Linear, LinearColumn, LinearProgram, LinearRow } from '#core/picks/linear.ts';
 
-/** Nothing but counts may end a solve differently from last time: one seed, no relative gap (the package has one thread). */
+/**
+ * Nothing but counts may end a solve differently from last time: one seed, no relative gap (the package has one thread).
+ * A whole program is asked for any plan within its rows, so the first one found ends it.
+ */
 const steady = {
   output_flag: false,
   random_seed: 1,
   mip_rel_gap: 0,
   mip_abs_gap: 0.5,
+  mip_allow_cut_separation_at_nodes: false,
 } as const;
 
 const optimal = 7;
@@ -61,6 +65,7 @@ export function linearFrom(highs: Highs): Linear {
         model.changeColsIntegrality({ kind: 'set', indices: [...whole] }, integer);
         model.options.set({
           mip_max_nodes: limits.nodes,
+          mip_max_improving_sols: 1,
           time_limit: model.getRunTime() + clock(limits.seconds),
         });
         if (start) model.setSolution({ colValue: [...start] });

@@ -10,9 +10,11 @@ export interface AskOptions {
   readonly limits?: PickLimits;
   /** Safety net; the counts in `limits` are what ends the work. */
   readonly seconds?: number;
+  /** Who asks: households take turns, so that one with many questions does not keep the others waiting. */
+  readonly household?: number;
 }
 
-/** A thread that picks beside the chat: one question at a time, the others wait their turn. */
+/** A thread that picks beside the chat: one question at a time, the others wait their turn, household by household. */
 export interface Solver {
   solvePicks(problem: PicksProblem, options?: AskOptions): Promise<PicksResult>;
   /** Why this pouch of that plan: the first level at which the best plan without it gets worse. */
@@ -28,13 +30,15 @@ export interface Solver {
 
 interface Waiting {
   readonly question: Question;
+  readonly household: number | undefined;
   readonly signal: AbortSignal | undefined;
   readonly resolve: (answer: Answer) => void;
   readonly reject: (reason: unknown) => void;
   readonly onAbort: () => void;
 }
 
-const usualSeconds = 20;
+/** So that the largest trips are answered within ten seconds, the search for a better plan ended before. */
+const usualSeconds = 8;
 
 /** Opens no thread yet: the first question does, and it is kept, without holding the program open. */
 export function openSolver(): Solver {
@@ -42,6 +46,8 @@ export function openSolver(): Solver {
   let running: Waiting | undefined;
   let queue: Waiting[] = [];
   let lastId = 0;
+  /** When each household had its last turn, in the order of turns. */
+  const lastTurn = new Map<number | undefined, number>();
 
   const stop = async (): Promise<void> => {
     const old = worker;
@@ -79,9 +85,23 @@ export function openSolver(): Solver {
     return started;
   };
 
+  /** Whose household has waited longest since its last turn; of one household the first asked. */
+  const takeTurn = (): Waiting | undefined => {
+    const turn = ({ household }: Waiting): number => lastTurn.get(household) ?? 0;
+    const chosen = queue.reduce<Waiting | undefined>(
+      (first, one) => (first && turn(first) <= turn(one) ? first : one),
+      undefined,
+    );
+    if (!chosen) return undefined;
+    queue = queue.filter((other) => other !== chosen);
+    lastTurn.set(chosen.household, 1 + Math.max(0, ...lastTurn.values()));
+    return chosen;
+  };
+
   /** The thread holds the program open only while somebody waits for an answer. */
   const next = (): void => {
-    running ??= queue.shift();
+    if (!running && queue.length === 0) lastTurn.clear();
+    running ??= takeTurn();
     if (!running) {
       worker?.unref();
       return;
@@ -113,6 +133,7 @@ export function openSolver(): Solver {
           limits: options.limits ?? usualLimits,
           seconds: options.seconds ?? usualSeconds,
         },
+        household: options.household,
         signal,
         resolve,
         reject,

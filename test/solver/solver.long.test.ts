@@ -47,6 +47,14 @@ describe('the solver thread', { timeout: 30_000 }, () => {
     await expect(solver.solvePicks(tinyProblem(5), { signal: control.signal })).rejects.toThrow('never mind');
   });
 
+  test('households take turns: one that asks a lot does not keep another waiting', async () => {
+    const done: string[] = [];
+    const ask = (household: number, name: string) =>
+      solver.solvePicks(tinyProblem(10), { household }).then(() => done.push(name));
+    await Promise.all([ask(1, 'a1'), ask(1, 'a2'), ask(1, 'a3'), ask(2, 'b1'), ask(2, 'b2'), ask(3, 'c1')]);
+    expect(done).toEqual(['a1', 'b1', 'c1', 'a2', 'b2', 'a3']);
+  });
+
   test('says why a pouch is in the plan', async () => {
     const problem = tinyProblem(6);
     const plan = await solver.solvePicks(problem);

@@ -66,8 +66,14 @@ export function shortKcal(low: number, opened: number, worth: number): number {
   return worth * (short + Math.max(0, Math.floor((4 * short - low) / 4)));
 }
 
+/** Sodium and energy of a serving; null when not known. */
+export interface DishFigures {
+  readonly sodiumMg: number | null;
+  readonly kcal: number | null;
+}
+
 /** The figures of a dish: the highest sodium of its lots, so that a limit holds; mean energy of its lots. */
-export function dishFigures(lots: readonly Lot[]): { sodiumMg: number | null; kcal: number | null } {
+export function dishFigures(lots: readonly Lot[]): DishFigures {
   const sodium = lots.map((l) => l.sodiumMgPerServing);
   const kcal = lots.map((l) => l.kcalPerServing).filter((k) => k !== null);
   return {

@@ -53,7 +53,7 @@ export interface LinearProgram {
   setRow(row: number, lower: number, upper: number): void;
   setColumn(column: number, lower: number, upper: number): void;
   solve(seconds: number): LinearSolution;
-  /** The same program with these columns whole; `start` is a solution to begin with, one value a column. */
+  /** Any solution of the same program with these columns whole; `start` is a solution to begin with, one value a column. */
   solveWhole(
     whole: readonly number[],
     start: readonly number[] | undefined,

@@ -1,11 +1,9 @@
 import type { Grid } from './grid.ts';
-import type { IntegerLimits, Linear, LinearColumn, LinearProgram, LinearRow } from './linear.ts';
+import type { IntegerLimits, Linear, LinearProgram } from './linear.ts';
+import { type Column, layOut, menuColumn, nothingCounted, pricesAt, type Ruled } from './master-layout.ts';
 import { unfed } from './measure.ts';
-import { type Menu, menuKey, movedBy, type Prices } from './menus.ts';
-import { at as level, levelNames } from './problem.ts';
-
-/** Which levels are held at nothing, so that menus against them need not be looked at. */
-export type Ruled = Pick<Prices, 'noUnfed' | 'noDislike'>;
+import { type Menu, menuKey, type Prices } from './menus.ts';
+import { at as level } from './problem.ts';
 
 /**
  * The program over menus: one menu a slot, within the stock of every class and best-by. Its linear form bounds
@@ -31,8 +29,8 @@ export interface Master {
   most(value: number): number;
   /** Solves the linear form. */
   solve(seconds: number): Relaxed | undefined;
-  /** Looks for whole menus among those at hand: the value of every column. */
-  solveWhole(limits: IntegerLimits): Float64Array | undefined;
+  /** Looks for whole menus among those at hand: the value of every column; 'none' when there certainly are none. */
+  solveWhole(limits: IntegerLimits): Float64Array | 'none' | undefined;
   dispose(): void;
 }
 
@@ -55,89 +53,17 @@ export interface Priced {
   readonly menu: Menu;
 }
 
-interface Column {
-  /** Adds this much to each level for each unit. */
-  readonly counts: readonly number[];
-  readonly menu: Menu | undefined;
-  readonly rows: readonly number[];
-  readonly values: readonly number[];
-  readonly lower: number;
-  upper: number;
-}
-
 export function makeMaster(grid: Grid, linear: Linear): Master {
-  const rows: LinearRow[] = [];
-  const row = (lower: number, upper: number): number => rows.push({ lower, upper }) - 1;
+  const layout = layOut(grid);
+  const { rows, extras, worstColumn, holdRow } = layout;
   const slots = grid.slotKeys.length;
-  const choose = Array.from({ length: slots }, () => row(1, 1));
-  const extras: (LinearColumn & { readonly counts: number[] })[] = [];
-  const none = (): number[] => levelNames.map(() => 0);
-
-  // Stock. Row (class, first group still good): what is opened then comes from groups still good then.
-  const firstGood = grid.classes.map((cls) =>
-    grid.slotDay.map((day) => cls.groups.filter((g) => g.bestBy < day).length),
-  );
-  const stock = grid.classes.map((cls, c) => {
-    const periods = [...new Set(firstGood[c])].filter((p) => p < cls.groups.length).sort((a, b) => a - b);
-    const byPeriod = new Map(periods.map((p) => [p, row(-Infinity, 0)]));
-    cls.groups.forEach((group, g) => {
-      const open = periods.filter((p) => p <= g);
-      const shared = open.length > 1 ? [row(-Infinity, group.count)] : [];
-      for (const p of open) {
-        const at = [byPeriod.get(p)!, ...shared];
-        extras.push({
-          cost: 0,
-          lower: 0,
-          upper: group.count,
-          rows: at,
-          values: at.map((r) => (shared.includes(r) ? 1 : -1)),
-          counts: none(),
-        });
-      }
-    });
-    return byPeriod;
-  });
-  const stockRow = (c: number, s: number): number | undefined => stock[c]!.get(firstGood[c]![s]!);
-
-  // The worst-off eater.
-  const worstRow = grid.eaterKeys.map(() => row(-Infinity, 0));
-  const worstCounts = none();
-  worstCounts[level['worst off']] = 1;
-  const worstColumn = extras.length;
-  extras.push({
-    cost: 0,
-    lower: 0,
-    upper: slots,
-    rows: worstRow,
-    values: worstRow.map(() => -1),
-    counts: worstCounts,
-  });
-
-  // Wishes for any time count once, however often the meal is eaten.
-  const wishRow = grid.wishes.map((wish) => {
-    if (wish.slot >= 0) return -1;
-    const at = row(-Infinity, 0);
-    const counts = none();
-    counts[level.wishes] = -wish.weight;
-    extras.push({ cost: 0, lower: 0, upper: 1, rows: [at], values: [1], counts });
-    return at;
-  });
-
-  // Hard sodium limits, by eater and day.
-  const hardRow = grid.eaterKeys.map((_, e) =>
-    Array.from({ length: grid.dayCount }, () =>
-      grid.hardLimitMg[e]! < Infinity ? row(-Infinity, grid.hardLimitMg[e]!) : -1,
-    ),
-  );
-
-  const holdRow = levelNames.map(() => row(-Infinity, Infinity));
   const program: LinearProgram = linear.open(rows);
   const bounds = rows.map((r) => ({ ...r }));
   const columns: Column[] = [];
   const known = new Map<string, number>();
   let goal = 0;
   /** What a unit of each level costs: 1 for the one aimed at, next to nothing for the two after it. */
-  let weights = none();
+  let weights = nothingCounted();
 
   const costOf = (column: Column): number =>
     column.counts.reduce((sum, count, k) => sum + count * weights[k]!, 0);
@@ -158,72 +84,8 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
   };
   addColumns(extras.map((x) => ({ ...x, menu: undefined })));
 
-  const menuColumn = (menu: Menu): Column => {
-    const at = new Map<number, number>([[choose[menu.slot]!, 1]]);
-    const plus = (r: number, value: number): void => void at.set(r, (at.get(r) ?? 0) + value);
-    const counts = none();
-    const eaters = grid.slotEaters[menu.slot]!;
-    const day = grid.slotDayPlace[menu.slot]!;
-    menu.eat.forEach((m, i) => {
-      const e = eaters[i]!;
-      if (m === unfed) {
-        counts[level.unfed]! += 1;
-        plus(worstRow[e]!, 1);
-      } else if (hardRow[e]![day]! >= 0 && grid.hardMg[menu.slot]![e]![m]! > 0)
-        plus(hardRow[e]![day]!, grid.hardMg[menu.slot]![e]![m]!);
-    });
-    for (const { c, n } of menu.open) plus(stockRow(c, menu.slot)!, n);
-    for (const w of menu.gives) plus(wishRow[w]!, -1);
-    counts[level['energy short']] = menu.short;
-    counts[level.wishes] = -menu.wish;
-    counts[level.dislikes] = menu.dislikes;
-    counts[level.moved] = menu.moved;
-    counts[level.waste] = menu.waste;
-    return { counts, menu, rows: [...at.keys()], values: [...at.values()], lower: 0, upper: Infinity };
-  };
-
-  /** Prices at slot s from the rows' duals. */
-  const pricesAt = (s: number, duals: Float64Array): Prices => {
-    const price = (k: number): number => weights[k]! - duals[holdRow[k]!]!;
-    const day = grid.slotDayPlace[s]!;
-    const eats = (e: number, m: number): number => {
-      let sum =
-        (grid.dislike[e]![m] ? price(level.dislikes) : 0) +
-        grid.thin[s]![e]![m]! * price(level['energy short']);
-      sum += movedBy(grid, s, e, m) * price(level.moved);
-      for (const w of grid.wishesOf[e]!) {
-        const wish = grid.wishes[w]!;
-        if (wish.meal !== m) continue;
-        if (wish.slot === s) sum -= wish.weight * price(level.wishes);
-        if (wish.slot === -1) sum += duals[wishRow[w]!]!;
-      }
-      const hard = hardRow[e]![day]!;
-      return hard < 0 ? sum : sum - duals[hard]! * grid.hardMg[s]![e]![m]!;
-    };
-    const table = grid.eaterKeys.map((_, e) =>
-      grid.mealKeys.map((__, m) => (grid.may[s]![e]![m] ? eats(e, m) : 0)),
-    );
-    const pouches = grid.classes.map((_, c) => {
-      const r = stockRow(c, s);
-      return r === undefined ? 0 : -duals[r]!;
-    });
-    return {
-      short: price(level['energy short']),
-      unfed: grid.eaterKeys.map(
-        (_, e) =>
-          price(level.unfed) +
-          grid.nothing[s]![e]! * price(level['energy short']) +
-          movedBy(grid, s, e, unfed) * price(level.moved) -
-          duals[worstRow[e]!]!,
-      ),
-      eats: (e, m) => table[e]![m]!,
-      waste: price(level.waste),
-      pouch: (c) => pouches[c]!,
-      ...ruled,
-    };
-  };
-
   let ruled: Ruled = { noUnfed: false, noDislike: false };
+  const prices = (s: number, duals: Float64Array): Prices => pricesAt(grid, layout, s, duals, weights, ruled);
   const against = (menu: Menu): boolean =>
     (ruled.noUnfed && menu.eat.includes(unfed)) || (ruled.noDislike && menu.dislikes > 0);
 
@@ -252,11 +114,11 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     add(menus) {
       const fresh = menus.filter((menu) => !known.has(menuKey(menu)) && !against(menu));
       fresh.forEach((menu, i) => known.set(menuKey(menu), columns.length + i));
-      if (fresh.length > 0) addColumns(fresh.map(menuColumn));
+      if (fresh.length > 0) addColumns(fresh.map((menu) => menuColumn(grid, layout, menu)));
     },
     aim(aimed, tail) {
       goal = aimed;
-      weights = none();
+      weights = nothingCounted();
       weights[aimed] = 1;
       const eaterSlots = grid.slotEaters.reduce((sum, eaters) => sum + eaters.length, 0);
       const most = new Map([
@@ -314,12 +176,12 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
           const rest = reduced(i, duals);
           sum += rest < 0 ? rest * columns[i]!.upper : 0;
         }
-        for (let s = 0; s < slots; s += 1) sum += cheapest(s, pricesAt(s, duals));
+        for (let s = 0; s < slots; s += 1) sum += cheapest(s, prices(s, duals));
         return sum;
       };
       const fresh: Relaxed['fresh'] = (cheapest) =>
         grid.slotKeys.flatMap((_, s) => {
-          const found = cheapest(s, pricesAt(s, duals));
+          const found = cheapest(s, prices(s, duals));
           return found && found.price < duals[s]! - 1e-7 ? [found.menu] : [];
         });
       return {
@@ -334,7 +196,8 @@ export function makeMaster(grid: Grid, linear: Linear): Master {
     solveWhole(limits) {
       const whole = [...columns.keys()].filter((i) => columns[i]!.menu || i === worstColumn);
       const solution = program.solveWhole(whole, undefined, limits);
-      return solution.columns.length > 0 ? solution.columns : undefined;
+      if (solution.columns.length > 0) return solution.columns;
+      return solution.status === 'infeasible' ? 'none' : undefined;
     },
     dispose: () => program.dispose(),
   };

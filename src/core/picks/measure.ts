@@ -1,4 +1,5 @@
-import { type Class, type Grid, notBefore } from './grid.ts';
+import type { Class } from './classes.ts';
+import { type Grid, notBefore } from './grid.ts';
 import { shortKcal } from './helpings.ts';
 import { at, levelNames } from './problem.ts';
 

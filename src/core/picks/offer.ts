@@ -57,12 +57,10 @@ export function makeOffer(
   const most = table.most[place]!;
   const ways: Way[] = [nothing];
   // Largest pouches first, so that those added last are the smallest.
-  for (const c of grid.mealClasses[table.meals[place]!]!.toSorted(
-    (a, b) => grid.classes[b]!.size - grid.classes[a]!.size,
+  for (const { c, inc } of inReach(grid, state, s, grid.mealClasses[table.meals[place]!]!, most, back).sort(
+    (a, b) => grid.classes[b.c]!.size - grid.classes[a.c]!.size,
   )) {
     const cls = grid.classes[c]!;
-    const inc = increments(grid, state, s, c, Math.floor(most / cls.size));
-    inc.length = Math.max(0, inc.length - (back?.pouches[c] ?? 0));
     const byTotal = new Map<number, Way>();
     for (const than of ways) {
       for (let n = 1; n < inc.length; n += 1) {
@@ -80,12 +78,16 @@ export function makeOffer(
   }
   if (ways.length < 2) return undefined;
   const { pairLow, pairHigh } = table.needs[place]!;
+  ways.sort((a, b) => a.total - b.total);
   return {
     best: pairLow.map((low, id) => bestWay(ways, low, pairHigh[id]!, grid.worth[table.meals[place]!]!, bent)),
   };
 }
 
-/** The way that leaves least short, then wastes least beyond what is free, takes what expires, wastes least at all. */
+/**
+ * The way that leaves least short, then wastes least beyond what is free, takes what expires, wastes least at all.
+ * @param ways ascending by total
+ */
 function bestWay(
   ways: readonly Way[],
   low: number,
@@ -94,18 +96,34 @@ function bestWay(
   { free, grain }: Bent,
 ): Way | undefined {
   let chosen: Way | undefined;
-  let least: readonly number[] = [Infinity];
-  for (const way of ways) {
-    const short = Math.max(0, low - way.total);
-    if (2 * short > low || way.total === 0 || way.total - way.smallest >= low) continue;
+  let [k1, k2, k3, k4, k5] = [Infinity, 0, 0, 0, 0];
+  for (let i = firstFrom(ways, low / 2); i < ways.length; i += 1) {
+    const way = ways[i]!;
+    if (way.total === 0 || way.total - way.smallest >= low) continue;
+    // From here on more is only left over.
+    if (chosen && k1 === 0 && way.total - high - free > k2 && way.total > high) break;
     const waste = Math.max(0, way.total - high);
-    const kcal = Math.floor(shortKcal(low, way.total, worth) / grain);
-    const keys = [kcal, Math.max(0, waste - free), way.expiring, waste, way.rest];
-    if (chosen && !isLess(keys, least)) continue;
-    least = keys;
+    const kcal = way.total >= low ? 0 : Math.floor(shortKcal(low, way.total, worth) / grain);
+    const beyond = Math.max(0, waste - free);
+    if (kcal !== k1 ? kcal > k1 : beyond !== k2 ? beyond > k2 : isNoBetter(way, waste, k3, k4, k5)) continue;
+    [k1, k2, k3, k4, k5] = [kcal, beyond, way.expiring, waste, way.rest];
     chosen = way;
   }
   return chosen;
+}
+
+const isNoBetter = (way: Way, waste: number, expiring: number, wasted: number, rest: number): boolean =>
+  way.expiring !== expiring ? way.expiring > expiring : waste !== wasted ? waste > wasted : way.rest >= rest;
+
+/** The place of the first way with at least this total. */
+function firstFrom(ways: readonly Way[], total: number): number {
+  let [from, to] = [0, ways.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (ways[middle]!.total < total) from = middle + 1;
+    else to = middle;
+  }
+  return from;
 }
 
 /** Whether the first of two rows that differs is smaller. */
@@ -119,14 +137,41 @@ export function openWay(way: Way, open: Int16Array, base: number): void {
   for (let at: Way = way; at.more; at = at.more.than) open[base + at.more.c]! += at.more.n;
 }
 
-/** What the first, second, … pouch of class c opened here adds; as many as stock and `limit` allow. */
-function increments(
+/** Of a meal with more classes than this in stock, the oldest are looked at, as long as they are plenty. Chosen. */
+const manyClasses = 8;
+
+/** The classes to open from, with what each pouch more of them adds. */
+function inReach(
   grid: Grid,
   state: State,
   s: number,
-  c: number,
-  limit: number,
-): { expiring: number; month: number }[] {
+  classes: readonly number[],
+  most: number,
+  back: KeptBack | undefined,
+): { c: number; inc: Added[] }[] {
+  const oldest = (c: number): number => grid.classes[c]!.groups[0]!.bestBy;
+  const inOrder = classes.length > manyClasses ? classes.toSorted((a, b) => oldest(a) - oldest(b)) : classes;
+  const found: { c: number; inc: Added[] }[] = [];
+  let plenty = 0;
+  for (const c of inOrder) {
+    if (found.length >= manyClasses && plenty >= 2 * most) break;
+    const { size } = grid.classes[c]!;
+    const inc = increments(grid, state, s, c, Math.floor(most / size));
+    inc.length = Math.max(0, inc.length - (back?.pouches[c] ?? 0));
+    if (inc.length < 2) continue;
+    found.push({ c, inc });
+    plenty += (inc.length - 1) * size;
+  }
+  return found;
+}
+
+interface Added {
+  readonly expiring: number;
+  readonly month: number;
+}
+
+/** What the first, second, … pouch of class c opened here adds; as many as stock and `limit` allow. */
+function increments(grid: Grid, state: State, s: number, c: number, limit: number): Added[] {
   const cls = grid.classes[c]!;
   const classes = grid.classes.length;
   if (cls.groups.at(-1)!.bestBy < grid.slotDay[s]!) return [];
@@ -141,7 +186,7 @@ function increments(
     }));
   }
   const base = classCost(grid, cls, (i) => (i === s ? 0 : state.open[i * classes + c]!));
-  const found: { expiring: number; month: number }[] = [];
+  const found: Added[] = [];
   for (let n = 0; base && n <= limit; n += 1) {
     const cost = classCost(grid, cls, (i) => (i === s ? n : state.open[i * classes + c]!));
     if (!cost) break;

@@ -1,7 +1,8 @@
 import { layBeside } from './beside.ts';
 import { checkPlan } from './check.ts';
 import { greedyState } from './greedy.ts';
-import { type Grid, makeGrid, notBefore } from './grid.ts';
+import { type Grid, notBefore } from './grid.ts';
+import { makeGrid } from './make-grid.ts';
 import { handOut } from './handout.ts';
 import type { Linear } from './linear.ts';
 import { compareVectors, copyState, emptyState, measure } from './measure.ts';
@@ -13,11 +14,12 @@ import {
   type PicksProblem,
   type PicksResult,
 } from './problem.ts';
+import { plainBounds } from './plain-bounds.ts';
 import { prove } from './prove.ts';
 import { search, type Found } from './search.ts';
 import { strict } from './offer.ts';
 import { makeSlotSolver, type SlotSolver } from './slot.ts';
-import { makeTables, type SlotTable } from './table.ts';
+import { isCoarse, isLarge, makeTables, type SlotTable } from './table.ts';
 
 /** Every limit is a count, so that the same question gets the same plan. Chosen on the bench's instances. */
 export interface PickLimits {
@@ -35,6 +37,8 @@ export interface PickLimits {
   readonly corners: number;
   /** Attempts at a better plan, dives and programs alike, in all. */
   readonly tries: number;
+  /** The same where some are served together, so that nothing is proven. */
+  readonly triesCoarse: number;
   /** How often a level may be taken up again because a later one led to a better plan for it. */
   readonly restarts: number;
 }
@@ -47,6 +51,7 @@ export const usualLimits: PickLimits = {
   programs: 6,
   corners: 6,
   tries: 30,
+  triesCoarse: 12,
   restarts: 1,
 };
 
@@ -70,10 +75,10 @@ export function pickPouches(
   const solver = makeSlotSolver(grid, tables);
   let clockEnded = false;
   const late = (): boolean => (clockEnded ||= secondsLeft() <= 0);
-  const plain = levelNames.map((_, k) => (k === at.wishes ? -grid.wishTotal : 0));
-  const good = (vector: readonly number[]): boolean => late() || vector.every((v, k) => v <= plain[k]!);
-  // Who is served as one party cannot be parted, so that a bound on the parties is none on the trip.
-  const parties = tables.some((t) => t.parties.some((party) => party.length > 1));
+  // Nothing is opened and nobody is missed: there is nothing to plan.
+  const good = (vector: readonly number[]): boolean => late() || vector.every((v) => v <= 0);
+  // A bound on parties of several is none on the trip.
+  const isBounded = !tables.some(isCoarse);
 
   let found: Found | undefined;
   for (const start of starts(grid)) {
@@ -82,7 +87,8 @@ export function pickPouches(
     const next = { state: start.state, vector: measure(grid, start.state) };
     if (!found || compareVectors(next.vector, found.vector) < 0) found = next;
   }
-  const rounds = Math.min(limits.rounds, roundsASlot * grid.slotKeys.length);
+  const isWide = grid.slotKeys.some((_, s) => isLarge(grid, s));
+  const rounds = Math.min(limits.rounds, roundsASlot * grid.slotKeys.length) * (isWide ? 3 : 1);
   found = search(grid, tables, solver, found!, rounds, 1, good);
   const before = stateBefore(grid, tables, solver);
   if (before) {
@@ -98,16 +104,17 @@ export function pickPouches(
       nodes: limits.nodes,
       programs: limits.programs,
       corners: limits.corners,
-      tries: limits.tries,
+      tries: isBounded ? limits.tries : limits.triesCoarse,
       restarts: limits.restarts,
       secondsLeft,
     });
     found = again(proof.found);
-    bounds = parties ? [] : proof.bounds;
+    bounds = isBounded ? proof.bounds : [];
     clockEnded ||= proof.clockEnded;
   }
 
   const { state, vector } = found;
+  const plain = plainBounds(grid, vector);
   const levels = levelNames.map((level, k): LevelResult => {
     const bound = Math.max(bounds[k] ?? -Infinity, plain[k]!);
     const value = vector[k]!;

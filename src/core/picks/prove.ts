@@ -3,7 +3,9 @@ import { seeded } from './chance.ts';
 import type { IntegerLimits, Linear } from './linear.ts';
 import { makeMaster, type Master, type Relaxed } from './master.ts';
 import { compareVectors, measure, servingsBeyond, type State, unfed } from './measure.ts';
-import { makeMenu, makePricer, type Menu, menuOf, type Pricer } from './menus.ts';
+import { makeMenu, type Menu, menuOf } from './menus.ts';
+import { plainBounds } from './plain-bounds.ts';
+import { makePricer, type Pricer } from './pricer.ts';
 import { at, lastBounded } from './problem.ts';
 import { dive, reachWhole } from './reach.ts';
 import type { Found } from './search.ts';
@@ -41,14 +43,8 @@ const wholeMenus = 400;
 /** How many menus a whole program takes up at once when all together are too many. Chosen on the same instances. */
 const cornerMenus = 200;
 
-type Way = (from: Master, level: number, root: Relaxed, plan: Found) => State | undefined;
-
-/** What needs no program: nothing is below nothing, and no more wishes come true than there are. */
-function plainBound(grid: Grid, level: number, bounds: readonly number[]): number {
-  if (level === at['worst off']) return Math.ceil(bounds[at.unfed]! / Math.max(1, grid.eaterKeys.length));
-  if (level === at.wishes) return -grid.wishTotal;
-  return 0;
-}
+/** 'none': there is no better plan among the menus at hand. */
+type Way = (from: Master, level: number, root: Relaxed, plan: Found) => State | 'none' | undefined;
 
 /**
  * Goes through the levels in order, as far as they are bounded. Where the plan is not as good as the plain bound, the master program bounds
@@ -115,7 +111,9 @@ export function prove(
   try {
     let level = 0;
     while (level <= at[lastBounded]) {
-      let bound = plainBound(grid, level, bounds);
+      let bound = plainBounds(grid, found.vector)[level]!;
+      if (level === at['worst off'])
+        bound = Math.max(bound, Math.ceil(bounds[at.unfed]! / Math.max(1, grid.eaterKeys.length)));
       let first = level;
       if (found.vector[level]! > bound && !clockEnded) {
         master ??= reopen(level);
@@ -134,6 +132,7 @@ export function prove(
           if (bound >= better.vector[level]! || tries >= limits.tries || limits.secondsLeft() <= 0) break;
           tries += 1;
           const state = way(master, level, root!, better);
+          if (state === 'none') break;
           if (!state) continue;
           const plan = { state, vector: measure(grid, state) };
           // A dive leaves much for the search to mend; a corner is best already, but for the levels after.
@@ -201,7 +200,9 @@ function boundLevel(
     // All levels count in whole numbers, so a bound may be rounded up.
     const whole = Math.ceil(sum - 1e-6);
     best = Math.max(best, inSteps(grid, level, whole));
-    if (best >= value || fresh.length === 0) break;
+    // More menus only lower the linear optimum, and no bound is above it.
+    const most = inSteps(grid, level, Math.ceil(relaxed.value - 1e-6));
+    if (best >= value || best >= most || fresh.length === 0) break;
     master.add(fresh);
   }
   return { bound: best, clockEnded: false };

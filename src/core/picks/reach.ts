@@ -64,7 +64,8 @@ export function dive(
  * @param root the linear optimum over the menus at hand; what cannot be part of such a plan is left out
  * @param most more menus than this are too many
  * @param around a plan to keep to, but for as many slots, in this order, as `most` menus allow
- * @returns undefined when there is none, or when all slots together have too many menus
+ * @returns 'none' when the menus at hand certainly hold none; undefined when none was found, or when all slots together
+ * have too many menus
  */
 export function reachWhole(
   grid: Grid,
@@ -74,7 +75,7 @@ export function reachWhole(
   most: number,
   limits: IntegerLimits,
   around?: { readonly state: State; readonly order: readonly number[] },
-): State | undefined {
+): State | 'none' | undefined {
   const shut: number[] = [];
   const perSlot = grid.slotKeys.map((): number[] => []);
   for (let i = 0; i < master.count(); i += 1) {
@@ -101,6 +102,8 @@ export function reachWhole(
   const values = master.solveWhole(limits);
   master.cap(undefined);
   for (const i of [...shut, ...kept]) master.set(i, 'free');
+  // What is kept as it is might be in the way: then others may still do.
+  if (values === 'none') return kept.length === 0 ? 'none' : undefined;
   if (!values) return undefined;
   const state = emptyState(grid);
   values.forEach((value, i) => {

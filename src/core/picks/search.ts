@@ -13,7 +13,7 @@ import {
 import type { KeptBack } from './offer.ts';
 import { at } from './problem.ts';
 import type { SlotSolver } from './slot.ts';
-import type { SlotTable } from './table.ts';
+import { apart, isLarge, type SlotTable } from './table.ts';
 
 export interface Found {
   readonly state: State;
@@ -116,15 +116,19 @@ export function search(
       const j = chance.below(i + 1);
       [order[i], order[j]] = [order[j]!, order[i]!];
     }
+    const asTheySit = order.map((s) =>
+      isLarge(grid, s) ? apart(grid, state, s, (n) => chance.below(n)) : tables[s]!,
+    );
     for (const s of order) solver.clear(state, s);
     const part = slots === 1 ? round % 4 : chance.below(4);
     const grain = (slots === 1 ? round < count / 2 : chance.below(3) > 0) ? 1 : grainFor(grid, chance);
     order.forEach((s, i) => {
-      const { meals, parties } = tables[s]!;
+      const table = asTheySit[i]!;
+      const { meals, parties } = table;
       const room = roomForWaste(grid, state, vector[at.waste]!);
       const free = part === 0 ? 0 : part === 1 ? room : chance.below(room + 1);
       const back = i < order.length - 1 ? keepBack(parties.length, meals.length) : undefined;
-      solver.fill(state, s, { free, grain }, back);
+      solver.fill(state, s, { free, grain }, back, table);
     });
     const next = measure(grid, state);
     if (compareVectors(next, vector) <= 0) {

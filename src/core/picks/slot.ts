@@ -2,6 +2,7 @@ import type { Grid } from './grid.ts';
 import { shortKcal } from './helpings.ts';
 import { unfed, type State } from './measure.ts';
 import { type Bent, isLess, type KeptBack, makeOffer, type Offer, openWay, strict } from './offer.ts';
+import { joinIn, keepCheaper, makeKeys, never, type Served, splitInTables, tablesOf } from './seating.ts';
 import { addSeat, type Cost, digits, type Elsewhere, elsewhere } from './slot-costs.ts';
 import type { SlotTable } from './table.ts';
 
@@ -16,22 +17,30 @@ export interface SlotSolver {
   /**
    * Fills slot s of the state, which must be cleared there.
    * @param back what to keep back this time, so that other slots may have it
+   * @param table how its eaters are served this time, if not as usual
    */
-  fill(state: State, s: number, bent?: Bent, back?: KeptBack): void;
+  fill(state: State, s: number, bent?: Bent, back?: KeptBack, table?: SlotTable): void;
   clear(state: State, s: number): void;
 }
 
-const never = Infinity;
-
-/** One key for each group of levels, by set of parties. */
-type Keys = readonly [Float64Array, Float64Array, Float64Array, Float64Array];
+/** A meal as it may be served at the slot this time. */
+interface Dish {
+  readonly m: number;
+  /** Of the meal in the slot's table. */
+  readonly place: number;
+  /** Parties (mask) who may have it. */
+  readonly mask: number;
+  readonly offer: Offer;
+  /** What each party's seats cost. */
+  readonly costs: readonly Cost[];
+}
 
 export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSolver {
   const eaterCount = grid.eaterKeys.length;
   const classCount = grid.classes.length;
-  const widest = Math.max(1, ...tables.map((t) => t.full + 1));
-  const keys = (): Keys => [0, 1, 2, 3].map(() => new Float64Array(widest)) as unknown as Keys;
-  const [f, g] = [keys(), keys()];
+  const widest = Math.max(1 << 10, ...tables.map((t) => t.full + 1));
+  const [f, g, best] = [makeKeys(widest), makeKeys(widest), makeKeys(widest)];
+  const [tableOf, dishOf] = [new Int32Array(widest), new Int32Array(widest)];
   const sizes = digits(grid, tables);
   const restOf = (month: number, dry: number): number => month * sizes.month + dry;
 
@@ -44,12 +53,13 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
   const seats = (
     state: State,
     s: number,
+    parties: SlotTable['parties'],
     m: number,
     mask: number,
     others: readonly Elsewhere[][],
     { grain }: Bent,
   ): Cost[] =>
-    tables[s]!.parties.map((party, i) => {
+    parties.map((party, i) => {
       const cost: Cost = { first: mask & (1 << i) ? 0 : never, second: 0, third: 0 };
       if (cost.first === 0)
         party.forEach((e, k) => addSeat(grid, sizes, state, s, e, m, grain, others[i]![k]!, cost));
@@ -91,29 +101,61 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
     }
   };
 
-  const fill = (state: State, s: number, bent: Bent = strict, back?: KeptBack): void => {
-    const table = tables[s]!;
+  const fill = (
+    state: State,
+    s: number,
+    bent: Bent = strict,
+    back?: KeptBack,
+    table: SlotTable = tables[s]!,
+  ): void => {
     const { full } = table;
     const others = table.parties.map((party) => party.map((e) => elsewhere(grid, state, s, e)));
-    f[0].fill(never, 0, full + 1);
-    for (const key of f) key[0] = 0;
-    const dishes = table.meals.map((m, place) => {
+    const dishes = table.meals.flatMap((m, place): Dish[] => {
       const mask = table.allowed[place]! & ~(back?.from[place] ?? 0);
       const offer = mask === 0 ? undefined : makeOffer(grid, state, s, table, place, back, bent, restOf);
-      if (!offer) return undefined;
-      priceDish(table, place, offer, seats(state, s, m, mask, others, bent), bent);
-      return { m, place, offer, choice: shareOut(f, g, full, mask) };
+      return offer
+        ? [{ m, place, mask, offer, costs: seats(state, s, table.parties, m, mask, others, bent) }]
+        : [];
     });
-    let left = bestFed(state, s, table, others, bent);
-    for (const dish of dishes.toReversed()) {
-      const sub = dish?.choice[left] ?? 0;
-      if (!dish || sub === 0) continue;
+    const price = (dish: Dish): void => priceDish(table, dish.place, dish.offer, dish.costs, bent);
+    const fed = (): number => bestFed(state, s, table, others, bent);
+    best[0].fill(never, 0, full + 1);
+    dishes.forEach((dish, i) => {
+      price(dish);
+      keepCheaper(best, g, dish.mask, dishOf, i);
+    });
+    splitInTables(f, best, full, tableOf);
+    const served = tablesOf(fed(), tableOf, dishOf) ?? oneTableADish(full, dishes, price, fed);
+    for (const { sub, dish } of served) {
+      const { m, place, offer } = dishes[dish]!;
       table.parties.forEach((party, i) => {
-        if (sub & (1 << i)) for (const e of party) state.eat[s * eaterCount + e] = dish.m;
+        if (sub & (1 << i)) for (const e of party) state.eat[s * eaterCount + e] = m;
       });
-      openWay(dish.offer.best[table.needs[dish.place]!.pair[sub]!]!, state.open, s * classCount);
+      openWay(offer.best[table.needs[place]!.pair[sub]!]!, state.open, s * classCount);
+    }
+  };
+
+  /** The same where each dish joins in once: for the few times that one would be served at two tables. */
+  const oneTableADish = (
+    full: number,
+    dishes: readonly Dish[],
+    price: (dish: Dish) => void,
+    fed: () => number,
+  ): Served[] => {
+    f[0].fill(never, 0, full + 1);
+    for (const key of f) key[0] = 0;
+    const choices = dishes.map((dish) => {
+      price(dish);
+      return joinIn(f, g, full, dish.mask);
+    });
+    const served: Served[] = [];
+    let left = fed();
+    for (let dish = dishes.length - 1; dish >= 0; dish -= 1) {
+      const sub = choices[dish]![left]!;
+      if (sub > 0) served.push({ sub, dish });
       left ^= sub;
     }
+    return served;
   };
 
   /** The set of parties to feed: compares every choice of unfed ones, level by level. */
@@ -136,11 +178,11 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
       party.forEach((e, k) => addSeat(grid, sizes, state, s, e, -1, bent.grain, others[i]![k]!, cost));
       return { ...cost, missed: Math.max(...others[i]!.map((o) => o.missed)) };
     });
-    let best: number[] | undefined;
+    let found: number[] | undefined;
     let fed = 0;
     for (let out = 0; out <= full; out += 1) {
       const inside = full ^ out;
-      if (f[0][inside] === never) continue;
+      if (f[0][inside] === never || (found && table.heads[out]! > found[0]!)) continue;
       let [worst, first, second, third] = [base, f[0][inside]!, f[1][inside]!, f[2][inside]!];
       for (let bits = out; bits > 0; bits &= bits - 1) {
         const cost = without[31 - Math.clz32(bits & -bits)]!;
@@ -159,53 +201,12 @@ export function makeSlotSolver(grid: Grid, tables: readonly SlotTable[]): SlotSo
         third,
         f[3][inside]!,
       ];
-      if (best && !isLess(ranked, best)) continue;
-      best = ranked;
+      if (found && !isLess(ranked, found)) continue;
+      found = ranked;
       fed = inside;
     }
     return fed;
   };
 
   return { fill, clear };
-}
-
-/**
- * Lets one more dish join in: for every set of parties the best split into those at this dish (costs g) and those
- * at the dishes before (costs f, overwritten). Sets are gone through from the largest, so that f still holds the
- * costs before at every smaller one.
- * @returns who is at this dish, for every set
- */
-function shareOut(f: Keys, g: Keys, full: number, allowed: number): Int32Array {
-  const [f1, f2, f3, f4] = f;
-  const [g1, g2, g3, g4] = g;
-  const choice = new Int32Array(full + 1);
-  for (let mask = full; mask > 0; mask -= 1) {
-    const reach = mask & allowed;
-    let [b1, b2, b3, b4] = [f1[mask]!, f2[mask]!, f3[mask]!, f4[mask]!];
-    let chosen = 0;
-    for (let sub = reach; sub > 0; sub = (sub - 1) & reach) {
-      const rest = mask ^ sub;
-      const k1 = f1[rest]! + g1[sub]!;
-      if (k1 > b1 || k1 === never) continue;
-      const k2 = f2[rest]! + g2[sub]!;
-      if (k1 === b1) {
-        if (k2 > b2) continue;
-        if (k2 === b2) {
-          const k3 = f3[rest]! + g3[sub]!;
-          if (k3 > b3 || (k3 === b3 && f4[rest]! + g4[sub]! >= b4)) continue;
-        }
-      }
-      b1 = k1;
-      b2 = k2;
-      b3 = f3[rest]! + g3[sub]!;
-      b4 = f4[rest]! + g4[sub]!;
-      chosen = sub;
-    }
-    f1[mask] = b1;
-    f2[mask] = b2;
-    f3[mask] = b3;
-    f4[mask] = b4;
-    choice[mask] = chosen;
-  }
-  return choice;
 }

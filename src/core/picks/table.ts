@@ -1,11 +1,16 @@
 import type { Grid } from './grid.ts';
+import type { State } from './measure.ts';
 
 /**
  * Sets of eaters at one slot grow as powers of two. When there are more eaters than `mostAlone`, those who may eat the
- * same go to table as one party, in fewer parties still: the dishes are shared by all of them. Chosen.
+ * same are served as one party to begin with. From `large` on the search takes only some apart, others every time
+ * (`apart`). Dishes are shared by all parties. Chosen.
  */
-const mostAlone = 10;
+const mostAlone = 12;
+const large = 11;
 const mostParties = 8;
+
+export const isLarge = (grid: Grid, s: number): boolean => grid.slotEaters[s]!.length >= large;
 
 /** What a dish must hold for every set of parties (a bit mask). Few different pairs occur; `pair` numbers them. */
 export interface Needs {
@@ -104,39 +109,64 @@ function makeNeeds(lows: readonly number[], highs: readonly number[], allowed: n
 /** One table a slot; dishes with the same needs share the costly part. */
 export function makeTables(grid: Grid): SlotTable[] {
   const shared = new Map<string, Needs>();
-  return grid.slotEaters.map((_, s) => {
-    const parties = partiesOf(grid, s);
-    const size = 1 << parties.length;
-    const heads = new Uint8Array(size);
-    for (let mask = 1; mask < size; mask += 1)
-      heads[mask] = heads[mask & (mask - 1)]! + parties[31 - Math.clz32(mask & -mask)]!.length;
-    const table = {
-      meals: [] as number[],
-      allowed: [] as number[],
-      needs: [] as Needs[],
-      most: [] as number[],
-    };
-    grid.mealKeys.forEach((__, m) => {
-      const mask = parties.reduce(
-        (sum, party, i) => sum + (party.every((e) => mayEat(grid, s, e, m)) ? 1 << i : 0),
-        0,
-      );
-      const good = grid.mealClasses[m]!.filter((c) => goodUntil(grid, c) >= grid.slotDay[s]!);
-      if (mask === 0 || good.length === 0) return;
-      const sum = (of: Grid['low']): number[] =>
-        parties.map((party) => party.reduce((n, e) => n + of[s]![e]![m]!, 0));
-      const [lows, highs] = [sum(grid.low), sum(grid.high)];
-      const key = `${lows.join()}/${highs.join()}/${mask}`;
-      const needs = shared.get(key) ?? makeNeeds(lows, highs, mask);
-      shared.set(key, needs);
-      table.meals.push(m);
-      table.allowed.push(mask);
-      table.needs.push(needs);
-      table.most.push(needs.lowOfAll - 1 + Math.max(...good.map((c) => grid.classes[c]!.size)));
-    });
-    return { parties, full: size - 1, heads, ...table };
-  });
+  return grid.slotEaters.map((_, s) => tableFor(grid, s, partiesOf(grid, s), shared));
 }
+
+/**
+ * The table of a slot where those who have the same dish in this plan stay together, but for a few, each for himself:
+ * so nothing of the plan is lost, and everybody's turn to change comes.
+ * @param below a whole number from 0 to below its argument
+ */
+export function apart(grid: Grid, state: State, s: number, below: (n: number) => number): SlotTable {
+  const eaters = [...grid.slotEaters[s]!];
+  const has = (e: number): number => state.eat[s * grid.eaterKeys.length + e]!;
+  const dishes = new Set(eaters.map(has)).size;
+  const parties: number[][] = [];
+  while (parties.length + dishes < mostParties + 1 && eaters.length > 0)
+    parties.push(eaters.splice(below(eaters.length), 1));
+  for (const m of new Set(eaters.map(has))) parties.push(eaters.filter((e) => has(e) === m));
+  return tableFor(grid, s, parties, new Map());
+}
+
+function tableFor(
+  grid: Grid,
+  s: number,
+  parties: readonly (readonly number[])[],
+  shared: Map<string, Needs>,
+): SlotTable {
+  const size = 1 << parties.length;
+  const heads = new Uint8Array(size);
+  for (let mask = 1; mask < size; mask += 1)
+    heads[mask] = heads[mask & (mask - 1)]! + parties[31 - Math.clz32(mask & -mask)]!.length;
+  const table = {
+    meals: [] as number[],
+    allowed: [] as number[],
+    needs: [] as Needs[],
+    most: [] as number[],
+  };
+  grid.mealKeys.forEach((_, m) => {
+    const mask = parties.reduce(
+      (sum, party, i) => sum + (party.every((e) => mayEat(grid, s, e, m)) ? 1 << i : 0),
+      0,
+    );
+    const good = grid.mealClasses[m]!.filter((c) => goodUntil(grid, c) >= grid.slotDay[s]!);
+    if (mask === 0 || good.length === 0) return;
+    const sum = (of: Grid['low']): number[] =>
+      parties.map((party) => party.reduce((n, e) => n + of[s]![e]![m]!, 0));
+    const [lows, highs] = [sum(grid.low), sum(grid.high)];
+    const key = `${lows.join()}/${highs.join()}/${mask}`;
+    const needs = shared.get(key) ?? makeNeeds(lows, highs, mask);
+    shared.set(key, needs);
+    table.meals.push(m);
+    table.allowed.push(mask);
+    table.needs.push(needs);
+    table.most.push(needs.lowOfAll - 1 + Math.max(...good.map((c) => grid.classes[c]!.size)));
+  });
+  return { parties, full: size - 1, heads, ...table };
+}
+
+/** Whether somebody at the slot is served together with another. */
+export const isCoarse = ({ parties }: SlotTable): boolean => parties.some((party) => party.length > 1);
 
 const mayEat = (grid: Grid, s: number, e: number, m: number): boolean =>
   grid.may[s]![e]![m]! && grid.hardMg[s]![e]![m]! <= grid.hardLimitMg[e]!;

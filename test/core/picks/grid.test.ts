@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { daysLeftAfter, monthsOf } from '#core/picks/grid.ts';
+import { daysLeftAfter, monthsOf } from '#core/picks/classes.ts';
 
 test.each([
   [100, 40, 60],

@@ -5,7 +5,7 @@ import { makeInstance } from '../../../src/bench/picks.ts';
 import { linearFrom } from '../../../src/solver/highs.ts';
 import { checkPlan } from '#core/picks/check.ts';
 import { greedyState } from '#core/picks/greedy.ts';
-import { makeGrid } from '#core/picks/grid.ts';
+import { makeGrid } from '#core/picks/make-grid.ts';
 import { handOut } from '#core/picks/handout.ts';
 import type { Linear } from '#core/picks/linear.ts';
 import { compareVectors } from '#core/picks/measure.ts';

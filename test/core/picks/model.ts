@@ -1,4 +1,5 @@
-import { type Grid, makeGrid, notBefore } from '#core/picks/grid.ts';
+import { type Grid, notBefore } from '#core/picks/grid.ts';
+import { makeGrid } from '#core/picks/make-grid.ts';
 import type { IntegerLimits, Linear } from '#core/picks/linear.ts';
 import { at, levelNames, type PicksProblem } from '#core/picks/problem.ts';
 
