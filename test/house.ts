@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import Database, { type Statement } from 'better-sqlite3';
 import { DateTime } from 'luxon';
+import { onTestFinished } from 'vitest';
 import { answer } from '#chat/answer.ts';
 import type { Answerer } from '#chat/answerer.ts';
 import { readCommands } from '#chat/registry.ts';
@@ -40,16 +41,59 @@ export interface TestHouse {
   dump(): string;
 }
 
+interface Records {
+  readonly db: Db;
+  readonly stores: ReturnType<typeof openStores>;
+}
+
+let made: Buffer | undefined;
+/** Records without anything in them, brought up to date once and copied from then on. */
+const empty = (): Buffer => (made ??= openDatabase(':memory:').serialize());
+
+/** Records that a test is done with, back where they began, by what they began from. */
+const rested = new Map<Buffer, Records[]>();
+
+function openRecords(from = empty()): Records {
+  const db = makeReady(new Database(from));
+  return { db, stores: openStores(db, { ...defaultSettings, zone: 'UTC' }) };
+}
+
+/**
+ * Records for one test. Opening them costs more than most tests do, so all that a test writes is taken back
+ * at its end and the next one goes on with them. What is opened outside of a test is kept by its owner.
+ */
+function recordsFor(from: Buffer): Records {
+  const resting = rested.get(from) ?? [];
+  rested.set(from, resting);
+  const records = resting.pop() ?? openRecords(from);
+  try {
+    onTestFinished(() => {
+      if (!records.db.open) return;
+      records.db.exec('ROLLBACK');
+      if (resting.length < 2) resting.push(records);
+      else records.db.close();
+    });
+    records.db.exec('BEGIN');
+  } catch {
+    // Outside of a test.
+  }
+  return records;
+}
+
+/** A household whose records no test takes back: for what goes on beside a test, or writes on its own account. */
+export const openOwnHouse = (start?: string, options?: Partial<Answerer>, from?: Buffer): TestHouse =>
+  openTestHouse(start, options, from, openRecords(from));
+
 /** A household in memory with a clock of its own, driven through the same handler as every door. */
 export function openTestHouse(
   start = '2026-05-03 18:00',
   options: Partial<Answerer> = {},
   from?: Buffer,
+  { db, stores } = recordsFor(from ?? empty()),
 ): TestHouse {
-  const db = from ? makeReady(new Database(from)) : openDatabase(':memory:');
   const faults: string[] = [];
   const house: Answerer = {
-    stores: openStores(db, { ...defaultSettings, zone: 'UTC' }),
+    stores,
     foods,
     commands,
     questions,

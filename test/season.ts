@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { openTestHouse, type TestHouse } from './house.ts';
+import { openOwnHouse, openTestHouse, type TestHouse } from './house.ts';
 
 /**
  * A small invented household in the middle of a season. B1 barley soup and B4 lentil pot are dried and sealed in part,
@@ -10,6 +10,12 @@ export function openSeason(): TestHouse {
   return openTestHouse(kept.now, {}, kept.file);
 }
 
+/** The same for a door or a clock, which write on their own account. */
+export function openOwnSeason(): TestHouse {
+  kept ??= playSeason();
+  return openOwnHouse(kept.now, {}, kept.file);
+}
+
 let shared: TestHouse | undefined;
 
 /**
@@ -17,7 +23,7 @@ let shared: TestHouse | undefined;
  * Several times quicker than a house of its own; not for rows that keep the house, or need a second one.
  */
 export async function inSeason(work: (house: TestHouse) => unknown): Promise<void> {
-  const house = (shared ??= openSeason());
+  const house = (shared ??= openOwnSeason());
   house.db.exec('BEGIN');
   try {
     await work(house);
@@ -33,7 +39,7 @@ let kept: { now: string; file: Buffer } | undefined;
 
 /** Played once for each test file; every test goes on from a copy. */
 function playSeason(): { now: string; file: Buffer } {
-  const house = openTestHouse('2027-04-01 08:00');
+  const house = openOwnHouse('2027-04-01 08:00');
   const told = (text: string, from = 'Ana') => {
     const answer = house.say(text, from);
     if (/For example:|Something broke|can be read|could be|Nothing is recorded/.test(answer))

@@ -1,8 +1,8 @@
 // Witness: common practice, no source.
 import { expect, test } from 'vitest';
 import { openReminding } from '#reminders/clock.ts';
-import { openSeason } from '../season.ts';
-import { openTestHouse, type TestHouse } from '../house.ts';
+import { openOwnSeason } from '../season.ts';
+import { openOwnHouse, type TestHouse } from '../house.ts';
 
 /** Looks at the clock of the house and returns what was posted. */
 function reminding(house: TestHouse) {
@@ -19,7 +19,7 @@ function reminding(house: TestHouse) {
 const texts = (out: Awaited<ReturnType<ReturnType<typeof reminding>>>) => out.map(({ reply }) => reply.group);
 
 function loaded() {
-  const house = openTestHouse('2027-04-01 08:00');
+  const house = openOwnHouse('2027-04-01 08:00');
   house.say('/recipe Barley soup, 6 servings: 300 g pearl barley; 400 g carrots; 1 l water; 6 g salt');
   house.say('/batch barley soup trays 812 798 g');
   return { house, posted: reminding(house) };
@@ -137,7 +137,7 @@ test('nothing comes at night, and missed ones come as one message', async () => 
 });
 
 test('own load times count from the third load on', async () => {
-  const house = openTestHouse('2027-04-01 08:00');
+  const house = openOwnHouse('2027-04-01 08:00');
   const posted = reminding(house);
   house.say('/recipe Rice, 6 servings: 300 g long grain rice; 1 l water');
   house.say('/house remind seal off');
@@ -160,7 +160,7 @@ test('own load times count from the third load on', async () => {
 });
 
 test('seals are checked two days after, best-by once a month, and a short trip before it is too late', async () => {
-  const house = openSeason();
+  const house = openOwnSeason();
   const posted = reminding(house);
   const before = texts(await posted()).join('\n');
   house.at('2027-04-07 12:00');
@@ -183,7 +183,7 @@ test('seals are checked two days after, best-by once a month, and a short trip b
 });
 
 test('a trip that stock does not feed is named once', async () => {
-  const house = openSeason();
+  const house = openOwnSeason();
   const posted = reminding(house);
   house.say('/house reminders off');
   house.say('/house remind trip on');
@@ -239,7 +239,7 @@ test('the clock set back posts nothing twice', async () => {
 });
 
 test('a seal check has an outcome: all drawn in, or some are loose', async () => {
-  const house = openSeason();
+  const house = openOwnSeason();
   const posted = reminding(house);
   house.say('/found B4-6 tight');
   await posted();
@@ -258,7 +258,7 @@ test('a seal check has an outcome: all drawn in, or some are loose', async () =>
 });
 
 test('what was looked at before two days have passed is not asked about, and sealed anew it is asked again', async () => {
-  const house = openSeason();
+  const house = openOwnSeason();
   const posted = reminding(house);
   await posted();
   house.say('/found B4-1 to B4-6 tight');

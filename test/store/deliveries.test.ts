@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { deliveryStore } from '#store/deliveries.ts';
 import { openDatabase } from '#store/open.ts';
-import { openTestHouse } from '../house.ts';
+import { openOwnHouse } from '../house.ts';
 
 const to = (chatKey: string) => ({
   door: 'telegram' as const,
@@ -12,7 +12,7 @@ const to = (chatKey: string) => ({
 });
 
 function open() {
-  const house = openTestHouse();
+  const house = openOwnHouse();
   const { messages } = house.house.stores;
   const put = (...answer: Parameters<typeof messages.put>) => messages.put(...answer);
   return { house, ...deliveryStore(house.db), put };

@@ -5,7 +5,7 @@ import { menu } from '#chat/help.ts';
 import { listsOf } from '#chat/live.ts';
 import { openTelegram, type TelegramDoor } from '#doors/telegram.ts';
 import { deliveryStore } from '#store/deliveries.ts';
-import { type TestHouse, openTestHouse } from '../house.ts';
+import { type TestHouse, openOwnHouse } from '../house.ts';
 import { type Chat, type Platform, botUser, openPlatform } from './platform.ts';
 import type { Sent } from './rules.ts';
 
@@ -124,7 +124,7 @@ export async function openDoor(
 ): Promise<OpenDoor> {
   const platform = await openPlatform();
   const group = platform.chat({ id: -1001234567890, type: 'supergroup', title: 'Kitchen' });
-  const house = kept ?? made ?? openTestHouse(undefined, { admitCode: 'plum-42', ...options });
+  const house = kept ?? made ?? openOwnHouse(undefined, { admitCode: 'plum-42', ...options });
   const inGroup = {
     door: 'telegram',
     chatKey: String(group.id),

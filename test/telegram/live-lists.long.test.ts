@@ -4,7 +4,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { type OpenDoor, ana, ben, openDoor, until } from './group.ts';
 import { packedNow } from './packing.ts';
 import type { Sent } from './rules.ts';
-import { openSeason } from '../season.ts';
+import { openOwnSeason } from '../season.ts';
 
 let open: OpenDoor | undefined;
 afterEach(async () => {
@@ -14,7 +14,7 @@ afterEach(async () => {
 
 /** The season's household in a group, with pouches kept for its trip. */
 async function start(): Promise<OpenDoor> {
-  const season = openSeason();
+  const season = openOwnSeason();
   await season.ask('/pick keep');
   open = await openDoor({}, {}, season);
   return open;

@@ -4,7 +4,7 @@ import bidiFactory from 'bidi-js';
 import { afterEach, describe, expect, test } from 'vitest';
 import { draw } from '#doors/telegram-draw.ts';
 import { drawReply } from '#doors/terminal.ts';
-import { openTestHouse } from '../house.ts';
+import { openOwnHouse } from '../house.ts';
 import { type OpenDoor, ana, ben, openDoor } from './group.ts';
 
 let open: OpenDoor | undefined;
@@ -86,7 +86,7 @@ test.each([
   ['شوربة عدس 2', 'شهرزاد', 'بحيرة'],
   ['מרק BBQ (חריף)', "ג'ון", 'הר 12'],
 ])('%s beside figures moves nothing, in any answer', async (meal, eater, place) => {
-  const house = openTestHouse('2027-04-01 08:00');
+  const house = openOwnHouse('2027-04-01 08:00');
   const seen: string[] = [];
   const look = () => {
     for (const out of house.last) {

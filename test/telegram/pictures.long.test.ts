@@ -4,7 +4,7 @@ import { createCanvas } from '@napi-rs/canvas';
 import { afterEach, expect, test } from 'vitest';
 import { scanCode } from '#draw/scan-code.ts';
 import { scanPayload } from '#words/scan.ts';
-import { openSeason } from '../season.ts';
+import { openOwnSeason } from '../season.ts';
 import { type OpenDoor, openDoor, until } from './group.ts';
 import { botUser } from './platform.ts';
 import { packedNow } from './packing.ts';
@@ -40,7 +40,7 @@ const label = (household: number, batch: number, no: number) =>
   `https://t.me/TrailTestBot?start=${scanPayload(household, { batch, no })}`;
 
 async function start() {
-  const season = openSeason();
+  const season = openOwnSeason();
   await season.ask('/pick keep');
   return (open = await openDoor({}, {}, season));
 }

@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon';
-import { openTestHouse } from '../house.ts';
+import { openOwnHouse } from '../house.ts';
 import { openDoor, until, type OpenDoor } from './group.ts';
 import type { Sent } from './rules.ts';
 
@@ -32,7 +32,7 @@ function messagesIn(chat: string): { by: string; text: string; at: DateTime }[] 
 
 /** Plays a written chat through the door, each message when the one before is answered. */
 export async function played(chat: string): Promise<Played> {
-  const house = openTestHouse('2027-01-01 08:00', { admitCode: 'plum-42' });
+  const house = openOwnHouse('2027-01-01 08:00', { admitCode: 'plum-42' });
   const door = await openDoor({}, {}, undefined, house);
   const screens: Screen[] = [];
   const people = new Map<string, { id: number; is_bot: false; first_name: string }>();
