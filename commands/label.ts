@@ -1,6 +1,6 @@
 import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
-import { batchNumbered, pouchesInStock } from '#house/figures.ts';
+import { batchNumbered, pouchCoded, pouchesInStock } from '#house/figures.ts';
 import { labelFacts } from '#cards/label-facts.ts';
 import { pouchQuestions } from '#house/packet-questions.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
@@ -78,9 +78,10 @@ export default planned({
       house,
       [...new Set(pouches.map((pouch) => pouch.batch))].map((no) => batchNumbered(house, no).recipe),
     );
-    return { sheet, pouches, drawn, meals, asks, hasLink: house.chatLink !== null };
+    const gone = codes.filter((code) => pouchCoded(house, code).state !== 'stock');
+    return { sheet, pouches, gone, drawn, meals, asks, hasLink: house.chatLink !== null };
   },
-  say: ({ sheet, pouches, drawn, meals, asks, hasLink }) => {
+  say: ({ sheet, pouches, gone, drawn, meals, asks, hasLink }) => {
     const { grid, labels, from } = sheet;
     const free = (from - 1 + labels.length) % (grid.columns * grid.rows);
     const next =
@@ -89,6 +90,7 @@ export default planned({
     return {
       group: [
         `${sayCount(labels.length, 'label')} for ${codes} on ${sayCount(drawn.pages, 'page')}: ${sayGrid(grid)}.${next}`,
+        ...(gone.length === 0 ? [] : [`No label for ${sayCodes(gone)}: no longer in stock.`]),
         `Print at 100 %, not "fit to page". ${hasLink ? "Scanned, a code opens its pouch's card." : 'Scanned, a code shows the pouch, its meal and its water.'}`,
       ].join('\n'),
       files: [
@@ -149,7 +151,12 @@ function pouchesMeant(
     if (there.length === 0) throw new Refusal('none-left', `No pouch of B${no} is in stock.`);
     return there;
   });
-  const all = [...ofBatches, ...pouchesInStock(house, codes)];
+  // Of a row of codes those that are there get a label; where none is, the refusal says what became of it.
+  const there = codes.filter((code) => pouchCoded(house, code).state === 'stock');
+  const all = [
+    ...ofBatches,
+    ...pouchesInStock(house, there.length > 0 || ofBatches.length > 0 ? there : codes),
+  ];
   const bought = all.find(({ isBought }) => isBought);
   if (bought)
     throw new Refusal(

@@ -60,7 +60,10 @@ export default command({
     if (!code || second) throw new Refusal('one-pouch', 'One pouch at a time, please.');
     const pouch = pouchCoded(house, code);
     if (more === undefined && longer === undefined && !salt && !portion && again === undefined) {
-      throw new Refusal('nothing-said', `I read ${sayCode(code)}, but not how it was.`);
+      throw new Refusal('nothing-said', `I read ${sayCode(code)}, but not how it was.`, [
+        { label: 'We would have it again', add: 'again' },
+        { label: 'Not again', add: 'not again' },
+      ]);
     }
     const batch = batchNumbered(house, code.batch);
     const facts = driedFacts(house, batch);

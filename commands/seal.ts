@@ -7,6 +7,7 @@ import { driedFacts, loadedBatch } from '#house/figures.ts';
 import { partlySealed } from '#house/dryness.ts';
 import { restG } from '#core/rest.ts';
 import { Refusal } from '#core/refusal.ts';
+import { Ambiguous } from '#words/reading.ts';
 import type { House } from '#house/house.ts';
 import { leftLines, mixNow } from '#house/mixing.ts';
 import { absorberLine, absorberWhy, bestByLine, bestByWhy, fitLines } from '#house/sealing.ts';
@@ -97,7 +98,11 @@ export default command({
         : sealOne(
             house,
             how,
-            asked.fill.is === 'rest' ? restShared(house, asked.fill) : asked.fill,
+            asked.fill.is === 'one'
+              ? asked.fill
+              : asked.fill.is === 'rest'
+                ? restShared(house, asked.fill)
+                : weightAsked(house, asked.fill),
             asked.unchecked === true,
           );
     return {
@@ -200,6 +205,17 @@ const doubtsOf = (parts: readonly DryPart[]): string[] =>
   );
 
 /** What is left of a batch, in pouches alike; a scale shows tenths of a gram at best. @throws Refusal 'nothing-left' */
+/** What is left, shared out alike, for a tap: nobody said how heavy each is. @throws Ambiguous */
+function weightAsked(house: House, { batch: no, count }: Extract<FillTold, { is: 'count' }>): never {
+  const batch = loadedBatch(house, no);
+  const leftG = restG(partlySealed(house, batch, driedFacts(house, batch).dryG));
+  const eachG = Math.floor(leftG / count);
+  throw new Ambiguous(
+    `B${no} has ${sayG(leftG, house.settings.units)} left. How heavy is each of the ${count}?`,
+    [{ label: `${count} x ${sayG(eachG, house.settings.units)}`, request: `${count} x ${eachG} g B${no}` }],
+  );
+}
+
 function restShared(
   house: House,
   { batch: no, count }: Extract<FillTold, { is: 'rest' }>,

@@ -19,14 +19,10 @@ import { Refusal } from '#core/refusal.ts';
 import type { Choice, Reply } from '#core/talk.ts';
 import { boilingPointC } from '#core/boiling.ts';
 import type { NewTrip } from '#store/trips.ts';
-import { tripDays, type Days } from '#words/days.ts';
 import { altitudeM, flag, optional, part } from '#words/parts.ts';
-import { takeName } from '#words/names.ts';
-import { placeLeft } from '#words/place-name.ts';
 import { sayNumber } from '#words/say.ts';
-import { type DayEffort, dayEfforts } from '#words/trip-efforts.ts';
-import { daysChanged, type SlotChange, slotChange } from '#words/trip-change.ts';
-import { type Company, type MealsOfTrip, mealsOfTrip, readCompany, startWater } from '#words/trip-parts.ts';
+import { startWater } from '#words/trip-parts.ts';
+import { newName, tripTold } from '#words/trip-told.ts';
 
 const longestPlace = 50;
 
@@ -39,13 +35,6 @@ const pinWord = part<'pin' | 'unpin'>('pin or unpin as the last word', (reading)
   return word;
 });
 
-interface Place {
-  readonly name: string;
-  readonly isKnown: boolean;
-  readonly days: Days | undefined;
-  readonly company: Company;
-}
-
 export default command({
   name: 'trip',
   alsoCalled: ['trips'],
@@ -57,6 +46,7 @@ export default command({
     '/trip Heron Lake Rosa from saturday dinner',
     '/trip Heron Lake sunday hard climb',
     '/trip Heron Lake pin',
+    '/trip Heron Lake is called Swan Lake',
     '/trip',
   ],
   help: [
@@ -68,42 +58,14 @@ export default command({
   records: true,
   takes: {
     pin: optional(pinWord),
+    newName,
     cancelled: flag('cancelled', 'canceled', 'cancel', 'over'),
     altitude: optional(altitudeM),
     water: startWater,
-    place: optional(
-      part<
-        Place & {
-          meals: MealsOfTrip | undefined;
-          slot: SlotChange | undefined;
-          efforts: readonly DayEffort[];
-        }
-      >('a place', (reading, names) => {
-        if ([...reading.left()].length === 0) return undefined;
-        const named = takeName(reading, names.trips, 'trip', true);
-        const efforts = dayEfforts(reading, names);
-        // Days of a trip that is known may be somebody's own, so people are read first; of a new one they are the trip's.
-        const fresh = named === undefined ? tripDays.read(reading, names) : undefined;
-        const known = named ?? (fresh === undefined ? takeName(reading, names.trips, 'trip') : undefined);
-        const within = fresh ?? (known === undefined ? undefined : names.tripDays(known));
-        const company = readCompany(reading, names, within?.startsOn ?? '', within?.endsOn ?? '9999-12-31');
-        const isAlone = company.coming.length + company.notComing.length === 0;
-        const slot =
-          known !== undefined && within && isAlone ? slotChange(reading, names, within) : undefined;
-        const days =
-          fresh ??
-          (known !== undefined && within ? daysChanged(reading, names, within) : undefined) ??
-          tripDays.read(reading, names);
-        const meals = mealsOfTrip.read(reading, names);
-        if (known !== undefined) return { name: known, isKnown: true, days, company, meals, slot, efforts };
-        const name = placeLeft(reading, names.eaters);
-        if (name === '' && days !== undefined)
-          throw new Refusal('no-place', 'I read the days, but not where the trip goes.');
-        return name === '' ? undefined : { name, isKnown: false, days, company, meals, slot, efforts };
-      }),
-    ),
+    place: optional(tripTold),
   },
-  run: ({ pin, cancelled, altitude, water, place: told }, house) => {
+  run: ({ pin, newName: fresh, cancelled, altitude, water, place: told }, house) => {
+    if (fresh !== undefined) return renamed(house, told?.name, fresh);
     if (pin) return board(house, tripMeant(house, told?.name), pin);
     if (!told) return { lines: list(tripsAhead(house)), why: [], did: undefined, buttons: [] };
     const trip = told.isKnown
@@ -204,6 +166,25 @@ function wishButtons(house: House, trip: Trip, isShort: boolean): Choice[] {
     ...(isShort ? [{ label: 'What to cook', request: `/cook "${trip.place}"` }] : []),
     { label: 'Plan the meals', request: `/pick "${trip.place}"` },
   ];
+}
+
+/** The trip under another name; wishes, pouches and days stay. */
+function renamed(house: House, old: string | undefined, name: string): Told {
+  const trip = tripMeant(house, old);
+  if (name.length > longestPlace || /\d{5,}/u.test(name))
+    throw new Refusal(
+      'long-name',
+      `"${name}" is no name for a trip; up to ${longestPlace} characters are kept.`,
+    );
+  const same = tripsAhead(house).find(({ id, place }) => id !== trip.id && nameKey(place) === nameKey(name));
+  if (same) throw new Refusal('name-taken', `Another trip is called ${same.place} already.`);
+  house.trips.rename(trip.id, name, nameKey(name));
+  return {
+    lines: [`The trip ${trip.place} is called ${name} now.`],
+    why: [],
+    did: `called the trip ${trip.place} ${name}`,
+    buttons: [],
+  };
 }
 
 function list(trips: readonly Trip[]): string[] {

@@ -9,7 +9,7 @@ import type { Eater, Recipe, Slot, Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { batchCode, flag, optional, pouchCodes } from '#words/parts.ts';
 import { sayBatch, sayCodes, sayCount, sayList } from '#words/say.ts';
-import { eatersWanting, mealOfDay, mealsWanted, tripAndDay } from '#words/want-parts.ts';
+import { eatersWanting, everyDay, mealOfDay, mealsWanted, tripAndDay } from '#words/want-parts.ts';
 
 export default command({
   name: 'want',
@@ -33,6 +33,7 @@ export default command({
   takes: {
     withdrawn: flag('not', 'withdraw', 'cancel'),
     no: flag('no', 'without'),
+    every: everyDay,
     codes: optional(pouchCodes),
     batch: optional(batchCode),
     when: tripAndDay,
@@ -63,6 +64,12 @@ export default command({
     ]);
     const again = (slot: Slot | undefined) =>
       `/want ${names}${slot ? ` ${slot.onDay} ${slot.meal}` : ''} "${trip.place}" for ${asked.eaters === 'all' ? 'all' : sayList(eaters.map((e) => `"${e.name}"`))}`;
+    if (asked.every)
+      return together(
+        (slots ?? trip.slots)
+          .filter((one) => eaters.some(({ id }) => one.eaters.includes(id)))
+          .map((one) => wished(house, trip, recipes, eaters, one)),
+      );
     const slot = slots && slotMeant(slots, eaters, again);
     return wished(house, trip, recipes, eaters, slot);
   },
@@ -73,6 +80,13 @@ export default command({
     ...(button === undefined ? {} : { buttons: [button], buttonsForAll: true, buttonsStay: true }),
   }),
 });
+
+/** Wishes for several meals of the trip, told as one: what each says alike is said once. */
+function together(all: readonly ReturnType<typeof wished>[]): ReturnType<typeof wished> {
+  const [first] = all;
+  if (!first) throw new Refusal('no-such-slot', 'The trip has no such meal.');
+  return { ...first, lines: [...new Set(all.flatMap(({ lines }) => lines))] };
+}
 
 function wished(
   house: House,

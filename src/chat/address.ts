@@ -6,8 +6,10 @@ import type { Meaning } from '#talk/look.ts';
 import { leftOpen } from '#talk/left-open.ts';
 import { deedsNear } from '#talk/deeds-near.ts';
 import { withCodes } from '#talk/pieces.ts';
-import { leavesWhichOpen } from '#talk/hold.ts';
+import { leavesWhichOpen, whichOne } from '#talk/hold.ts';
 import { nearThings } from '#talk/near-things.ts';
+import { isSmallTalk } from '#talk/small-talk.ts';
+import { eitherOf } from '#talk/either.ts';
 import type { Names } from '#words/parts.ts';
 import { readScanPayload } from '#words/scan.ts';
 import { called, nearest, slipOf } from './called.ts';
@@ -169,7 +171,13 @@ function readingsOf(text: string, { commands, questions }: Requests, names: Name
             words: first[2]!.replace(/^[\s,:;]+/, ''),
             score: namedScore,
             left: [],
-            holds: isQuestion(text) && opener.records ? itAsks : null,
+            holds: !opener.records
+              ? null
+              : isQuestion(text)
+                ? itAsks
+                : eitherOf(text).length > 0
+                  ? whichOne
+                  : null,
             ...(called(word!, commands) ? {} : { remark: `read "${first[1]!}" as ${opener.name}` }),
           },
         ]
@@ -195,6 +203,7 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
     : readingsOf(text, requests, names).map((one) => ({ ...one, meaning: { ...one.meaning, remark } }));
   const best = readings[0];
   if (!best || best.score < leastScore) {
+    if (isSmallTalk(text, names)) return { is: 'courtesy' };
     const typed = /^[^\s,;:!?]{1,40}/u.exec(text)?.[0] ?? text.slice(0, 40);
     const near = slipOf(typed.toLowerCase(), requests.commands);
     const things = nearThings(text, names);
@@ -219,6 +228,23 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
     const deeds = either.slice(0, 3).map((code) => ({ command: best.command, words: code }));
     return { is: 'unknown', typed: text.slice(0, 40), near: undefined, of: [], deeds, things: [] };
   }
+  // '237 or 240 ml': each by itself.
+  const figures =
+    best.command.records && leavesWhichOpen(best.meaning.holds) && !isQuestion(text) ? eitherOf(text) : [];
+  const ofFigures = figures.flatMap((one) =>
+    readingsOf(one, requests, names)
+      .slice(0, 1)
+      .filter(({ command, meaning }) => command === best.command && meaning.holds === null),
+  );
+  if (ofFigures.length > 1)
+    return {
+      is: 'unknown',
+      typed: text.slice(0, 40),
+      near: undefined,
+      of: [],
+      deeds: ofFigures.map(chosen),
+      things: [],
+    };
   const chain = chainOf(best.meaning, best.command, requests);
   if (chain) return { is: 'together', of: chain };
   const also: Chosen[] = [];

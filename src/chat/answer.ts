@@ -141,9 +141,13 @@ function handle(house: Answerer, message: Message, pressed?: PressedButton): Rea
   const { command, words } = main;
   const isPressed = message.button !== null;
   const finish = ({ reply, outcome, entry }: Carried): Reacted => {
-    const more = [...also, ...(deed ? [deed] : [])].flatMap((one) =>
-      outcome === 'refused' ? [] : (offer(house, message, household, one) ?? []),
-    );
+    const more =
+      outcome === 'refused'
+        ? []
+        : [
+            ...also.map((one) => offer(house, message, household, one) ?? asButton(one)),
+            ...(deed ? [offer(house, message, household, deed) ?? []].flat() : []),
+          ];
     if (isPressed) stores.messages.settle(message, outcome, entry);
     else stores.messages.remember(message, outcome, entry);
     const remarked = withRemarks(reply, main);

@@ -15,10 +15,21 @@ export function withRemarks(reply: Reply, { remark, aside = [] }: Chosen): Reply
 
 /** Buttons for what a message says besides, or may mean. */
 export function withOffers(reply: Reply, more: readonly Choice[], isSaid: boolean): Reply {
-  if (more.length === 0) return reply;
+  const own = reply.buttons ?? [];
+  const further = more.filter(({ request }) => own.every((one) => !isSame(one.request, request)));
+  if (further.length === 0) return reply;
   return {
     ...reply,
     group: isSaid ? `${reply.group}\nNot recorded yet: the rest of what you said.` : reply.group,
-    buttons: [...more, ...(reply.buttons ?? [])],
+    buttons: [...further, ...own],
   };
 }
+
+/** Two buttons that would do the same are one. */
+const isSame = (one: string, other: string): boolean => fold(one) === fold(other);
+
+/** What a button shows at most. Chosen. */
+const longestLabel = 60;
+
+export const shortened = (label: string): string =>
+  label.length > longestLabel ? `${label.slice(0, longestLabel - 1)}…` : label;

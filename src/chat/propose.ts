@@ -6,6 +6,7 @@ import type { Addressed, Chosen } from './chosen.ts';
 import type { Answerer } from './answerer.ts';
 import { exampleFor, open, record, Repeated, takingBack, waysOf } from './carry-out.ts';
 import { carryTogether } from './together.ts';
+import { shortened } from './beside.ts';
 
 /** Thrown to take back what was carried out only to see what it would record. */
 class Rehearsed extends Error {
@@ -55,8 +56,6 @@ function rehearsed(
   }
   return undefined;
 }
-
-const longestLabel = 60;
 
 function buttonFor({ command, words }: Request, did: string | undefined): Choice {
   const label = did === undefined ? `/${command.name} ${words}`.trim() : `Record: ${did}`;
@@ -149,9 +148,6 @@ const staysAsItIs = (did: string, entry: number | null, because: string): Reply 
   ...(entry === null ? {} : { buttons: [takingBack(entry)] }),
 });
 
-const shortened = (label: string): string =>
-  label.length > longestLabel ? `${label.slice(0, longestLabel - 1)}…` : label;
-
 /** A button that records what was asked about or is said besides; none where it could not be recorded. */
 export function offer(
   answerer: Answerer,
@@ -170,7 +166,7 @@ export function offer(
 
 /** Why nothing was recorded, what it would be, and the one tap that records it. */
 export function proposal(answerer: Answerer, message: Message, household: number, one: Chosen): Reply {
-  const { holds, left, command } = one;
+  const { holds, left, command, words } = one;
   const notUnderstood =
     left.length === 0 ? '' : `I did not understand ${left.map((words) => `"${words}"`).join(' and ')}.`;
   const why = [holds === null ? '' : `${holds[0]!.toUpperCase()}${holds.slice(1)}.`, notUnderstood]
@@ -194,10 +190,17 @@ export function proposal(answerer: Answerer, message: Message, household: number
     if (!(error instanceof Refusal)) throw error;
     const because = error.message.replace(' Nothing was recorded.', '');
     const said = `Nothing is recorded. ${why} ${because}`.replace(/ +/g, ' ');
+    // What is right already needs no example of putting it right.
+    if (error.code === 'in-stock') return { group: because };
     if (error.ways.length > 0) return { asks: true, group: said, buttons: waysOf(error, command, one.words) };
     return { group: `${said}\nFor example: ${exampleFor(answerer, message, household, command)}` };
   }
-  const did = tried?.did;
+  const figures = words.match(/\d{2,}/gu) ?? [];
+  const isSum =
+    tried !== undefined &&
+    ['batch', 'weigh', 'seal'].includes(command.name) &&
+    figures.some((figure) => !tried?.did.includes(figure));
+  const did = tried && isSum ? `${tried.did} (${words})` : tried?.did;
   const shown = command.name === 'recipe' ? preview(tried?.reply) : '';
   return {
     asks: true,

@@ -4,7 +4,7 @@ import { freeStock, mealNames, nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { takenAlong } from '#house/packing.ts';
 import { tripsOpen } from '#house/trips.ts';
-import type { Names } from '#words/parts.ts';
+import { meal as mealPart, type Names } from '#words/parts.ts';
 import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
 import type { Command } from './command.ts';
 import { formsOf } from './forms.ts';
@@ -39,6 +39,17 @@ export function readParts(command: Command, words: string, names: Names) {
   const couldNot = left.length > 0 ? couldNotPlace(left, names.meals) : '';
   if (missing.length > 0) {
     const understood = reading.understood();
+    if (
+      missing.includes(mealPart.like) &&
+      left.length === 1 &&
+      names.meals.length > 0 &&
+      !couldNot.includes('?') &&
+      /^[\p{L} '’-]{3,40}$/u.test(left[0]!)
+    )
+      throw new Refusal(
+        'no-such-meal',
+        `There is no recipe called "${left[0]!}". Yours: ${names.meals.slice(0, 6).join(', ')}${names.meals.length > 6 ? ' and others' : ''}.`,
+      );
     const need = `${understood ? `I read ${understood}, but I` : 'I'} still need ${missing.join(' and ')}.`;
     throw new Refusal('missing', couldNot ? `${need} ${couldNot}` : need);
   }
@@ -59,7 +70,11 @@ export function fits(command: Command, words: string, names: Names): number {
   } catch (error) {
     if (error instanceof Ambiguous) return fit.toChoose;
     if (!(error instanceof Refusal)) throw error;
-    return error.code === 'missing' ? fit.missing : error.code === 'leftover' ? fit.leftOver : fit.refused;
+    return error.code === 'missing' || error.code === 'no-such-meal'
+      ? fit.missing
+      : error.code === 'leftover'
+        ? fit.leftOver
+        : fit.refused;
   }
 }
 

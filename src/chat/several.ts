@@ -22,14 +22,18 @@ const mostTogether = 8;
 
 /** Settings or people told in one message: all of them, where nothing stands against any. */
 export function chainOf(meaning: Meaning, command: Command, { commands }: Requests): Chosen[] | undefined {
-  if (!meaning.also || !chained.has(command.name)) return undefined;
+  if (!meaning.also || !(chained.has(command.name) || deedsTold.has(command.name))) return undefined;
   const of: Chosen[] = [];
   for (let one: Meaning | undefined = meaning; one; one = one.also) {
     const its = called(one.means, commands);
-    if (its !== command || one.holds !== null || one.left.length > 0) return undefined;
-    of.push({ command, words: one.words, holds: null, left: [] });
+    const isOfKind =
+      its === command || (its !== undefined && deedsTold.has(its.name) && deedsTold.has(command.name));
+    if (its === undefined || !isOfKind || one.holds !== null || one.left.length > 0) return undefined;
+    of.push({ command: its, words: one.words, holds: null, left: [] });
   }
   return of;
 }
 
-const chained = new Set(['house', 'eater', 'found', 'weigh']);
+/** Deeds that one message may tell of different things. */
+const deedsTold = new Set(['use', 'discard', 'found', 'weigh']);
+const chained = new Set(['house', 'eater', 'found', 'weigh', 'want']);

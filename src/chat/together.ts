@@ -5,6 +5,7 @@ import { type Carried, open, record, refused } from './carry-out.ts';
 import type { Said } from './command.ts';
 import { Ambiguous } from '#words/reading.ts';
 import { storeTrouble } from './trouble.ts';
+import { shortened } from './beside.ts';
 
 /** Several answers as one. */
 function joined(replies: readonly Reply[]): Reply {
@@ -21,6 +22,18 @@ function joined(replies: readonly Reply[]): Reply {
     ...(files.length === 0 ? {} : { files }),
   };
 }
+
+/** Several ways back are told apart by what they take back. */
+const toldApart = (reply: Reply): Reply => ({
+  ...reply,
+  ...(reply.buttons
+    ? {
+        buttons: reply.buttons.map((one) =>
+          one.label === 'Undo' && reply.did ? { ...one, label: shortened(`Undo: ${reply.did}`) } : one,
+        ),
+      }
+    : {}),
+});
 
 /** Requests of one kind that follow each other make one entry, so that one /undo takes them back. */
 function inGroups(all: readonly Chosen[]): Chosen[][] {
@@ -64,7 +77,7 @@ export function carryTogether(
         });
       });
       return {
-        reply: joined(carried.map(({ reply }) => reply)),
+        reply: joined(carried.map(({ reply }) => (carried.length > 1 ? toldApart(reply) : reply))),
         outcome: carried.some(({ outcome }) => outcome === 'recorded') ? 'recorded' : 'answered',
         entry: carried.findLast(({ entry }) => entry !== null)?.entry ?? null,
       };

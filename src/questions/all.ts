@@ -14,7 +14,7 @@ import { without } from './without.ts';
 export const questions: readonly Command[] = [
   stock.howMany, stock.keeps, pouches.whatOf, pouches.howHeavy, pouches.isDry, pouches.absorber, batches.unsealed, nutrition,
   without, meals.whatsIn, atCamp, meals.serves, meals.ranking, meals.ratingsOf, meals.mayFood,
-  people.mayEat, people.whatFor, people.holds, people.anyHolds, people.eaterOfName, people.whoAvoids,
+  people.mayEat, people.stranger, people.whatFor, people.holds, people.anyHolds, people.eaterOfName, people.whoAvoids,
   trips.dinner, trips.packed, trips.packWeight, trips.fuelNeed, trips.tripWater, trips.tripOf,
   other.soak, other.coldWater, other.settingOf, other.worry, other.undoable, other.cost, other.firstWords,
 ]; // prettier-ignore

@@ -41,6 +41,7 @@ export const whatsIn = question({
     return {
       group: [`${contents.name}: ${recipe.lines.map(withPlace).join('; ')}.`, ...contains].join('\n'),
       buttons: [{ label: 'Show the recipe', request: `/recipe ${recipe.name}` }],
+      meals: [contents],
     };
   },
 });

@@ -1,5 +1,12 @@
 import { pouchFacts } from '#core/meal.ts';
-import { batchNumbered, driedFacts, factsOfRecipe, pouchCoded, mealNamed } from '#house/figures.ts';
+import {
+  batchNumbered,
+  driedFacts,
+  factsOfRecipe,
+  freeStock,
+  pouchCoded,
+  mealNamed,
+} from '#house/figures.ts';
 import { flag } from '#words/parts.ts';
 import { sayCode, sayList, sayNumber } from '#words/say.ts';
 import { aboutParts, mealAbout } from './about.ts';
@@ -12,11 +19,18 @@ export const nutrition = question({
   name: 'nutrition',
   about: 'salt and energy',
   asked: ['how much salt is in the soup?', 'how many calories has B2-1?'],
-  takes: { sodium: flag('sodium'), energy: flag('energy'), all: flag('all'), ...aboutParts },
-  answer: ({ sodium, energy, all, ...asked }, house) => {
+  takes: {
+    sodium: flag('sodium'),
+    energy: flag('energy'),
+    all: flag('all'),
+    each: flag('each'),
+    ...aboutParts,
+  },
+  answer: ({ sodium, energy, all, each, ...asked }, house) => {
     const name = mealAbout(house, asked);
     const [code] = asked.codes ?? [];
-    const pouch = code && pouchCoded(house, code);
+    // 'In one chili pouch': the pouch of it that would be taken first.
+    const pouch = code ? pouchCoded(house, code) : each ? freeStock(house, name)[0] : undefined;
     const recipe = pouch ? batchNumbered(house, pouch.batch).recipe : mealNamed(house, name);
     const facts = factsOfRecipe(house, recipe);
     const { eaten: totals } = facts;

@@ -16,14 +16,27 @@ import { isSealedFrom } from '#house/dryness.ts';
 import type { House } from '#house/house.ts';
 import type { Pouch } from '#core/records.ts';
 import { soakOf, whereNow } from '#house/soaking.ts';
+import { altitudeOf, tripsOpen } from '#house/trips.ts';
+import { takeWhole } from '#words/names.ts';
+
+/** A trip, its place typed in full. */
+const wholePlace = optional(
+  part<string>('a trip by its place', (reading, names) => takeWhole(reading, names.trips)),
+);
 
 export const soak = question({
   name: 'soak',
   about: 'how long it soaks',
   asked: ['how long do I let the curry stand at 3000 m?'],
-  takes: { altitude: optional(altitudeM), ...aboutParts },
-  answer: ({ altitude, codes, batch, meal }, house) => {
-    const where = altitude === undefined ? whereNow(house) : { altitudeM: altitude, place: null };
+  takes: { altitude: optional(altitudeM), place: wholePlace, ...aboutParts },
+  answer: ({ altitude, place, codes, batch, meal }, house) => {
+    const trip = place === undefined ? undefined : tripsOpen(house).find((one) => one.place === place);
+    const where =
+      altitude !== undefined
+        ? { altitudeM: altitude, place: null }
+        : trip
+          ? { altitudeM: altitudeOf(trip, house), place: trip.place }
+          : whereNow(house);
     const metres = where.altitudeM;
     const no =
       codes?.[0]?.batch ?? batch ?? house.batches.latest(100).find((one) => one.recipe.name === meal)?.no;

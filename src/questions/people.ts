@@ -74,6 +74,21 @@ export const mayEat = question({
   },
 });
 
+export const stranger = question({
+  name: 'stranger',
+  about: 'who that is',
+  asked: ['may Timo eat the chili?'],
+  takes: { name: restOfText('a name') },
+  answer: ({ name: typed }, house) => {
+    const name = typed.replaceAll('"', '');
+    const here = house.eaters.here().map((eater) => eater.name);
+    return {
+      group: `I know nobody called ${name}, so I cannot say what suits them.${here.length === 0 ? '' : ` Recorded: ${sayList(here)}.`}`,
+      buttons: [{ label: `${name} eats here`, request: `/eater "${name}"` }],
+    };
+  },
+});
+
 export const whatFor = question({
   name: 'whatfor',
   about: 'what suits',

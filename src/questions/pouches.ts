@@ -17,6 +17,7 @@ import {
   sayPacks,
 } from '#words/say.ts';
 import { entryOf } from '#house/entries.ts';
+import { takenAlong } from '#house/packing.ts';
 import { aboutParts, batchAbout, pouchesAbout } from './about.ts';
 import { question } from './question.ts';
 import type { House } from '#house/house.ts';
@@ -66,6 +67,19 @@ export const whatOf = question({
       const gone = pouchesAbout(house, asked)
         .filter((pouch) => pouch.state === verb)
         .toSorted((a, b) => b.goneAtMs! - a.goneAtMs!);
+      const along =
+        verb === 'used'
+          ? pouchesAbout(house, asked).filter(
+              ({ id, state }) => state === 'stock' && takenAlong(house).has(id),
+            )
+          : [];
+      if (gone.length === 0 && along.length > 0)
+        return {
+          group: `No pouch of ${asked.meal} is recorded as eaten. ${sayCodes(along)} went on the trip, and nobody said what became of it.`,
+          buttons: [
+            { label: `Record ${sayCodes(along)} as eaten`, request: `/back ${sayCodes(along)} eaten` },
+          ],
+        };
       return gone.length === 0
         ? `No pouch of ${asked.meal} was ${verb} yet.`
         : gone

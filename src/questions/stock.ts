@@ -3,8 +3,9 @@ import { mealNames, freeStock } from '#house/figures.ts';
 import { optional, restOfText } from '#words/parts.ts';
 import { Reading } from '#words/reading.ts';
 import { takeName } from '#words/names.ts';
-import { sayCode, sayCodes, sayCount, sayList, sayMonth, sayPieces } from '#words/say.ts';
+import { sayBatch, sayCode, sayCodes, sayCount, sayG, sayList, sayMonth, sayPieces } from '#words/say.ts';
 import { pouchFacts } from '#core/meal.ts';
+import { isSealedFrom } from '#house/dryness.ts';
 import { batchSeen } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { restsOn } from '#house/sealing.ts';
@@ -17,6 +18,16 @@ const servingsIn = (house: House, pouches: readonly { batch: number; dryG: numbe
     const { facts } = batchSeen(house, pouch.batch);
     return facts.dryG === null ? sum : sum + pouchFacts(pouch.dryG, { ...facts, dryG: facts.dryG }).servings;
   }, 0);
+
+/** Batches of a meal of which nothing is sealed yet: dry, or still drying. */
+const waitingLines = (house: House, meal: string): string[] =>
+  house.batches
+    .latest(20)
+    .filter((batch) => batch.recipe.name === meal && !batch.mix && !isSealedFrom(house, batch.no))
+    .map((batch) => {
+      const { dryG } = batchSeen(house, batch.no).facts;
+      return `${sayBatch(batch)} is not sealed yet${dryG === null ? '' : `: ${sayG(dryG, house.settings.units)} at its last weighing`}.`;
+    });
 
 export const howMany = question({
   name: 'howmany',
@@ -38,8 +49,15 @@ export const howMany = question({
     const all = batch
       ? house.pouches.ofBatch(Number(batch)).filter((pouch) => pouch.state === 'stock')
       : freeStock(house, meal);
-    if (all.length === 0)
-      return meal === undefined ? 'Nothing is free in stock.' : `No ${meal} is left in stock.`;
+    const waiting = meal === undefined ? [] : waitingLines(house, meal);
+    if (all.length === 0 && meal === undefined)
+      return house.batches.latest(1).length > 0
+        ? 'Nothing is free in stock.'
+        : {
+            group: 'Nothing is in stock yet. Begin with a recipe, then load the dryer, weigh and seal.',
+            buttons: [{ label: 'How a recipe is typed', request: '/help recipe' }],
+          };
+    if (all.length === 0) return [`No ${meal} is left in stock.`, ...waiting].join('\n');
     if (meal !== undefined || batch !== undefined) {
       const name = meal ?? all[0]!.meal;
       const first = all
@@ -47,7 +65,7 @@ export const howMany = question({
         .filter((day) => day !== null)
         .toSorted()[0];
       return {
-        group: `${sayPieces(all)} of ${name}: ${sayCodes(all)}, ${sayNumber(servingsIn(house, all))} servings.${first ? ` The first is best by ${sayMonth(first)}.` : ''}`,
+        group: `${sayPieces(all)} of ${name}: ${sayCodes(all)}, ${sayNumber(servingsIn(house, all))} servings.${first ? ` The first is best by ${sayMonth(first)}.` : ''}${waiting.map((line) => `\n${line}`).join('')}`,
         buttons: [{ label: 'Show all stock', request: '/stock' }],
       };
     }

@@ -31,8 +31,16 @@ const day = optional(
     const trip = names.trips[0];
     const days = trip === undefined ? undefined : names.tripDays(trip);
     if (days === undefined) return undefined;
-    if (reading.keyword('first') !== undefined) return days.startsOn;
-    if (reading.keyword('last') !== undefined) return days.endsOn;
+    const edge =
+      reading.keyword('first') !== undefined
+        ? days.startsOn
+        : reading.keyword('last') !== undefined
+          ? days.endsOn
+          : undefined;
+    if (edge !== undefined) {
+      reading.takeWords('day');
+      return edge;
+    }
     return oneDay(() => days.startsOn).read(reading, names);
   }),
 );

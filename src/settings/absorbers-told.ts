@@ -14,6 +14,8 @@ interface SizeTold {
 
 /** Absorbers as they were told. */
 export interface AbsorbersTold {
+  /** Beside those there are: 'also 200 ml'. */
+  readonly isMore: boolean;
   readonly sizes: readonly SizeTold[];
   /** Their bag was opened on this ISO day; null: not said. */
   readonly openedOn: string | null;
@@ -43,6 +45,7 @@ function countOf(reading: Reading, index: number): number | null {
 
 /** '100 300 500 ml', '20 x 300 ml', '50 x 300 ml opened today', '300 ml: 17 left'. Bare numbers take the unit of the last. */
 export function absorbersTold(reading: Reading, names: Names): AbsorbersTold | undefined {
+  const isMore = reading.keyword('also', 'too', 'added', 'besides', 'additional') !== undefined;
   const isOpened = reading.keyword(...openedWords) !== undefined;
   const moment = isOpened ? pastMoment.read(reading, names) : undefined;
   const withUnit = [...reading.left()].filter((i) => {
@@ -69,12 +72,12 @@ export function absorbersTold(reading: Reading, names: Names): AbsorbersTold | u
   const openedOn = isOpened
     ? DateTime.fromMillis(moment ?? names.nowMs, { zone: names.zone }).toISODate()
     : null;
-  return { sizes: sizes.reverse(), openedOn };
+  return { sizes: sizes.reverse(), openedOn, isMore };
 }
 
-/** Whether packs were counted or a bag opened: then the sizes are added to those at hand, else they are all there are. */
-export const isCounted = ({ sizes, openedOn }: AbsorbersTold): boolean =>
-  openedOn !== null || sizes.some(({ count }) => count !== null);
+/** Whether packs were counted, a bag opened or sizes added: then the sizes are added to those at hand, else they are all there are. */
+export const isCounted = ({ sizes, openedOn, isMore }: AbsorbersTold): boolean =>
+  isMore || openedOn !== null || sizes.some(({ count }) => count !== null);
 
 export const sizesAfter = (told: AbsorbersTold, before: readonly number[]): number[] =>
   [...new Set([...(isCounted(told) ? before : []), ...told.sizes.map(({ sizeMl }) => sizeMl)])].sort(

@@ -42,6 +42,7 @@ export function tripStore(db: Db) {
     `UPDATE trip SET starts_on = :startsOn, ends_on = :endsOn, altitude_m = :altitudeM, start_water_c = :startWaterC,
        from_snow = :fromSnow WHERE household = :household AND id = :id`,
   );
+  const rename = db.prepare('UPDATE trip SET place = ?, folded_place = ? WHERE household = ? AND id = ?');
   const over = db.prepare('UPDATE trip SET is_over = ? WHERE household = ? AND id = ?');
   const slots = db.prepare(
     `SELECT id, on_day AS onDay, meal FROM slot WHERE trip = ?
@@ -137,6 +138,8 @@ export function tripStore(db: Db) {
         startWaterC,
         fromSnow: fromSnow ? 1 : 0,
       }),
+    rename: (id: number, place: string, folded: string): void =>
+      void rename.run(place, folded, household, id),
     end: (id: number, isOver: boolean): void => void over.run(isOver ? 1 : 0, household, id),
     addSlot: (trip: number, { onDay, meal, eaters }: NewSlot): number => {
       const id = Number(addSlot.run(household, trip, onDay, meal).lastInsertRowid);

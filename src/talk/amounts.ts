@@ -10,6 +10,12 @@ const dayThenHour = new RegExp(
 );
 const hourThenDay = new RegExp(`\\b(?:at|around|about|since)\\s+${hour}\\s+(?:on\\s+)?(${spokenDays})`, 'iu');
 const spokenDay = new RegExp(spokenDays, 'iu');
+const hours = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
+/** 'Half past six', 'a quarter to seven'. */
+const clockWords = new RegExp(
+  `\\b(?:at\\s+)?((?:half|a quarter|quarter) (?:past|to))\\s+(\\d{1,2}|${hours.slice(1).join('|')})\\b`,
+  'iu',
+);
 /** 'Half an hour ago', 'an hour ago', '30 min ago', as a request takes it. */
 const ago =
   /\b(?:about\s+|some\s+)?(?:(half an|quarter of an|three quarters of an|an?|one|two|three|four|five|six|\d+(?:[.,]\d+)?)\s*(hours?|hrs?|h|min(?:ute)?s?))\s+ago\b/iu;
@@ -40,6 +46,23 @@ export function momentOf(look: Look): { words: string; at: number[] } {
       words: `${dotted[1]!.padStart(2, '0')}:${dotted[2]!}`,
       at: within(dotted.index, dotted[0].length),
     };
+  const told = clockWords.exec(text);
+  if (told) {
+    const hourTold = shares[told[2]!.toLowerCase()] ?? hours.indexOf(told[2]!.toLowerCase());
+    const minutes = { half: 30, quarter: 15 }[told[1]!.toLowerCase().replace(/^a /, '').split(' ')[0]!] ?? 0;
+    const base =
+      (Number.isFinite(Number(told[2])) ? Number(told[2]) : hourTold) * 60 +
+      (/ to$/iu.test(told[1]!) ? -minutes : minutes);
+    const isLate = /\b(?:evening|afternoon|night|pm)\b/iu.test(text) && base < 720;
+    const late = base + (isLate ? 720 : 0);
+    const day = spokenDay.exec(text);
+    const isBefore = /\b(?:yesterday|last night|last evening)\b/iu.test(text);
+    if (base > 0 && late < 1440)
+      return {
+        words: `${isBefore ? 'yesterday ' : ''}${String(Math.floor(late / 60)).padStart(2, '0')}:${String(late % 60).padStart(2, '0')}`,
+        at: [...within(told.index, told[0].length), ...(day ? within(day.index, day[0].length) : [])],
+      };
+  }
   const since = /\b(?:since|from)\s+(\d{1,2})(?:\s*o['’]?clock)?(?=\s*(?:[,.!]|$))/iu.exec(text);
   if (since && Number(since[1]) < 24 && !spokenDay.test(text))
     return { words: `${since[1]!.padStart(2, '0')}:00`, at: within(since.index, since[0].length) };
@@ -100,6 +123,11 @@ export function weightsOf(look: Look): { words: string[]; at: number[]; trays: n
   for (let i = 0; i < all.length; i++) {
     const token = all[i]!;
     if (moment.has(i)) continue;
+    // 'And the last one 580': the tray, not one gram.
+    if (token.plain === 'one' && all[i - 1]?.plain === 'last') {
+      at.push(i);
+      continue;
+    }
     const isTrayNo =
       all[i - 1]?.plain === 'tray' && token.is === 'number' && token.value >= 1 && token.value <= 20;
     if (isTrayNo) {

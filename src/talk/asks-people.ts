@@ -1,4 +1,5 @@
 import { about, ask, avoided, diets, isAsking, isFoodNotMeal } from './ask.ts';
+import { dayText } from './asks-trips.ts';
 import { type Reader } from './hold.ts';
 import { quoted } from './look.ts';
 
@@ -8,7 +9,7 @@ export const mayEat: Reader = (typedLook) => {
   const { said } = look;
   const who = said.people.map(({ names: [name] }) => name);
   const isMay = look.says(
-    / (?:may|can|could|should|is|are|ok|okay|safe|fine|good|clear|allowed|suit|suits|suitable|works?|eats?|have|has|right) /,
+    / (?:may|can|can t|cannot|cant|could|should|is|are|ok|okay|safe|fine|good|clear|allowed|suit|suits|suitable|works?|eats?|have|has|right) /,
   );
   const hasThing = said.meals.length + said.codes.length + said.batches.length > 0;
   const isList = look.says(/ (?:show|list|find|give) .*(?:with|containing|without|contains?) /);
@@ -43,14 +44,16 @@ export const mayEat: Reader = (typedLook) => {
     whom !== '' &&
     hasThing &&
     isMay &&
-    look.says(/ (?:may|can|could|ok|okay|safe|fine|clear|allowed|suits?|suitable|eat|eats|have|for) /) &&
+    look.says(
+      / (?:may|can|can t|cannot|cant|mustn t|must not|could|ok|okay|safe|fine|clear|allowed|suits?|suitable|eat|eats|have|for) /,
+    ) &&
     !look.says(
       / (?:who|which of us) (?:ate|used|had|threw|sealed|made|cooked|loaded|weighed|recorded|discarded|opened|did) /,
     )
   ) {
     if (
       look.says(/ (?:ate|eaten|had|did|has|have) (?!gluten|milk)/) &&
-      !look.says(/ (?:may|can|could|ok|okay|safe) /)
+      !look.says(/ (?:may|can|can t|cannot|cant|could|ok|okay|safe) /)
     )
       return undefined;
     return ask('mayeat', `${about(look)} for ${whom}`, 5);
@@ -59,7 +62,8 @@ export const mayEat: Reader = (typedLook) => {
     who.length > 0 &&
     !hasThing &&
     !look.says(/ have to | know /) &&
-    !/ (?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|tonight|tomorrow) /.test(look.folded) &&
+    dayText(look) === '' &&
+    look.slotMeal() === undefined &&
     !look.says(/ (?:did|last|ate|had) /) &&
     look.said.all.every(({ is }) => is !== 'quantity') &&
     look.says(/ (?:what|which|anything|something|everything|meals?|pouches|food) /) &&
@@ -90,13 +94,14 @@ export const nutrients: Reader = (look) => {
   if (about(look) === '') return undefined;
   // 'Which has more protein, soup or curry' compares.
   if (look.said.meals.length > 1 && look.says(/ (?:more|less|most|least|higher|lower) /)) return undefined;
+  const each = look.has('pouch', 'bag') && look.said.codes.length === 0 ? ' each' : '';
   const isNamed = look.says(
     /^ (?:calories|kcal|energy|salt|sodium|protein|fat|carbs|nutrition) (?:of|in|for)? ?/,
   );
   if (isNamed)
     return ask(
       'nutrition',
-      `${about(look)} ${look.says(/^ (?:calories|kcal|energy) /) ? 'energy' : look.says(/^ (?:salt|sodium) /) ? 'sodium' : 'all'}`,
+      `${about(look)} ${look.says(/^ (?:calories|kcal|energy) /) ? 'energy' : look.says(/^ (?:salt|sodium) /) ? 'sodium' : 'all'}${each}`,
       5,
     );
   if (
@@ -105,11 +110,11 @@ export const nutrients: Reader = (look) => {
     isAsking(look) &&
     !look.says(/ \d+ mg /)
   )
-    return ask('nutrition', `${about(look)} sodium`, 5);
+    return ask('nutrition', `${about(look)} sodium${each}`, 5);
   if (look.says(/ (?:calories|kcal|energy|kilojoules?|kj) /) && isAsking(look))
-    return ask('nutrition', `${about(look)} energy`, 5);
+    return ask('nutrition', `${about(look)} energy${each}`, 5);
   if (look.says(/ (?:protein|fat|fibre|fiber|carbs?|carbohydrates?|nutrition|nutrients?) /) && isAsking(look))
-    return ask('nutrition', `${about(look)} all`, 5);
+    return ask('nutrition', `${about(look)} all${each}`, 5);
   return undefined;
 };
 

@@ -42,7 +42,7 @@ export const tripAsks: Reader = (look) => {
     return ask('dinner', `${trip} ${day} ${slot}`, 4.5);
   if (
     look.says(
-      / (?:everything|all|what|anything|still|left|already) .*(?:pack|packed)| (?:pack|packed) .*(?:left|missing|still|everything|all) /,
+      / (?:everything|all|what|anything|it|food) .* in (?:the|our|my) (?:bags?|packs?|backpacks?|rucksacks?|car|boat|sledge?|sled)(?: already| yet| now)? $| (?:everything|all|what|anything|still|left|already) .*(?:pack|packed)| (?:pack|packed) .*(?:left|missing|still|everything|all) /,
     )
   )
     return ask('packedyet', trip, 5);

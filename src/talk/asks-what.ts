@@ -8,7 +8,7 @@ export const history: Reader = (look) => {
     return ask('whatof', `${about(look)} when loaded`, 6);
   const what = about(look);
   if (!isAsking(look) || what === '') return undefined;
-  if (look.says(/ (?:may|can|could|allowed|should|safe|ok|okay) /)) return undefined;
+  if (look.says(/ (?:may|can|can t|cant|cannot|could|allowed|should|safe|ok|okay) /)) return undefined;
   const who = look.says(/ (?:who|whose|by whom) /);
   // 'What did it weigh when it went in' asks for no time.
   const when = look.says(
@@ -48,7 +48,7 @@ export const history: Reader = (look) => {
       ? ' loaded'
       : look.has('weigh')
         ? ' weighed'
-        : look.has('eat', 'use', 'open', 'finish')
+        : look.has('eat', 'use', 'open', 'finish') || (who && look.says(/ had (?!to |a hole|been )/))
           ? ' used'
           : look.has('throw', 'discard', 'bin', 'toss')
             ? ' discarded'

@@ -19,6 +19,11 @@ export const buying: Reader = (look) => {
   const words = text
     .slice(found[0].length)
     .replace(/^\s*(?:today|yesterday|in town)\s+/iu, '')
+    // '…, hazelnuts and oats in them' is what the packet says is in it.
+    .replace(
+      /[,;]\s*(?:(?:with|there(?:['’]s| is| are)|they have|it has|have|has)\s+)?([^,;\d]+?)\s+in\s+(?:them|it|there)(?=\s*(?:[,;.]|$))/giu,
+      ', contains $1',
+    )
     .trim();
   if (words === '' || !amount.test(words)) return undefined;
   // What stands before the packet's own words is said of the deed; the packet may deny and doubt as it likes.

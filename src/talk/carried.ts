@@ -67,10 +67,11 @@ export const comingBack: Reader = (look) => {
     / (?:everything|all of it|all) .*(?:ate|eaten|finished|used) .*(?:but|except|besides|apart from) /.test(
       look.folded,
     );
-  if (butFor && codes)
+  const left = codes ? look.codes() : look.meal();
+  if (butFor && left !== undefined)
     return {
       means: 'back',
-      words: `all eaten except ${look.codes()}`,
+      words: `all eaten except ${left}`,
       score: 7,
       left: [],
       holds: holdOf(look, { except: true }),

@@ -3,6 +3,7 @@ import { weightsOf } from './amounts.ts';
 import { avoided } from './ask.ts';
 import { dayText } from './asks-trips.ts';
 import { things } from './hold.ts';
+import { isPast } from './lemma.ts';
 import { Look, type Meaning, quoted } from './look.ts';
 
 type Deed = Pick<Meaning, 'means' | 'words'>;
@@ -50,7 +51,8 @@ function ofPerson(look: Look): Deed[] {
   const isAlone =
     look.said.codes.length + look.said.batches.length === 0 &&
     look.said.all.every(({ is }) => is !== 'quantity' && is !== 'number');
-  if (meal !== undefined && isAlone && look.names.trips.length > 0) {
+  const isOver = look.said.all.some(({ is, plain }) => is === 'word' && plain !== 'put' && isPast(plain));
+  if (meal !== undefined && isAlone && !isOver && look.names.trips.length > 0) {
     const when = [dayText(look), look.slotMeal()?.meal].filter(Boolean).join(' ');
     const whom = who === undefined || who === look.names.me ? '' : ` for ${quoted(who)}`;
     return [{ means: 'want', words: `${meal}${when === '' ? '' : ` ${when}`}${whom}` }];

@@ -71,7 +71,7 @@ export const sealing: Reader = (look) => {
   const isRest =
     look.says(/ (?:the )?(?:rest|remainder|leftovers?|what s left) /) &&
     groups.length === 0 &&
-    look.has('seal', 'bag', 'vacuum', 'pack');
+    (look.has('seal', 'bag', 'vacuum', 'pack') || (isFilled && look.has('put', 'fill')));
   const inCount = look.said.all.find(
     ({ is }, i) => is === 'number' && /^(?:as|in|into)$/.test(all[i - 1]?.plain ?? ''),
   );
@@ -83,6 +83,9 @@ export const sealing: Reader = (look) => {
       left: [],
       holds: holdOf(look),
     };
+  const count = all.find(
+    (token) => token.is === 'number' && Number.isInteger(token.value) && token.value < 50,
+  );
   // Without a weight it is asked for, not taken for something else.
   if (
     groups.length === 0 &&
@@ -93,13 +96,33 @@ export const sealing: Reader = (look) => {
   )
     return look.has('undo') || look.said.all.some(({ is }) => is === 'quantity')
       ? undefined
-      : { means: 'seal', words: `B${batches[0].batch}`, score: 4.5, left: [], holds: holdOf(look) };
-  if (groups.length === 0 || which === undefined || look.said.codes.length > 0) return undefined;
+      : {
+          means: 'seal',
+          words: `B${batches[0].batch}${count?.is === 'number' ? ` ${count.value}` : ''}`,
+          score: 4.5,
+          left: [],
+          holds: holdOf(look, {
+            negated: look.says(/ (?:didn t|didnt|did not|not|haven t) (?:\w+ )?(?:weigh|weighed|weighing) /),
+          }),
+        };
+  if (groups.length === 0 || look.said.codes.length > 0) return undefined;
+  if (which === undefined && verbs.length === 0) return undefined;
   if (verbs.length === 0 && !look.has('make', 'pouch', 'bag', 'fill')) return undefined;
   const moment = momentOf(look);
+  if (
+    which === undefined &&
+    look.leftBy([
+      ...verbs,
+      ...used,
+      ...people(look),
+      ...moment.at,
+      ...look.at('fill', 'pouch', 'bag', 'each', 'gram', 'portion'),
+    ]).length > 0
+  )
+    return undefined;
   return {
     means: 'seal',
-    words: `${groups.join(' ')} ${which}${look.has('unchecked') ? ' unchecked' : ''}${moment.words === '' ? '' : ` at ${moment.words}`}`,
+    words: `${groups.join(' ')} ${which ?? ''}${look.has('unchecked') ? ' unchecked' : ''}${moment.words === '' ? '' : ` at ${moment.words}`}`,
     score: scoreOf(verbs.length > 0 && 4, 2),
     left: look.leftBy([
       ...verbs,
@@ -108,7 +131,20 @@ export const sealing: Reader = (look) => {
       ...look.said.meals.flatMap(({ at }) => at),
       ...people(look),
       ...moment.at,
-      ...look.at('unchecked', 'make', 'fill', 'pouch', 'bag', 'each', 'gram', 'portion'),
+      ...look.at(
+        'unchecked',
+        'make',
+        'fill',
+        'pouch',
+        'bag',
+        'each',
+        'gram',
+        'portion',
+        'leave',
+        'leftover',
+        'little',
+        'small',
+      ),
     ]),
     holds: holdOf(look),
   };
@@ -194,6 +230,8 @@ export const weighing: Reader = (look) => {
         'everything',
         'whole',
         'check',
+        'batch',
+        'load',
       ),
     ]),
     holds: holdOf(look),

@@ -182,6 +182,10 @@ export const throwing: Reader = (look) => {
       '',
     )
     .replace(/[\s,.]*\b(?:so|and)?\s*out (?:it|they) (?:went|go|goes)[\s.!]*$/iu, '')
+    .replace(
+      /[\s,.]*\b(?:so|and)\s+(?:(?:i|we)\s+)?(?:threw|binned|tossed|chucked|discarded|trashed|dumped)\s+(?:it|them|that|both)(?:\s+(?:out|away))?[\s.!]*$/iu,
+      '',
+    )
     .replace(/[\s?？!.]+$/u, '')
     .trim();
   return {

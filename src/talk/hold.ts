@@ -26,7 +26,7 @@ const staysAsItIs = 'turns it round, so it stays as it is';
 /** What is said not to be so is never offered either. */
 export const turnedRound = (word: string): string => `"${word}" ${staysAsItIs}`;
 
-const whichOne = 'that leaves open which one';
+export const whichOne = 'that leaves open which one';
 /** Whether a deed is held because one of two things was meant. */
 export const leavesWhichOpen = (holds: string | null): boolean => holds === whichOne;
 

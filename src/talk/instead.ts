@@ -133,6 +133,16 @@ function wordsPut(before: string, right: string, wrong: string): Span | undefine
     : { from, to: from + wrong.trim().length, into: right.trim() };
 }
 
+/** 'That was tray 3, not 2': another tray in the place of the one that was named. */
+function trayPut(before: Said, now: Said): Span | undefined {
+  const trayAt = ({ all }: Said) =>
+    all.flatMap(({ is }, i) => (is === 'number' && /^trays?$/.test(all[i - 1]?.plain ?? '') ? [i] : []));
+  const [[old, more], [is]] = [trayAt(before), trayAt(now)];
+  return old === undefined || more !== undefined || is === undefined || figuresOf(now).length > 1
+    ? undefined
+    : spanOf(before.all, [old], now.all[is]!.typed);
+}
+
 function dayPut(before: Said, now: Said): Span | undefined {
   const dayAt = ({ all }: Said) =>
     all.findIndex((token) => token.is === 'word' && weekdayNamed(token.plain) >= 0);
@@ -152,8 +162,10 @@ export function asMeant(typed: string, earlier: string, names: Names): string | 
   const [before, now] = [takeApart(earlier, names), takeApart(told.right, names)];
   const wrong = told.wrong === undefined ? undefined : takeApart(told.wrong, names);
   const batch = now.batches[0] && before.batches[0];
+  const tray = trayPut(before, now);
   const literal = told.wrong === undefined ? undefined : wordsPut(before.text, told.right, told.wrong);
   const span =
+    tray ??
     codesPut(before, now, wrong) ??
     (batch ? spanOf(before.all, [batch.at], `B${now.batches[0]!.batch}`) : undefined) ??
     namePut(before.people, now.people, wrong?.people ?? [], before.all) ??

@@ -171,6 +171,9 @@ function isEither(all: readonly Token[], isSomebody: (index: number) => boolean)
     const isThing = (index: number) =>
       all[index] !== undefined &&
       (isSomebody(index) || all[index].is === 'pouch' || all[index].is === 'batch');
+    // '237 or 240 ml': two figures, one of which is meant.
+    const isFigure = (index: number) => all[index]?.is === 'number' || all[index]?.is === 'quantity';
+    if (isFigure(i - 1) && isFigure(i + 1)) return true;
     return isThing(i - 1) && (isThing(i + 1) || isThing(i + 2) || all[i + 1]?.is === 'number');
   });
 }

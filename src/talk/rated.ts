@@ -102,6 +102,18 @@ export const rating: Reader = (look) => {
       left: [],
       holds: 'I need how much: say 40 ml more, or 40 ml less',
     };
+  const taste =
+    / (?:too|a bit|a little|rather|quite|very|so|much|bit|more|less|really) (sweet|spicy|hot|sour|bitter|peppery|greasy|oily|fatty|rich|heavy|strong|mild|sticky|dull|plain|sharp|smoky) /.exec(
+      look.folded,
+    )?.[1];
+  if (thing && words.length === 0 && taste !== undefined && !look.said.mood.asks && !look.has('water'))
+    return {
+      means: 'rate',
+      words: thing.words,
+      score: 5,
+      left: [],
+      holds: `"${taste}" has no place in a rating: I keep the water, the salt, how much it was and whether again`,
+    };
   if (!thing || (words.length === 0 && !unclear)) return undefined;
   if (look.said.mood.asks || look.has('wish', 'fancy')) return undefined;
   // 'I want soup again' wishes.

@@ -110,6 +110,24 @@ export const changing: Reader = (look) => {
       left: [],
       holds: heldBack(look, served[2]!),
     };
+  // 'Chili with 3 onions from now on instead of 2': an amount put in the place of another.
+  const changed =
+    /^(?:(?:make|cook|do|we\s+make|we\s+cook)\s+)?(?:the\s+)?(.+?)\s+(?:with|takes?|gets?|has|should\s+have)\s+(\d[^,;]*?\p{L}[^,;]*?)(?:\s+(?:from\s+now\s+on|in\s+future|always|now))?(?:,?\s+(?:instead\s+of|rather\s+than|not)\s+(?:the\s+)?\d[\d.,]*(?:\s*\p{L}+)?)(?:\s+(?:from\s+now\s+on|in\s+future|now))?[\s.!]*$/isu.exec(
+      look.bare,
+    );
+  const changedMeal = changed && !look.said.mood.asks ? recipeMeant(changed[1]!, look.names) : undefined;
+  const food = changed?.[2]!.replace(
+    /^[\d.,/½¼¾\s]+(?:(?:g|kg|ml|l|dl|tsp|tbsp|cups?|tins?|cans?|oz|lbs?)\b\s*)?(?:of\s+)?/iu,
+    '',
+  );
+  if (changed && changedMeal !== undefined && food)
+    return {
+      means: 'recipe',
+      words: asRequest({ is: 'food', name: changedMeal, food, typed: changed[2]! }, changedMeal),
+      score: 7,
+      left: [],
+      holds: heldBack(look, changed[2]!, look.said.mood.negated === 'not'),
+    };
   const lacking =
     /^(?:the\s+)?(.+?)\s+(?:should\s+(?:have|get)|needs?|could\s+(?:use|have)|gets|has|got)\s+((?:\d|half|an?\s|½|¼|¾).+?)(?:\s+(?:too|as\s+well|more|in\s+it|also))*[\s.!]*$/isu.exec(
       look.bare,

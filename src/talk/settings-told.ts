@@ -27,7 +27,9 @@ const settings: readonly SettingCue[] = [
   {
     name: 'absorbers',
     cue: / absorbers? | oxygen packets? /,
-    value: (look) => packsText(look) ?? sizesText(look),
+    value: (look) =>
+      packsText(look) ??
+      (sizesText(look) === undefined ? undefined : `${sizesText(look)}${isMore(look) ? ' also' : ''}`),
   },
   {
     name: 'tray weight',
@@ -88,6 +90,10 @@ const settings: readonly SettingCue[] = [
       behindWords(look, /(?<=zone\s+(?:is\s+|to\s+)?)\p{L}+(?:[ _]\p{Lu}\p{L}+)?/iu),
   },
 ];
+
+/** 'Got 200 ml absorbers too': beside those there are. */
+const isMore = (look: Look): boolean =>
+  look.says(/ (?:too|also|as well|another size|new size|added?|in addition|besides) /);
 
 /** '50 absorbers of 300 ml', 'opened the 300 ml absorbers': packs as they are counted. */
 function packsText(look: Look): string | undefined {
@@ -217,7 +223,7 @@ const oneSetting: Reader = (look) => {
   if (
     !opens.test(look.folded) &&
     !look.says(
-      / (?:we|we re|our|i|my|the|new|set|switch|change|use|show|house|is|are|to|have|has|live|in|please) /,
+      / (?:we|we re|our|i|my|the|new|set|switch|change|use|show|house|is|are|to|have|has|live|in|please|got|bought|added|too|also) /,
     )
   )
     return undefined;
@@ -234,9 +240,9 @@ const oneSetting: Reader = (look) => {
       const from = text.toLowerCase().indexOf(value.toLowerCase());
       const isIn = from >= 0 && token.from >= from && token.to <= from + value.length;
       const words = value.toLowerCase().split(/[\s,]+|(?<=\d)x(?=\d)/);
+      const figures = (value.match(/\d+(?:[.,]\d+)?/gu) ?? []).map((one) => Number(one.replace(',', '.')));
       const isFigure =
-        (token.is === 'quantity' || token.is === 'number') &&
-        words.some((word) => word.replace(/^-/, '') === String(token.value));
+        (token.is === 'quantity' || token.is === 'number') && figures.includes(Math.abs(token.value));
       return isIn || isFigure || token.plain.split(/\s+/).every((word) => words.includes(word)) ? [i] : [];
     }),
   );

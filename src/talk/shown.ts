@@ -29,6 +29,8 @@ export function peopleText(look: Look): string {
     const before = all[i - 1]?.plain ?? '';
     const isCount =
       /^(?:people|persons?|of|servings?|portions?|eaters|hungry|adults?|kids|children)$/.test(after) ||
+      (/^(?:be|are|we're|were)$/.test(before) &&
+        /^(?:we|we'll|we're|were|we'd|us|be|are|will)$/.test(all[i - 2]?.plain ?? 'we')) ||
       (/^(?:for|serves|feeds)$/.test(before) &&
         !look.said.meals.some(({ at }) => at[0] === i + 1) &&
         !/^(?:pouch|pouches|tray|trays|bags?|days?|nights?|g)$/.test(after));

@@ -1,14 +1,16 @@
 import { type Reader, holdOf, idea } from './hold.ts';
 import type { Look } from './look.ts';
+import { sayCode } from '#words/say.ts';
 import { pastDayText, whoAndWhen } from './topic.ts';
 import { peopleText, shown, thing, volumeOrMass } from './shown.ts';
 
 /** 'How much water for the oats', 'water B2-1 but we are at 2400 m', 'how long do I let the curry stand'. */
 export const water: Reader = (look) => {
-  const what = thing(look);
+  const what = pouchesCounted(look) ?? thing(look);
   const isShared =
     look.said.codes.length > 0 && look.says(/ (?:split|share|divide) .*(?:between|among|for|into) /);
-  const isWater = look.has('water', 'pour', 'rehydrate', 'hydrate') || isShared;
+  const isBoil = look.has('boil') && look.says(/ how (?:much|many) /);
+  const isWater = look.has('water', 'pour', 'rehydrate', 'hydrate') || isShared || isBoil;
   const isSoak =
     look.has('soak', 'steep') ||
     look.says(/ (?:boiling|soaking|waiting|standing) time /) ||
@@ -28,7 +30,8 @@ export const water: Reader = (look) => {
     /\b(\d+|one|two|three|four|five|six|seven|eight)\s+(?:[\p{L}-]+\s+){0,3}(?:pouch(?:es)?|bags?|packs?)\b/iu.exec(
       look.said.text,
     )?.[1];
-  const many = pouches === undefined || look.codes() !== '' ? '' : ` ${pouches} pouches`;
+  const many =
+    pouches === undefined || look.codes() !== '' || /^B\d+-\d/u.test(what) ? '' : ` ${pouches} pouches`;
   const isHow = look.says(/ how (?:much|many) /);
   const isMay = look.says(/ (?:can|could|may|does|do|is|will|would|what|without) /);
   const isAll =
@@ -40,10 +43,28 @@ export const water: Reader = (look) => {
       : (isSoak && !isWater) || (isLong && what !== '')
         ? 'soak'
         : 'water',
-    `${dry === undefined ? '' : `${dry} `}${isAll ? 'all ' : ''}${what}${many}${many === '' ? peopleText(look) : ''}${altitude === undefined ? '' : ` at ${altitude}`}${isCold && (isHow || !isMay) ? ' cold' : ''}${sharersText(look)}`,
+    `${dry === undefined ? '' : `${dry} `}${isAll ? 'all ' : ''}${what}${many}${many === '' ? peopleText(look) : ''}${altitude === undefined ? (isSoak && !isWater ? ` ${look.trip() ?? ''}` : '') : ` at ${altitude}`}${isCold && (isHow || !isMay) ? ' cold' : ''}${sharersText(look)}`,
     2 + (what === '' ? 0 : 2) + (isMuch ? 1 : 0) + (isCold ? 1 : 0),
   );
 };
+
+/** 'Two soups and one chili': the pouches of each that would be taken first; undefined where one is too few or none is counted. */
+function pouchesCounted({ said: { all, meals, codes }, names }: Look): string | undefined {
+  if (meals.length < 2 || codes.length > 0) return undefined;
+  const counts = meals.map(({ at }) => {
+    const before = all[at[0]! - 1];
+    return before?.is === 'number' && Number.isInteger(before.value)
+      ? before.value
+      : /^(?:a|an)$/.test(before?.plain ?? '')
+        ? 1
+        : undefined;
+  });
+  if (!counts.some((count) => count !== undefined)) return undefined;
+  const found = meals.map(({ names: [name] }, i) => names.pouchesOf(name).slice(0, counts[i] ?? 1));
+  return found.every((some, i) => some.length === (counts[i] ?? 1) && some.length > 0)
+    ? found.flat().map(sayCode).join(' ')
+    : undefined;
+}
 
 /** 'for Ana and Noa', 'in mugs': who shares what is poured. */
 function sharersText(look: Look): string {
@@ -53,18 +74,44 @@ function sharersText(look: Look): string {
   return isMugs && look.says(/ (?:in|into) (?:our |the |\d+ |two |three |four )?mugs? /) ? ' mugs' : '';
 }
 
+/** Words behind which an amount is at hand, and those that end what it is of. */
+const hasAtHand = /^(?:with|from|using|have|has|got|only|just|left|make|does|there|bought|found)$/;
+const endsFood =
+  /^(?:make|makes|for|do|does|give|gives|get|gets|in|can|could|left|the|so|how|what|which|and|but|here|at|is|are|will|would|to|that|,|\?|\.|;)$/;
+
+/** 'With 1.2 kg lentils', 'I only have half a kilo of chickpeas': an amount of an ingredient. */
+function amountAtHand({ said: { all, meals } }: Look): string | undefined {
+  const at = all.findIndex(
+    (token, i) =>
+      token.is === 'quantity' &&
+      token.unit.kind === 'mass' &&
+      all.slice(Math.max(0, i - 3), i).some(({ plain }) => hasAtHand.test(plain)),
+  );
+  const token = all[at];
+  if (token?.is !== 'quantity') return undefined;
+  const from = all[at + 1]?.plain === 'of' ? at + 2 : at + 1;
+  const named = new Set(meals.filter(({ whole }) => whole).flatMap(({ at: of }) => of));
+  let to = from;
+  while (all[to]?.is === 'word' && !endsFood.test(all[to]!.plain) && !named.has(to)) to++;
+  const food = all.slice(from, to).map(({ typed }) => typed);
+  return food.length === 0 ? undefined : `${token.value} ${token.unitTyped} ${food.join(' ')}`;
+}
+
 /** 'Double the curry', 'chili for 10 people', 'how many servings does 1 kg of mince make'. */
 export const scaling: Reader = (look) => {
   const meal = look.mealTyped();
   if (meal === undefined || look.said.codes.length + look.said.batches.length > 0) return undefined;
   const { text } = look.said;
+  const atHand = amountAtHand(look);
   const times = look.has('double', 'twice')
     ? 'x2'
     : look.has('triple')
       ? 'x3'
       : look.says(/ (?:one|1) and a half (?:times|of) | 1 5 times /)
         ? 'x1.5'
-        : look.says(/ half (?:the|of the|as much|a|batch) /) && !look.says(/ (?:eat|ate|eaten) /)
+        : look.says(/ half (?:the|of the|as much|a|batch) /) &&
+            !look.says(/ (?:eat|ate|eaten) /) &&
+            atHand === undefined
           ? 'x0.5'
           : look.says(/ quarter (?:of )?(?:the|of|a) /) && !look.has('eat')
             ? 'x0.25'
@@ -80,11 +127,6 @@ export const scaling: Reader = (look) => {
     (token, i) =>
       token.is === 'number' && Number.isInteger(token.value) && look.said.lemmas[i + 1] === 'tray',
   );
-  const mass = volumeOrMass(look, 'mass');
-  const atHand =
-    /(?:with|from|using|have|does|is there|make (?:with|from)|got)\s+(?:only\s+|just\s+)?(\d+(?:[.,]\d+)?\s*(?:kg|g|lbs?|pounds?|oz)\b(?:\s+of)?\s+[\p{L} ]+?)(?=\s+(?:make|for|do|give|get|of the|in the|can|left|the)\b|[?.,!]|$)/iu.exec(
-      text,
-    );
   const people = peopleText(look);
   const wants = look.has(
     'scale',
@@ -112,8 +154,8 @@ export const scaling: Reader = (look) => {
     return shown('scale', `${meal} to ${pouches[1]} pouches of ${pouches[2]} g`, wants ? 5 : 2);
   if (trays?.is === 'number' && wants) return shown('scale', `${meal} to ${trays.value} trays`, 4);
   const isShort = look.said.all.length < 9 && !look.has('weigh', 'load', 'tray', 'seal', 'eat', 'use', 'add');
-  if (atHand && mass !== undefined && (wants || isShort || look.says(/ how (?:many|much) /)))
-    return shown('scale', `${meal} with ${atHand[1]!.replace(/\s+of\s+/iu, ' ')}`, 5);
+  if (atHand !== undefined && (wants || isShort || look.says(/ how (?:many|much) /)))
+    return shown('scale', `${meal} with ${atHand}`, 5.5);
   if (people !== '' && wants && !look.has('water', 'eat', 'want', 'pouch'))
     return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, look.has('recipe') ? 5 : 3.5);
   if (people !== '' && look.said.all.length < 8 && !look.said.mood.asks)
@@ -136,7 +178,11 @@ export const labels: Reader = (look) => {
 
 /** 'Drying chart of B6', 'the sodium chart for Heron Lake'. */
 export const charts: Reader = (look) => {
-  if (!look.has(...idea('chart')) && !look.says(/ (?:drying )?picture of /)) return undefined;
+  if (
+    !look.has(...idea('chart')) &&
+    !look.says(/ (?:drying )?picture of | as a (?:picture|graphic|drawing|image) /)
+  )
+    return undefined;
   const what = look.trip() ?? (look.has('stock', 'cupboard', 'shelf') ? 'stock' : thing(look));
   return shown('chart', what, 4);
 };

@@ -42,9 +42,11 @@ export const teaching: Reader = (look) => {
     look.said.people.some(({ at }) => !at.every((i) => /^(?:my|our)$/.test(look.said.all[i]!.plain)))
   )
     return undefined;
-  const what = measured[2]!
-    .replace(/\b(?:small|medium|large|big|normal|average|usual|typical)\b\s*/giu, '')
-    .trim();
+  // A measure is one word: a soup ladle is a ladle.
+  const isMeasure = /^(?:ladle|mug|bowl|spoon|scoop|cup|glass|pan|jug|beaker|tin|can|jar|dipper|tumbler)$/iu;
+  const last = measured[2]!.trim().split(/\s+/u).at(-1)!;
+  const told = isMeasure.test(last) && /\b(?:ml|l|millilit)/iu.test(measured[3]!) ? last : measured[2]!;
+  const what = told.replace(/\b(?:small|medium|large|big|normal|average|usual|typical)\b\s*/giu, '').trim();
   const hasTin = /\b(?:tins?|cans?|jars?|packets?|cup|mug|spoon|scoop)\b/iu.test(measured[2]!);
   if (
     look.said.meals.some(({ whole }) => whole && !hasTin) ||

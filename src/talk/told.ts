@@ -1,16 +1,32 @@
 import { fold } from '#words/near.ts';
 import { type Reader, holdOf } from './hold.ts';
 import type { Look, Meaning } from './look.ts';
+import { tokens } from '#words/tokens.ts';
 
 /** Sodium in table salt, g per g: 22.98976928 / (22.98976928 + 35.45). @source iupac-weights */
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand|do)|no longer eats?|stopped eating|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|my sodium|sodium (?:limit )?to \d+|limit (?:is|of|should be|has to be)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand|do)|no longer eats?|stopped eating|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are|i m|im|he s|she s|they re) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|my sodium|sodium (?:limit )?to \d+|limit (?:is|of|should be|has to be)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
   /^(?:it|that|this|he|she|there|the|a|batch|pouch|tray|trip|dinner|today|tomorrow|soup|water|altitude|storage)$/iu;
+
+/** How somebody stands to whoever writes, before their name. */
+const ofKin =
+  '(?:[Oo]ur|[Mm]y)\\s+(?:\\p{Ll}+\\s+)?(?:brother|sister|friend|cousin|aunt|uncle|mother|father|mum|mom|dad|son|daughter|nephew|niece|grandma|grandpa|granny|grandmother|grandfather|husband|wife|partner|boyfriend|girlfriend|neighbour|neighbor|guest|colleague|mate)\\s+';
+
+/** What is said of somebody's food, without that they come along and when. */
+const behindComing = (typed: string): string =>
+  typed
+    .replace(
+      /^[\s,]*(?:who\s+)?(?:is\s+)?(?:comes?|coming|joins?|joining|will\s+(?:come|join|be\s+there)|visits?|visiting)\b[^,;.]*[,;.]\s*/iu,
+      ' ',
+    )
+    .replace(/^[\s,]*(?:(?:and|who|he|she|they)\b(?:['’]s|['’]re)?[\s,]*)+(?:is\s+|are\s+)?/iu, ' ')
+    .replace(/\bcan['’]?t stand\b/giu, 'dislikes')
+    .trim();
 
 /** Somebody not heard of before: 'add Pia, vegan', "I'm Ines, vegetarian", 'Max is 6 and can't have nuts'. */
 function newcomer(look: Look): Meaning | undefined {
@@ -29,12 +45,25 @@ function newcomer(look: Look): Meaning | undefined {
     );
   if (added && people.every(({ names: [name] }) => name !== added[1]))
     return told(`${added[1]} ${added[2]!.replace(/^(\d{1,2})(?=\s*,)/u, '$1 years')}`, 4);
+  // "My brother Paul comes along, he's allergic to shellfish".
+  const kin = new RegExp(`^\\s*${ofKin}(\\p{Lu}[\\p{L}'’-]+)\\b(.*)$`, 'su').exec(look.bare);
+  if (
+    kin &&
+    people.every(({ names: [name] }) => name === look.names.me) &&
+    eaterCue.test(` ${fold(kin[2]!)} `)
+  )
+    return { ...told(`${kin[1]} ${behindComing(kin[2]!)}`, 4.5), holds: 'that would be somebody new' };
   const guest =
     /^\s*((?:\p{Lu}[\p{L}'’-]*\s+)+?)(?:is coming|comes|is joining|joins|eats with us|will be there|is here)\b[^,;:]*[,;:]\s*(.+)$/su.exec(
       look.bare,
     );
   if (guest && people.length === 0 && look.said.trips.length === 0)
     return { ...told(`${guest[1]!.trim()} ${guest[2]}`, 4), holds: 'that would be somebody new' };
+  const onlyName =
+    /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is|[Tt]his is)\s+(\p{Lu}\p{Ll}[\p{L}'’-]*)[\s.!]*$/su.exec(
+      look.bare,
+    )?.[1];
+  if (onlyName !== undefined) return { ...told(onlyName, 4), holds: 'that would be somebody new' };
   const introduced =
     /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is)\s+(\p{Lu}[\p{L}'’-]+),\s*(?:and\s+)?(.+)$/su.exec(look.bare);
   if (introduced && !eaterCue.test(` ${fold(introduced[1]!)} `))
@@ -45,6 +74,9 @@ function newcomer(look: Look): Meaning | undefined {
   return told(`${name} ${aged[2]} years ${aged[3]!.replace(/^[\s,]*(?:and\s+)?/u, '')}`, 3.5);
 }
 
+/** 'Noa may have milk' allows; elsewhere 'may have' doubts. */
+const isAllowing = (doubt: string | null): boolean => /^(?:may|could|can) have$/iu.test(doubt ?? '');
+
 /** 'I'm vegan now', 'Noa turned 8', 'Ben hates mushrooms', 'Noa can have milk again'. */
 export const eater: Reader = (look) => {
   const { people, mood, all } = look.said;
@@ -53,6 +85,11 @@ export const eater: Reader = (look) => {
   )?.[1];
   if (mine !== undefined && !mood.asks)
     return { means: 'eater', words: `me ${mine} years`, score: 5, left: [], holds: null };
+  // 'I am Ada' says who writes.
+  const isName =
+    /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is|[Tt]his is)\s+\p{Lu}\p{Ll}[\p{L}'’-]*[\s.!]*$/su.test(look.bare);
+  if (isName && !mood.asks && !eaterCue.test(look.folded))
+    return people.some(({ names: [name] }) => name !== look.names.me) ? undefined : newcomer(look);
   const isNew = /^\s*(?:please\s+)?(?:new|add)\s+(?:eater|person|guest|child)\b/iu.test(look.bare);
   if ((!isNew && !eaterCue.test(look.folded)) || look.said.codes.length > 0) return undefined;
   const fresh = newcomer(look);
@@ -142,7 +179,8 @@ export const eater: Reader = (look) => {
     left: [],
     holds: salt
       ? `salt is not sodium: ${salt[1]} ${salt[2]} of salt hold ${sodiumMg} mg of sodium`
-      : (mood.doubt ?? (/portion 0\.5/.test(rest) ? null : mood.part)) !== null
+      : (isAllowing(mood.doubt) ? null : mood.doubt) !== null ||
+          (mood.part !== null && !/portion 0\.5/.test(rest))
         ? holdOf(look, { negated: true })
         : null,
   };
@@ -205,6 +243,29 @@ const newRecipe =
 export const withoutLead = (text: string): string =>
   text.replace(newRecipe, '').replace(/^\s*recipe\s*[:–-]?\s+(?=\S)/iu, '');
 
+/** A recipe as it is read out: 'four hundred grams of rice one can of …' in figures, an amount a line. */
+function spoken(text: string): string {
+  const plain = text
+    .replace(
+      /\b(?:and\s+)?an?\s+(?=(?:litre|liter|kilo|cup|tin|can|pinch|tablespoon|teaspoon|onion|clove|jar|packet)\b)/giu,
+      '1 ',
+    )
+    .replace(/\s+(?:full stop|period|comma|new line)\b/giu, (mark) => (/comma/iu.test(mark) ? ',' : '\n'));
+  let out = '';
+  let last = 0;
+  for (const token of tokens(plain)) {
+    const isWords =
+      (token.is === 'number' && token.spelled) || (token.is === 'quantity' && /^\p{L}/u.test(token.typed));
+    if (!isWords || (token.is !== 'number' && token.is !== 'quantity')) continue;
+    out += `${plain.slice(last, token.from)}${token.value}${token.is === 'quantity' ? ` ${token.unitTyped}` : ''}`;
+    last = token.to;
+  }
+  return (out + plain.slice(last))
+    .replace(/\b(\d+(?:\.\d+)?\s+\p{L}+)\s+of\s+(?=\p{L})/giu, '$1 ')
+    .replace(/\s+and\s+(?=\d)/giu, ' ')
+    .trim();
+}
+
 /** A recipe in one line, an ingredient a line: the name ends at the servings, each amount begins a line. */
 function inLines(text: string): string {
   if (/[;\n:]/.test(text)) return text;
@@ -246,7 +307,7 @@ export const recipe: Reader = (look) => {
   if (newRecipe.test(text) || newRecipe.test(look.bare) || isTold)
     return {
       means: 'recipe',
-      words: inLines(withoutLead(isTold || !newRecipe.test(text) ? look.bare : text)),
+      words: inLines(spoken(withoutLead(isTold || !newRecipe.test(text) ? look.bare : text))),
       score: 6,
       left: [],
       holds: mood.asks ? 'that reads as a question' : null,

@@ -1,6 +1,12 @@
 import { about } from './ask.ts';
-import { quoted } from './look.ts';
+import { type Look, quoted } from './look.ts';
 import { someThing, someMeal, noThing, figureOf, type Topic } from './topic.ts';
+
+/** The batch that is named, or the one of a meal of which nothing is sealed. */
+function unsealedBatch({ said: { batches, meals }, names }: Look): string | undefined {
+  const no = batches[0]?.batch ?? (meals[0] && names.batchesOf(meals[0].names[0], true)[0]);
+  return no === undefined ? undefined : `B${no}`;
+}
 
 /** Topics of recipes, the dryer, pouches and water. */
 export const kitchenTopics: readonly Topic[] = [
@@ -158,8 +164,8 @@ export const kitchenTopics: readonly Topic[] = [
     cue: / how (?:many|much) (?:more |\w+ )*(?:pouches|bags|portions) .*(?:make|get|give|gives|fill|fills|seal|left in|from|out of) /,
     not: / (?:scale|cook) /,
     words: (look) =>
-      look.said.batches.length > 0 && look.said.codes.length === 0
-        ? `${figureOf(look, 'mass')} ${about(look)}`.trim()
+      look.said.codes.length === 0 && unsealedBatch(look) !== undefined
+        ? `${figureOf(look, 'mass')} ${unsealedBatch(look)!}`.trim()
         : undefined,
     score: 6,
   },

@@ -6,6 +6,12 @@ import { quantityText } from './settings-told.ts';
 const dayWords =
   / (?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend|tomorrow|overnight|january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sep|sept|oct|nov|dec|weeks? | days? | nights? |\d-\d|\d \d+ |\d+(?:st|nd|rd|th) /;
 
+const dayShort = '(?:mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|rs|rsday|urday)?';
+/** 'Fri dinner till mon breakfast', 'sat to sun'. */
+const fromTo = new RegExp(
+  ` ${dayShort} (?:\\w+ ){0,2}(?:to|till|til|until|through|-) (?:\\w+ )?${dayShort} `,
+);
+
 const tripWords =
   'trip camp camping hike hiking backpack canoe trek tour ski expedition outing weekend'.split(' ');
 
@@ -46,6 +52,8 @@ function placeIn(text: string): string | undefined {
 export const trip: Reader = (look) => {
   const { mood, trips, text } = look.said;
   if (mood.asks || look.said.codes.length > 0 || look.said.meals.some(({ whole }) => whole)) return undefined;
+  // 'Oats every morning of the trip' wishes.
+  if (look.said.meals.length > 0 && look.says(/ (?:every|each) /)) return undefined;
   const { names } = look;
   const spoken = look.said.all.findIndex(
     ({ plain }, i) =>
@@ -73,12 +81,14 @@ export const trip: Reader = (look) => {
   const isTrip =
     look.has(...tripWords) ||
     look.says(/ (?:\d+|two|three|four|five|six) (?:days|nights) (?:at|in|on|to|near) /) ||
+    // 'Otter Creek, fri dinner till mon breakfast': days, meals and a name that is nobody's.
+    (look.slotMeal() !== undefined && look.says(fromTo) && placeIn(look.bare) !== undefined) ||
     look.says(
       / (?:we re|we are|were|i m|going|to go|off|away|leave|plan|let s go) (?:\w+ )?(?:to|at|up to|for|\p{L}+) /u,
     );
   if (
     !isTrip ||
-    !dayWords.test(look.folded) ||
+    !(dayWords.test(look.folded) || fromTo.test(look.folded)) ||
     look.has('eat', 'use', 'remind') ||
     (look.has('want') && !look.says(/ (?:want|wants) to (?:go|camp|hike|spend) /))
   )
@@ -114,6 +124,33 @@ const notComing =
 const coming =
   / (?:is coming|comes|joins|coming|can come|joining|after all|also goes|is in|will come|wants to come) /;
 
+/** 'Rename the trip to Swan Lake', 'Heron Lake is now called Swan Lake'. */
+function renamedTrip(look: Look, place: string, at: readonly number[]): Meaning | undefined {
+  const { all, text } = look.said;
+  const order = all.findIndex(({ plain }) => /^(?:rename|renamed|call|name)$/.test(plain));
+  const called = all.findIndex(({ plain }) => plain === 'called' || plain === 'named');
+  const last = Math.max(...at);
+  const isOrder = order >= 0 && order < at[0]! && !look.says(/ call(?:ed)? (?:it |\S+ )?off /);
+  if (!isOrder && !(called > last)) return undefined;
+  let from = (isOrder ? last : called) + 1;
+  while (/^(?:trip|tour|hike|to|as|into|is|now|:|from|on)$/.test(all[from]?.plain ?? '')) from++;
+  const name =
+    all[from] === undefined
+      ? ''
+      : text
+          .slice(all[from]!.from)
+          .replace(/[\s.!]+$/u, '')
+          .replaceAll('"', '');
+  if (name === '') return undefined;
+  return {
+    means: 'trip',
+    words: `${quoted(place)} is called "${name}"`,
+    score: 6,
+    left: [],
+    holds: holdOf(look),
+  };
+}
+
 /** What is told of a trip that is planned: who comes, when, how high, that it is off. */
 function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | undefined {
   const { all } = look.said;
@@ -125,6 +162,8 @@ function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | 
     left: [],
     holds,
   });
+  const renamed = renamedTrip(look, known.names[0], known.at);
+  if (renamed) return renamed;
   const isCancel =
     look.has('cancel', 'delete') ||
     (look.has('remove', 'drop') && look.slotMeal() === undefined) ||

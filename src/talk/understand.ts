@@ -17,6 +17,7 @@ import * as helps from './helps.ts';
 import type { Reader } from './hold.ts';
 import { Look, type Meaning } from './look.ts';
 import * as shows from './shows.ts';
+import * as strangers from './strangers.ts';
 import * as rated from './rated.ts';
 import * as eatingOut from './eating-out.ts';
 import * as measured from './measured.ts';
@@ -48,7 +49,7 @@ const readers: readonly Reader[] = [
   helps.helping, helps.fuel, helps.cooking,
   asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,
   asksWhat.history, asksWhat.worries,
-  asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters,
+  strangers.stranger, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters,
   asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
   ...asksTopics.topical,
   dryerTold.dryer, dryerTold.pieces,
@@ -58,6 +59,8 @@ const readers: readonly Reader[] = [
 
 /** What a question takes off a reading that would record. Chosen: an answer wins where there is one. */
 const heldByAsking = 3;
+/** What 'if' takes off a reading that would record. Chosen. */
+const heldByIf = 2;
 
 /** Deeds that one message may tell one after the other. */
 const tellable = new Set([
@@ -85,9 +88,13 @@ export function couldMean(text: string, names: Names): Meaning[] {
   const found = readingsOf(look);
   if (look.said.mood.asks) return found;
   const [best] = found;
-  const clauses = best === undefined || tellable.has(best.means) ? inClauses(text, names) : undefined;
+  const isTold = best === undefined || tellable.has(best.means);
+  // 'Ate B1-2 and B1-3' is one saying; 'ate B1-2 and B1-3 leaked' are two: only where each part tells by itself.
+  const clauses = isTold
+    ? (inClauses(text, names, borders) ?? inClauses(text, names, allBorders))
+    : undefined;
   if (clauses) return [clauses, ...found];
-  const isMixed = saysSeveral(text, names);
+  const isMixed = saysSeveral(text, names) || areApart(look, names);
   return found
     .map((one) => withRating(one, found))
     .map((one) =>
@@ -122,7 +129,9 @@ function besideThePoint(look: Look, one: Meaning): number {
 }
 
 function readingsOf(look: Look): Meaning[] {
-  const { asks } = look.said.mood;
+  const { asks, doubt } = look.said.mood;
+  // 'Water if we open two': what is only supposed is not what is meant.
+  const isSupposed = doubt === 'if';
   return [...readers.flatMap((read) => read(look) ?? []), ...framed(look)]
     .map((one) => ({
       ...one,
@@ -130,6 +139,7 @@ function readingsOf(look: Look): Meaning[] {
       score:
         one.score -
         (asks && one.holds !== null ? heldByAsking : 0) -
+        (isSupposed && one.holds !== null ? heldByIf : 0) -
         Math.min(1, 0.3 * one.left.length) -
         besideThePoint(look, one),
     }))
@@ -153,17 +163,34 @@ function withRating(deed: Meaning, found: readonly Meaning[]): Meaning {
 const borders =
   /[;\n]+|\.(?=\s|$)|,\s*(?:and\s+|then\s+)?|\s+(?:and|then|but)\s+(?!B\d)|\s+(?=(?:threw|ate|binned|tossed|sealed|weighed|chucked|used|discarded|opened)\b)/iu;
 
+/** The same, and before a code: 'B1-2 is loose and B1-3 tight'. */
+const allBorders = new RegExp(borders.source.replaceAll('(?!B\\d)', ''), 'iu');
+
+/** The clauses of a text, each with what stood in front of it. */
+function cutAt(text: string, at: RegExp): { clause: string; between: string }[] {
+  const found: { clause: string; between: string }[] = [];
+  let from = 0;
+  let between = '';
+  for (const m of [...text.matchAll(new RegExp(at.source, 'giu')), undefined]) {
+    const clause = text.slice(from, m?.index ?? text.length).trim();
+    if (clause === '') between += m?.[0] ?? '';
+    else {
+      found.push({ clause, between });
+      between = m?.[0] ?? '';
+    }
+    from = (m?.index ?? 0) + (m?.[0].length ?? 0);
+  }
+  return found;
+}
+
 /** Two sayings in one message, each with a deed and a thing of its own: 'ate B1-2, threw away B1-3'. */
-function inClauses(text: string, names: Names): Meaning | undefined {
-  const clauses = text
-    .split(borders)
-    .map((clause) => clause.trim())
-    .filter((clause) => clause !== '');
+function inClauses(text: string, names: Names, at: RegExp): Meaning | undefined {
+  const clauses = cutAt(text, at);
   if (clauses.length < 2 || clauses.length > 6 || text.length > 300) return undefined;
-  const sayings = clauses.reduce<string[]>((all, clause) => {
+  const sayings = clauses.reduce<string[]>((all, { clause, between }) => {
     // A clause without a thing of its own goes on about the one before.
     if (all.length > 0 && !/\b[BM]\d+/i.test(clause) && !isOwnSaying(clause, names))
-      all[all.length - 1] += `, ${clause}`;
+      all[all.length - 1] += `${between}${clause}`;
     else all.push(clause);
     return all;
   }, []);
@@ -208,6 +235,26 @@ function isOwnSaying(clause: string, names: Names): boolean {
     best.score >= ownScore &&
     (best.means === 'weigh' || best.means === 'eater' || best.means === 'use')
   );
+}
+
+/** What joins codes of one saying. */
+const joiners =
+  /^(?:and|,|&|\+|to|till|until|through|plus|also|then|both|the|of|or|one|ones|pouch|pouches|bag|bags|from|too|as|well|-|;|\/)$/;
+
+/** Codes with other words between them: what is said of the one need not be said of the other. */
+function areApart({ said: { all, codes, meals, text } }: Look, names: Names): boolean {
+  if (codes.length < 2) return false;
+  const [first, last] = [codes[0]?.at ?? 0, codes.at(-1)?.at ?? 0];
+  const named = new Set(meals.flatMap(({ at }) => at));
+  const isApart = all
+    .slice(first, last)
+    .some(({ is, plain }, k) => is === 'word' && !named.has(first + k) && !joiners.test(plain));
+  if (!isApart) return false;
+  // 'B4-2: eaten by me. B4-3: eaten by Ben' says the same of both.
+  const told = cutAt(text, allBorders)
+    .filter(({ clause }) => /\b[BM]\d+-\d/iu.test(clause))
+    .map(({ clause }) => readingsOf(new Look(clause, names))[0]);
+  return told.some((one) => one === undefined || one.score < ownScore || one.means !== told[0]?.means);
 }
 
 const deeds = new Set(['use', 'discard', 'found', 'weigh', 'seal', 'pack', 'back']);

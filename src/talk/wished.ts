@@ -16,12 +16,14 @@ export const wishing: Reader = (look) => {
   const meal = look.mealTyped();
   const slot = look.slotMeal();
   // 'Soup for dinner on Saturday': a meal and when, and nothing else.
+  const isEvery = look.says(/ (?:every|each|daily) /);
   const isOrder =
     !isWish &&
     meal !== undefined &&
     look.names.trips.length > 0 &&
     !look.said.mood.asks &&
     (slot !== undefined ||
+      isEvery ||
       (look.said.people.length > 0 && look.says(/ for /)) ||
       / (?:mon|tues|wednes|thurs|fri|satur|sun)day /.test(look.folded)) &&
     !look.has(
@@ -96,6 +98,7 @@ export const wishing: Reader = (look) => {
       'oops',
       'hey',
       'ok',
+      ...(isEvery ? ['of', 'trip', 'whole', 'all'] : []),
     ),
     ...people(look),
     ...look.said.meals.flatMap(({ at }) => at),

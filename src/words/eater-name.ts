@@ -97,8 +97,13 @@ export function freshName(reading: Reading, run: readonly number[], names: Names
   // A word that was meant to keep something away must not end up in somebody's name.
   const at = tokens.find(({ typed }) => typed === odd)!;
   const foods = run.length > 1 ? [...(larder.knows(odd) ? [odd] : larder.near(odd.toLowerCase()))] : [];
+  // Behind a name in capitals a small word is no part of it.
+  const isSmall = /^\p{Ll}/u.test(odd) && /^\p{Lu}/u.test(words[0]!);
+  const without = reading.rewritten([{ from: at.from, to: at.to, into: '' }]);
   throw new Ambiguous(`I could not place "${odd}". Is "${name}" the whole name of somebody new?`, [
-    { label: `Yes, ${name}`, request: named(name) },
+    isSmall
+      ? { label: `Leave "${odd}" out`, request: without }
+      : { label: `Yes, ${name}`, request: named(name) },
     ...foods.slice(0, 2).map((food) => ({
       label: `No: never ${food}`,
       request: reading.rewritten([{ from: at.from, to: at.to, into: `never ${food}` }]),

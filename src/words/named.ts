@@ -51,16 +51,24 @@ export const batchNamed = (which: 'drying' | 'any') =>
     return only;
   });
 
-/** Where no batch is named, the one that dries is meant; a choice where several do. */
-function onlyDrying(reading: Reading, names: Names): number | undefined {
-  const [only, another] = names.drying;
+/** Where no batch is named, the one that is not sealed is meant; a choice where several are. */
+export function onlyDrying(
+  reading: Reading,
+  names: Names,
+  { can, question, as }: { can: readonly number[]; question: string; as: string } = {
+    can: names.drying,
+    question: 'Several loads are in the dryer. Which?',
+    as: 'the load that dries',
+  },
+): number | undefined {
+  const [only, another] = can;
   if (only === undefined) return undefined;
   if (another !== undefined)
     throw new Ambiguous(
-      'Several loads are in the dryer. Which?',
-      names.drying.slice(0, 6).map((no) => ({ label: `B${no}`, request: `B${no} ${reading.text}` })),
+      question,
+      can.slice(0, 6).map((no) => ({ label: `B${no}`, request: `B${no} ${reading.text}` })),
     );
-  reading.remarks.push(`B${only}, the load that dries`);
+  reading.remarks.push(`B${only}, ${as}`);
   return only;
 }
 

@@ -1,6 +1,6 @@
 import { Refusal } from '#core/refusal.ts';
 import { type MixtureTold, mixtureTold } from './mixture.ts';
-import { batchNamed } from './named.ts';
+import { batchNamed, onlyDrying } from './named.ts';
 import { part } from './part.ts';
 import { couldNotPlace } from './reading.ts';
 import { type PouchGroup, pouchGroups } from './weights.ts';
@@ -9,6 +9,8 @@ import { type PouchGroup, pouchGroups } from './weights.ts';
 export type FillTold =
   | { readonly is: 'mixed'; readonly mixture: MixtureTold }
   | { readonly is: 'one'; readonly batch: number; readonly groups: readonly PouchGroup[] }
+  /** How many, and no weight. */
+  | { readonly is: 'count'; readonly batch: number; readonly count: number }
   /** All that is left of a batch, shared out alike. */
   | { readonly is: 'rest'; readonly batch: number; readonly count: number };
 
@@ -42,9 +44,37 @@ export const fillTold = part<FillTold>(`${ofBatch.like} and ${pouchGroups.like}`
   }
   const batch = ofBatch.read(reading, names);
   const groups = pouchGroups.read(reading, names);
+  // Words that are not understood may have named it.
+  const unsealed =
+    batch === undefined && groups && reading.leftovers().length === 0
+      ? onlyDrying(reading, names, {
+          can: names.meals.flatMap((meal) => names.batchesOf(meal, true)).toSorted((a, b) => b - a),
+          question: 'Several loads are not sealed yet. Which?',
+          as: 'the load that is not sealed',
+        })
+      : undefined;
+  if (unsealed !== undefined && groups) return { is: 'one', batch: unsealed, groups };
   if (batch !== undefined && groups) return { is: 'one', batch, groups };
   if (batch === undefined && !groups) return undefined;
   const wanted = batch === undefined ? ofBatch : pouchGroups;
+  const counted = [...reading.left()].filter((i) => reading.all[i]!.is === 'number');
+  const many = counted.length === 1 ? reading.all[counted[0]!]! : undefined;
+  const isCount =
+    many?.is === 'number' &&
+    Number.isInteger(many.value) &&
+    many.value > 0 &&
+    many.value < 50 &&
+    !/^[x×]$/.test(reading.all[counted[0]! + 1]?.plain ?? '');
+  // A weight in a unit that is none is not left out in silence.
+  const others = reading
+    .without(counted)
+    .leftovers()
+    .filter((words) => !/^(?:pouch|pouches|bags?|portions?)$/iu.test(words));
+  if (batch !== undefined && isCount && others.length === 0) {
+    reading.take(counted[0]!);
+    reading.takeWords('pouch', 'pouches', 'bag', 'bags', 'portions', 'portion');
+    return { is: 'count', batch, count: many.value };
+  }
   const left = reading.leftovers().filter((words) => !/^(?:pouch|pouches|bags?)$/i.test(words));
   const couldNot = left.length === 0 ? '' : ` ${couldNotPlace(left, names.meals)}`;
   throw new Refusal('missing', `I read ${reading.understood()}, but I still need ${wanted.like}.${couldNot}`);

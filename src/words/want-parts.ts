@@ -15,6 +15,17 @@ export const mealOfDay = optional(
   }),
 );
 
+/** 'Every day', 'each morning': at every such meal of the trip. The word for a meal of the day stays for it. */
+export const everyDay = optional(
+  part<true>('every day', (reading) => {
+    const index = [...reading.left()].find((i) => /^(?:every|each|daily)$/.test(reading.all[i]!.plain));
+    if (index === undefined) return undefined;
+    reading.take(index);
+    if (/^(?:day|days|meal|single)$/.test(reading.at(index + 1)?.plain ?? '')) reading.take(index + 1);
+    return true;
+  }),
+);
+
 const joins = new Set(['and', ',', '&', 'plus']);
 
 /** Takes one name after the other, as long as a joining word stands next to the one before. */

@@ -138,13 +138,14 @@ export const pouchGroups = part<PouchGroup[]>(
       }
       groups.push({ count, eachDryG: each.value });
     }
-    if (groups.length === 0) groups.push(...inBareGrams(reading));
+    groups.push(...inBareGrams(reading));
     return groups.length > 0 ? groups : undefined;
   },
 );
 
 /** '8 pouches of 120', '6 x 60': where only grams make sense a bare number is grams, said so. */
 function inBareGrams(reading: Reading): PouchGroup[] {
+  const groups: PouchGroup[] = [];
   for (const index of reading.left()) {
     const token = reading.all[index]!;
     if (token.is !== 'number' || token.value < 5) continue;
@@ -156,9 +157,9 @@ function inBareGrams(reading: Reading): PouchGroup[] {
     reading.settleNumbers([at, index]);
     reading.take(...Array.from({ length: index - at + 1 }, (_, k) => at + k));
     reading.remarks.push(`${token.typed} taken as ${token.typed} g`);
-    return [{ count: count.value, eachDryG: token.value }];
+    groups.push({ count: count.value, eachDryG: token.value });
   }
-  return [];
+  return groups;
 }
 
 function isBetween(token: Token | undefined): boolean {

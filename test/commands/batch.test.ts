@@ -46,7 +46,7 @@ refuses([
   ['/batch barley soup trays -500 g', /-500 g is not a weight/],
   ['/batch barley soup trays 80 kg', /80000 g on one tray cannot be/],
   ['/batch barley soup trays 500 ml', /still need the weights/],
-  ['/batch goulash trays 500 g', /could not place "goulash"/],
+  ['/batch goulash trays 500 g', /no recipe called "goulash"/],
   ['/batch barley soup trays 1,500 g', /"1,500 g" can be read two ways/],
   ['/batch barley soup trays 1.500 g', /"1.500 g" can be read two ways/],
   ['/batch barley soup trays 400 g gross', /no more than the empty tray/],

@@ -57,7 +57,7 @@ test('a target that is passed names the ingredients', () => {
 refuses([
   ['/scale', /still need a meal/],
   ['/scale barley soup', /not to what/],
-  ['/scale goulash to 4 servings', /still need a meal/],
+  ['/scale goulash to 4 servings', /no recipe called "goulash"/],
   ['/scale barley soup to 0 servings', /0 servings cannot be/],
   ['/scale barley soup to 4 servings x2', /two targets/],
   ['/scale barley soup with 500 g walrus', /no weighed line for "500 g walrus"/],

@@ -108,7 +108,7 @@ test('without an absorber the date is short', () => {
 refuses([
   ['/seal', /still need a batch code such as B4 and how many pouches/],
   ['/seal B4', /still need how many pouches/],
-  ['/seal 6 x 95 g', /still need a batch code/],
+  ['/seal 6 x 95 g', /B2 has no dry weight yet/],
   ['/seal 6 x 95 g B99', /no batch B99/],
   ['/seal 6 x 95 g B2', /has no dry weight yet/],
   ['/seal 1 x 95 g B3', /is not shown to be dry[\s\S]*botulism/],

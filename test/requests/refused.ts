@@ -29,7 +29,7 @@ export const refused: readonly (readonly [typed: string, says: RegExp])[] = [
   ['/weigh B2 400 g yesterday evening', /could not place "evening"/],
   ['/weigh B2 300 ml', /could not place "300 ml"/],
   ['/weigh rice and beans 300 g', /300 g is less than the 355 g of solids/],
-  ['/batch goulash trays 500 g', /could not place "goulash"/],
+  ['/batch goulash trays 500 g', /no recipe called "goulash"/],
   ['/batch lentil barley soup trays 500 g', /could not place "lentil"/],
   ['/batch barley soup trays 500 500 g with love', /could not place "love"/],
   ['/batch barley soup trays 500 500 ml', /could not place "500 ml"/],
@@ -47,7 +47,7 @@ export const refused: readonly (readonly [typed: string, says: RegExp])[] = [
   ['can you mark B4-2 as used?', /That reads as a question/],
   // Something is missing.
   ['/seal', /batch code such as B4 and how many pouches/],
-  ['/seal 40 g', /I read "40 g", but I still need a batch code/],
+  ['/seal 40 g', /B2 has no dry weight yet/],
   ['/weigh B2', /I read "B2", but I still need the weights/],
   ['/batch barley soup', /still need the weights/],
   ['/scale 10 servings', /still need a meal by its name/],

@@ -6,6 +6,7 @@ import { measuredRows, planRows } from './rows/measured.ts';
 import { recipeRows } from './rows/recipes.ts';
 import type { TalkRow } from './rows/row.ts';
 import { backRows } from './rows/taking-back.ts';
+import { listenedRows } from './rows/listened.ts';
 import { sittingRows } from './rows/sittings.ts';
 import { tripRows } from './rows/trips.ts';
 
@@ -211,6 +212,7 @@ export const talk: readonly TalkRow[] = [
   recipeRows,
   backRows,
   sittingRows,
+  listenedRows,
 ]
   .flat()
   .filter(([typed], i, all) => all.findIndex((row) => row[0] === typed) === i);

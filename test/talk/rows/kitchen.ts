@@ -14,7 +14,7 @@ export const kitchenRows: readonly TalkRow[] = [
   ['weighed B2 at noon, 415 g', 'weigh', 'does|offers'],
   ['weighed B2 an hour ago: 412 g', 'weigh', 'does'],
   ['B2 was 430 g this morning at 9', 'weigh', 'does|offers'],
-  ['B2 weighs 410 or 401', 'weigh', 'offers|nothing'],
+  ['B2 weighs 410 or 401', 'weigh|unknown', 'offers|nothing'],
   ['B2 should be about 400 g by now', 'weigh|unknown', 'offers|nothing'],
   ['I think B2 weighs 410 g', 'weigh', 'offers'],
   ['tomorrow I will weigh B2, guess 350 g', 'weigh', 'offers'],
