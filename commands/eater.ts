@@ -1,6 +1,6 @@
 import { command } from '#chat/command.ts';
 import { dayLines, understoodLines } from '#cards/eater-card.ts';
-import { larder, standsForMore } from '#foods/avoided.ts';
+import { areApart, larder, standsForMore } from '#foods/avoided.ts';
 import { brokenAnywhere } from '#house/broken.ts';
 import { nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
@@ -91,12 +91,16 @@ export default command({
       house.eaters.leave(known.id);
       return { eaters: [], gone: name, did: `${name} no longer eats here`, notes: [], why: [] };
     }
-    if (told.again && told.never && !told.again.every((words) => keptAs(known, words)))
+    const free = (told.again ?? []).filter(
+      (words) => told.never !== undefined && told.never.every((kept) => areApart(kept, words)),
+    );
+    const again = (told.again ?? []).filter((words) => !free.includes(words) || keptAs(known, words));
+    if (told.never && !again.every((words) => keptAs(known, words)))
       throw new Refusal(
         'exception',
-        `I keep no exceptions: ${sayList(told.never)}, but ${sayList(told.again)} allowed. Name each food that is kept away instead. Nothing was recorded.`,
+        `I keep no exceptions: ${sayList(told.never)}, but ${sayList(again)} allowed. Name each food that is kept away instead. Nothing was recorded.`,
       );
-    const lifted = (told.again ?? []).map((words) => {
+    const lifted = again.map((words) => {
       const kept = keptAs(known, words);
       if (kept !== undefined) return kept;
       throw new Refusal(
@@ -119,7 +123,11 @@ export default command({
       why: seen.why,
       heed: seen.heed,
       did: changes ? `${known ? 'changed' : 'added'} the eater ${name}${saidOf(told)}` : undefined,
-      notes: [...(seen.isEmpty ? [] : seen.lines), ...(changes ? brokenAnywhere(house) : [])],
+      notes: [
+        ...(free.length > 0 ? [`Not kept away: ${sayList(free)}.`] : []),
+        ...(seen.isEmpty ? [] : seen.lines),
+        ...(changes ? brokenAnywhere(house) : []),
+      ],
       open: stockQuestions(house, now),
     };
   },

@@ -158,6 +158,16 @@ export const standsForMore = (words: string): boolean => {
   return found?.is === 'food' && found.isWide;
 };
 
+/** Whether two words name allergens that have nothing in common: fish and prawns; not nuts and almonds. */
+export function areApart(one: string, other: string): boolean {
+  const tagsOf = (words: string) => {
+    const meant = avoidanceNamed(words);
+    return meant?.is === 'allergen' || meant?.is === 'food' ? meant.tags : [];
+  };
+  const [mine, others] = [tagsOf(one), tagsOf(other)];
+  return mine.length > 0 && others.length > 0 && !mine.some((tag) => others.includes(tag));
+}
+
 /** A food of which only the name is known: found by it, feared in every mixture. */
 export const foodByName = (word: string): AvoidedFood => ({
   is: 'food',

@@ -8,7 +8,7 @@ import {
   thingAt,
   withWord,
 } from './eater-things.ts';
-import { behind, type Role, roleOf, type Rule, ruleOf, telling } from './eater-words.ts';
+import { behind, type Role, roleOf, type Rule, ruleOf, telling, verdictOf } from './eater-words.ts';
 import type { Reading } from './reading.ts';
 
 /** One thing said of one food. */
@@ -72,7 +72,11 @@ export function takeNotes(reading: Reading, larder: Larder, isWhole: boolean, fr
     // 'Pip vegen': a way of eating needs no small word in front.
     const isLater = i > reading.all.findIndex(({ is }) => is === 'word' || is === 'quoted');
     const isDiet = isLater && /^\p{Ll}/u.test(token.typed) && larder.near(token.plain).every(larder.isDiet);
-    const first = thingAt(reading, i, larder) ?? (isMeant || isDiet ? mended(reading, i, larder) : undefined);
+    // 'Nothing that swims': behind such a word stands a verb, which is no slip of a food's name.
+    const isVerb = ['that', 'which', 'who'].includes(reading.at(i - 1)?.plain ?? '');
+    const first =
+      thingAt(reading, i, larder) ??
+      ((isMeant || isDiet) && !isVerb ? mended(reading, i, larder) : undefined);
     if (first === undefined) {
       const isAsked = isWhole || ['no', 'without'].includes(reading.at(i - 1)?.plain ?? '');
       if (tells() && isAsked) throw notUnderstood(reading, lead.indexes, i);
@@ -84,10 +88,15 @@ export function takeNotes(reading: Reading, larder: Larder, isWhole: boolean, fr
     }
     const things = listFrom(reading, first, larder, tells());
     const last = things.at(-1)!.indexes.at(-1)!;
-    const tail = tailFrom(reading, last + 1, larder);
+    const tail = tailFrom(reading, last + 1, larder, tells());
     let isTaken = false;
     for (const thing of things) {
-      const rule = ruleFor(thing, lead, tail, things.length, larder);
+      // 'No gluten, oats are fine': behind a comma the last of them is a clause of its own.
+      const isOwn = thing === things.at(-1) && things.length > 1 && isMark(reading, thing.indexes[0]! - 1);
+      const rule =
+        isOwn && tail.said.has('may') && !tail.said.has('no')
+          ? 'lift'
+          : ruleFor(thing, lead, tail, things.length, larder);
       if (rule === undefined || (!isWhole && rule !== 'never')) loose.push(thing);
       else notes.push({ rule, words: wordsOf(thing, tail.isFree, larder) });
       if (rule !== undefined && (isWhole || rule === 'never')) isTaken = true;
@@ -112,30 +121,45 @@ interface Tail {
   readonly isFree: boolean;
 }
 
-/** The small words behind a food that speak of it: 'allergy', 'free', ', not even near', 'away'. */
-function tailFrom(reading: Reading, start: number, larder: Larder): Tail {
+/**
+ * The small words behind a food that speak of it: 'allergy', 'free', ', not even near', 'away'.
+ * @param isTold whether words before the food say what of it: a comma behind it then brings the reason, as in 'no eggs, she gets hives'
+ */
+function tailFrom(reading: Reading, start: number, larder: Larder, isTold = false): Tail {
   const said = new Set<Role>();
   const indexes: number[] = [];
   let waiting: number[] = [];
   let waitingRoles: Role[] = [];
+  let isReason = false;
   for (let i = start; i < reading.all.length; i++) {
     const token = reading.at(i);
     const isComma = token?.is === 'mark' && /[,()–-]/.test(token.mark);
     const role = token?.is === 'word' && !stops.has(token.plain) ? roleOf(token.plain) : undefined;
     if (!isComma && role === undefined) break;
+    isReason ||= isComma && (isTold || said.size > 0);
     waiting.push(i);
     if (role !== undefined) waitingRoles.push(role);
     const isAway = token?.plain === 'away' || token?.plain === 'off' || token?.plain === 'anymore';
-    if (role === undefined || !(behind.has(role) || isAway)) continue;
+    const verdict = endsClause(reading, i) ? verdictOf(token?.plain ?? '') : undefined;
+    if (verdict !== undefined) waitingRoles.push(verdict);
+    if (role === undefined || !(behind.has(role) || isAway || verdict !== undefined)) continue;
     // 'Milk, allergic to eggs': what goes on belongs to the next food.
     const goesOn = ['to', 'from', 'of'].includes(reading.at(i + 1)?.plain ?? '');
     if (goesOn && (!isAway || thingAt(reading, i + 2, larder) !== undefined)) break;
     indexes.push(...waiting);
-    for (const one of waitingRoles) said.add(one);
+    for (const one of waitingRoles) if (!isReason || one === 'near') said.add(one);
     waiting = [];
     waitingRoles = [];
   }
   return { said, indexes, isFree: indexes.some((i) => reading.all[i]!.plain === 'free') };
+}
+
+const isMark = (reading: Reading, i: number) => reading.all[i]?.is === 'mark';
+
+/** Whether what is said of a food ends with this word. */
+function endsClause(reading: Reading, i: number): boolean {
+  const next = reading.all[i + 1];
+  return next?.is !== 'word' || /^(?:and|but|so|because|since|for|as|please|though|thanks)$/.test(next.plain);
 }
 
 function ruleFor(thing: Thing, lead: Lead, tail: Tail, many: number, larder: Larder): Rule | undefined {

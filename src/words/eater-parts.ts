@@ -125,6 +125,15 @@ function unplaced(reading: Reading, run: readonly number[], known: Who | undefin
     ...(name === undefined ? [] : [name]),
     ...said.notes.map(({ rule, words }) => `${verbs[rule]} ${words}`),
   ]);
+  const keepsAway =
+    said.notes.length > 0 && said.notes.every(({ rule }) => rule !== 'lift' && rule !== 'exact');
+  if (name !== undefined && keepsAway && !isQuestion(reading, undefined))
+    return new Ambiguous(`I read ${understood}, and could not place "${typed}". Keep what I read?`, [
+      {
+        label: `Keep: ${said.notes.map(({ rule, words }) => `${verbs[rule]} ${words}`).join(', ')}`,
+        request: reading.rewritten([{ from: tokens[0]!.from, to: tokens.at(-1)!.to, into: '' }]),
+      },
+    ]);
   return new Refusal(
     'leftover',
     `I could not place "${typed}".${understood === '' ? '' : ` I read ${understood}.`} Nothing was recorded.`,
@@ -157,12 +166,13 @@ const questions = new Set('who what which whom whose'.split(' '));
 const askedOf = new Set('can may could should is are does do must'.split(' '));
 
 /** Whether a message asks rather than tells: a question never records. */
-const isQuestion = (reading: Reading, names: Names): boolean => {
+const isQuestion = (reading: Reading, names: Names | undefined): boolean => {
   if (/[?？؟]\s*$/u.test(reading.text)) return true;
   const [first, second] = reading.all;
   if (first?.is !== 'word') return false;
   if (questions.has(first.plain)) return true;
-  const isPerson = (word: string) => word === 'i' || names.eaters.some((name) => name.toLowerCase() === word);
+  const isPerson = (word: string) =>
+    word === 'i' || (names?.eaters ?? []).some((name) => name.toLowerCase() === word);
   return askedOf.has(first.plain) && second !== undefined && isPerson(second.plain);
 };
 

@@ -26,7 +26,9 @@ export const stops = new Set(
     /\s+/,
   ),
 );
-const separators = new Set(', & + / and or nor plus also any all the a an of'.split(' '));
+const separators = new Set(
+  ', & + / and or nor plus also any all the a an of incl including especially'.split(' '),
+);
 const longestPhrase = 5;
 
 /** A food and a word about it in one: 'dairy-free'. */

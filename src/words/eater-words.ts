@@ -10,10 +10,11 @@ export type Role =
 const words: Readonly<Record<Role, string>> = {
   no: `no not never without avoid avoids avoiding cannot can't cant mustn't mustnt musn't shouldn't shouldnt won't wont doesn't
     doesnt don't dont isn't isnt aren't arent wasn't couldn't couldnt wouldn't wouldnt zero off away clear skip skips banned
-    forbidden prohibited excluded excluding exclude excludes minus nor nothing none neither refuses refuse nobody no-one anymore`,
+    forbidden prohibited excluded excluding exclude excludes minus nor nothing none neither refuses refuse nobody no-one anymore
+    taboo no-go nogo`,
   ill: `allergic allergy allergies allergen allergens intolerant intolerance intolerances sensitive sensitivity sensitivities
-    reacts react reacted reaction reactions anaphylactic anaphylaxis sick ill unwell rash hives swells swell itchy epipen free
-    disease`,
+    reacts react reacted reaction reactions anaphylactic anaphylaxis sick ill unwell rash rashes hives swells swell itchy itch itches itching cramp cramps migraine migraines vomit
+    vomits bloated upset upsets epipen free disease`,
   may: 'may can could allowed tolerates ok okay fine safe outgrew outgrown eats',
   again: 'again',
   like: 'like likes love loves fond keen enjoy enjoys care cares fan want wants',
@@ -34,7 +35,8 @@ const words: Readonly<Record<Role, string>> = {
     even keep keeps kept stay stays steer up out more longer today turned became becomes my our your son daughter sister brother
     mum mom dad friend name named called note notes will would do does did here us we person people
     foodstuff anyway religious family items item added just about how sorts ones one hi hello
-    other cross contamination deathly carries carry follows follow following lays lay says`,
+    other cross contamination deathly carries carry follows follow following lays lay says makes causes cause brings go
+    tummy belly mouth throat lips tongue`,
 }; // prettier-ignore
 
 const roles: ReadonlyMap<string, Role> = new Map(
@@ -69,6 +71,17 @@ export const telling: ReadonlySet<Role> = new Set([
 
 /** Roles that may stand behind the food they speak of: 'peanut allergy', 'dairy free', 'no nuts near'. */
 export const behind: ReadonlySet<Role> = new Set(['ill', 'near', 'again']);
+
+/** Words that end what is said of the food before them, and say whether it is kept away: 'milk is out', 'eggs are fine'. */
+const verdicts: ReadonlyMap<string, Role> = new Map([
+  ...'out never banned forbidden prohibited excluded taboo no-go nogo go'
+    .split(' ')
+    .map((word) => [word, 'no'] as const),
+  ...'ok okay fine safe allowed'.split(' ').map((word) => [word, 'may'] as const),
+]);
+
+/** What a word says at the end of a clause, behind the food; 'go' is the end of 'a no go'. */
+export const verdictOf = (plain: string): Role | undefined => verdicts.get(plain);
 
 /**
  * What the small words around a food say of it.

@@ -159,10 +159,40 @@ refuses([
   ['/eater Nemo gone', /no eater called Nemo/],
   ['/eater 12345', /could not place "12345"/],
   ['/eater Pip no', /I read "no", but not of which food/],
-  ['/eater Pip no nuts except almonds', /could not place "except". I read Pip and never nuts/],
+  ['/eater Pip nothing that swims', /called "swims" \(after "nothing that"\)/],
   ['/eater Pip vegan but eats honey', /I keep no exceptions/],
   ['/eater Pip no more than 2 g of salt', /called "than" \(after "no more"\)/],
 ]);
+
+test('what was read of somebody is kept by a tap, where a word of it was not understood', () => {
+  const house = openSeason();
+  const before = house.dump();
+  expect(house.say('/eater Pip no nuts except almonds')).toContain('could not place "except"');
+  expect(house.say('/eater Pip off dairy till august')).toContain('could not place "till august"');
+  expect(house.dump()).toBe(before);
+  expect(house.press(1)).toContain('Pip (adult): never dairy');
+});
+
+// Common practice, no source: how people tell what somebody may have all the same.
+test.each([
+  ['fish allergy, prawns are ok', 'never fish', 'Not kept away: prawns.'],
+  ['wheat allergy but oats are fine', 'never wheat', 'Not kept away: oats.'],
+  ['tree nut allergy, peanuts ok', 'never tree nut', 'Not kept away: peanuts.'],
+])('/eater Pip %s: what has nothing of the other is no exception', (typed, never, free) => {
+  const answer = openSeason().say(`/eater Pip ${typed}`);
+  expect(answer).toContain(never);
+  expect(answer).toContain(free);
+});
+
+test.each(['nut allergy, almonds are ok', 'milk allergy but butter is fine', 'no gluten, oats are ok'])(
+  '/eater Pip %s: an exception is refused',
+  (typed) => {
+    const house = openSeason();
+    const before = house.dump();
+    expect(house.say(`/eater Pip ${typed}`)).toContain('I keep no exceptions');
+    expect(house.dump()).toBe(before);
+  },
+);
 
 // Witness: 1 kcal = 4.184 kJ, NIST SP 811 (thermochemical): 9000 kJ are 2151.05 kcal, 8.4 MJ 2007.6 kcal.
 test.each([

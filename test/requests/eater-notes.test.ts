@@ -54,6 +54,15 @@ const inFront = [
   'not allowed', 'is not allowed to have', 'may not eat', 'must never have', 'should not eat', "shouldn't have", 'anaphylactic to', 'allergies:', 'allergy -', 'free from', 'free of', 'must be kept away from', 'no traces of', 'has an epipen for',
 ]; // prettier-ignore
 const atTheEnd = ['allergy', 'free', 'allergic', 'intolerant', 'intolerance', 'sensitivity', 'allergies'];
+const verdicts = ['are out', 'is out, sadly', 'are banned', 'never', 'makes her ill', 'upset his tummy', 'are not ok', 'gives him cramps', 'is a no-go']; // prettier-ignore
+/** What follows as the reason of what was said, and takes nothing of it back. */
+const reasons = [
+  ', she gets hives',
+  ', it makes him ill',
+  ' (rash)',
+  ', his throat swells',
+  ', sick for days',
+];
 const noise = [
   '',
   ' please',
@@ -126,6 +135,37 @@ test('the same behind the food: "peanut allergy", "dairy-free"', () => {
     ),
     { numRuns: tries(300) },
   );
+});
+
+test('what is said behind the food keeps it away, and a reason behind that takes nothing back', () => {
+  let recorded = 0;
+  let all = 0;
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...things.filter((word) => !/free|gluten|cereal/.test(word))),
+      fc.constantFrom(
+        ...verdicts.map((said) => (food: string) => `Pip ${food} ${said}`),
+        ...inFront.map((said) => (food: string) => `Pip ${said} ${food}`),
+      ),
+      fc.constantFrom('', ...reasons),
+      (food, said, reason) => {
+        const typed = said(food) + reason;
+        all += 1;
+        let asked: Record<string, unknown>;
+        try {
+          asked = read(typed);
+        } catch {
+          return;
+        }
+        recorded += 1;
+        expect(asked['again'], typed).toBeUndefined();
+        const { never = [], apart = [] } = asked as Record<string, string[] | undefined>;
+        expect(keeps([...never, ...apart], food), `${typed}: ${never.join(' | ')}`).toBe(true);
+      },
+    ),
+    { numRuns: tries(500) },
+  );
+  expect(recorded / all).toBeGreaterThan(0.6);
 });
 
 test('a typing slip never turns what is avoided into a name or drops it', () => {
