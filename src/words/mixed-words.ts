@@ -1,6 +1,7 @@
 import { mixedDryG } from '#core/mixed-weights.ts';
 import type { Batch, Mix } from '#core/records.ts';
 import type { Settings } from '#core/settings.ts';
+import { soaksUpMl } from '#core/soaks-up.ts';
 import { sayBatch, sayG, sayList } from './say.ts';
 
 /** 'Couscous, dry' as a pouch has room for it. */
@@ -14,20 +15,31 @@ export function mixHolds({ parts, goods }: Mix, units: Settings['units']): strin
   ]);
 }
 
-/** Where the water of a mixture comes from; what came from the cupboard has no figure. */
+/** Where the water of a mixture comes from. */
 export function mixWater(batch: Pick<Batch, 'no' | 'mix'>, mix: Mix, units: Settings['units']): string {
   if (mix.bought) return 'The water is what its packet says.';
   const taken = mix.parts.map(
     ({ batch: no, eachG, wetG }) => `${Math.round(wetG - eachG)} ml for the ${sayG(eachG, units)} of B${no}`,
   );
-  return `A whole ${sayBatch(batch)} holds ${sayG(mixedDryG(mix), units)}: ${sayList(taken)}, as they gave up.${noWaterFor(mix)}`;
+  const soaked = mix.goods.flatMap((good) => {
+    const ml = soaksUpMl(good);
+    return ml === null
+      ? []
+      : [`${Math.round(ml)} ml for the ${sayG(good.grams ?? 0, units)} ${shortly(good.called)}`];
+  });
+  const why =
+    soaked.length > 0
+      ? ' Food from the cupboard takes up what the food table has between dry and made up.'
+      : '';
+  return `A whole ${sayBatch(batch)} holds ${sayG(mixedDryG(mix), units)}: ${sayList([...taken, ...soaked])}${soaked.length > 0 ? '' : ', as they gave up'}.${why}${noWaterFor(mix)}`;
 }
 
-/** The cupboard's food wants water, too, and nobody knows how much. */
+/** What from the cupboard has no water of its own in the sum. */
 export function noWaterFor({ goods }: Mix): string {
-  return goods.length === 0
+  const without = goods.filter((good) => soaksUpMl(good) === null);
+  return without.length === 0
     ? ''
-    : ` None is reckoned for ${sayList(goods.map(({ called }) => shortly(called)))}: pour on as it thickens, then /rate it.`;
+    : ` None is reckoned for ${sayList(without.map(({ called }) => shortly(called)))}: pour on as it thickens, then /rate it.`;
 }
 
 /** Longest name that fits on a pouch. */

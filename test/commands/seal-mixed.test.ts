@@ -54,6 +54,18 @@ test('what comes from the cupboard is in weight, sodium, energy and allergens; i
   expect(kcal(house.say('/pouch M5-1'))).toBeCloseTo(soup + 54.3 + 88.4, -0.5);
 });
 
+// Witness: USDA SR28, couscous dry 8.56 % water (20028) and cooked 72.57 % (20029): 15 g take up 35 ml.
+test('couscous from the cupboard has its own water in the sum, milk powder has none', () => {
+  const house = withFreshRests();
+  const ml = (text: string) => Number(/whole \S+ holds [^:]+: (\d+) ml for/.exec(text)![1]);
+  house.say('/seal 1 x 40 g B1 + 15 g couscous + 5 g milk powder');
+  const water = house.say('/water M5-1');
+  expect(water).toContain('35 ml for the 15 g couscous');
+  expect(water).toContain('None is reckoned for nonfat dry milk:');
+  expect(water).toContain('Exactly 128.3 ml');
+  expect(ml(water)).toBe(93);
+});
+
 test('what nobody understands keeps the whole pouch from shelf, date and trip, and leaves its allergens unknown', () => {
   const house = withFreshRests();
   const before = house.dump();
