@@ -15,7 +15,7 @@ const spoken = [
   ['wheat', 'no gluten'],
   ['soy', 'no soya'],
 ] as const;
-const plain = kitchen
+const plain = kitchen()
   .filter(({ contents }) => contents.contains.length + contents.check.length === 0)
   .flatMap(({ names }) => names.slice(0, 2))
   .filter((name) => !/ or /.test(name));
@@ -42,7 +42,7 @@ test('typed as a recipe, a second food that somebody must not have is never clea
       ),
       fc.nat(10_000),
       ([tag], first, between, pick) => {
-        const holding = kitchen.filter(
+        const holding = kitchen().filter(
           ({ contents, state }) => state === null && [...contents.contains, ...contents.check].includes(tag),
         );
         const second = holding[pick % holding.length]!.called;

@@ -88,7 +88,7 @@ function vagueMeasure(words: string): string | null {
   const m = /^(\p{L}+)( of )?/u.exec(words);
   const folded = foldName(m?.[1] ?? '');
   if (!m || folded === '') return null;
-  const isUnknown = m[2] !== undefined && !neutral.has(folded) && !foodWords.has(folded);
+  const isUnknown = m[2] !== undefined && !neutral.has(folded) && !foodWords().has(folded);
   return vesselWords.has(folded) || isUnknown ? m[1]! : null;
 }
 

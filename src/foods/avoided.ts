@@ -1,3 +1,4 @@
+import { later } from '#words/later.ts';
 import type { Allergen, Kind } from '#core/allergens.ts';
 import { type Avoidance, type AvoidedFood, avoidanceOf, avoidedWords, plainWord } from '#core/avoidance.ts';
 import type { Larder } from '#words/eater-things.ts';
@@ -49,7 +50,7 @@ const holds = (name: readonly string[], words: readonly string[]) =>
   name.some((_, i) => words.every((word, k) => name[i + k] === word));
 
 /** Every name in words, with the foods that bear it. */
-const named = [...byName].map(([name, foods]) => ({ name: name.split(' '), foods }));
+const named = later(() => [...byName()].map(([name, foods]) => ({ name: name.split(' '), foods })));
 
 /** What is known of a plain food by the kitchen's list; the same words are asked for over and over. */
 const remembered = new Map<string, AvoidedFood | null>();
@@ -78,14 +79,14 @@ function lookedUp(words: string, key: string): AvoidedFood | null {
   const family = [...new Set([...own, ...own.flatMap((one) => families.get(one) ?? [])])].map(split);
   const heads = new Set(family.map((one) => one[0]!));
   const kin = new Set<KitchenFood>();
-  for (const { name, foods } of named)
+  for (const { name, foods } of named())
     if (name.some((word) => heads.has(word)))
       for (const food of foods) if (family.some((one) => isOf(one, name, food))) kin.add(food);
   const group = tableGroups[key];
-  for (const food of kitchen) if (group !== undefined && food.ndb.startsWith(group)) kin.add(food);
+  for (const food of kitchen()) if (group !== undefined && food.ndb.startsWith(group)) kin.add(food);
   if (kin.size === 0) return null;
   // 'steak' is no food's whole name: what all steaks carry is what is meant.
-  const exact = own.flatMap((one) => byName.get(one) ?? []);
+  const exact = own.flatMap((one) => byName().get(one) ?? []);
   const meant = exact.length > 0 ? exact : [...kin];
   const { tags, kinds } = carriedBy(meant);
   const isMixture = exact.some(({ contents }) => (contents.hides ?? []).length > 0);
@@ -181,8 +182,8 @@ export const foodByName = (word: string): AvoidedFood => ({
 });
 
 /** The last words of every name, which are the food itself. */
-const foodWords: ReadonlySet<string> = new Set(
-  named.flatMap(({ name }) => name.map((_, k) => join(name.slice(k)))),
+const foodWords = later(
+  (): ReadonlySet<string> => new Set(named().flatMap(({ name }) => name.map((_, k) => join(name.slice(k))))),
 );
 const familyNames: ReadonlySet<string> = new Set([
   ...synonyms.flat(),
@@ -192,14 +193,17 @@ const familyNames: ReadonlySet<string> = new Set([
 
 const knows = (words: string): boolean => {
   const key = foldName(words);
-  if (avoidanceOf(words) !== undefined || byName.has(key) || familyNames.has(key)) return true;
-  return foodWords.has(key) && !split(key).every((word) => neutral.has(word));
+  if (avoidanceOf(words) !== undefined || byName().has(key) || familyNames.has(key)) return true;
+  return foodWords().has(key) && !split(key).every((word) => neutral.has(word));
 };
 
 /** Names by their length, for finding those a slip away. */
-const byLength = new Map<number, string[]>();
-for (const name of new Set([...avoidedWords, ...byName.keys()]))
-  byLength.set(name.length, [...(byLength.get(name.length) ?? []), name]);
+const byLength = later((): ReadonlyMap<number, readonly string[]> => {
+  const map = new Map<number, string[]>();
+  for (const name of new Set([...avoidedWords, ...byName().keys()]))
+    map.set(name.length, [...(map.get(name.length) ?? []), name]);
+  return map;
+});
 
 /**
  * What mistyped words may mean: of allergens, kinds and diets those within the usual slips, of all other foods those
@@ -212,7 +216,7 @@ function nearest(words: string): string[] {
   for (const plain of new Set([plainWord(words), words])) {
     const most = forgiven(plain);
     for (let length = plain.length - most; length <= plain.length + most; length++)
-      for (const name of byLength.get(length) ?? []) {
+      for (const name of byLength().get(length) ?? []) {
         // A short word is a slip away from too many foods.
         const allowed = Math.min(best, isAvoidedWord.has(name) ? most : plain.length < 5 ? 0 : 1);
         const far = slips(plain, name, allowed);

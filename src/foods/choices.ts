@@ -37,7 +37,7 @@ export function foodChoices(
   const words = stripped(line.words);
   if (words !== '')
     for (const food of table.search(words, 8)) {
-      const entry = kitchen.find((one) => one.ndb === food.ndb && !one.standsIn);
+      const entry = kitchen().find((one) => one.ndb === food.ndb && !one.standsIn);
       if (entry) add(calledAs(entry));
     }
   return out;

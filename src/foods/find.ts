@@ -30,7 +30,7 @@ export interface Found {
 
 /** Everything known of one number of the table, whatever name led there: the widest of its contents. */
 function contentsByNdb(ndb: string): Contents | null {
-  const rows = kitchen.filter((entry) => entry.ndb === ndb && !entry.standsIn);
+  const rows = kitchen().filter((entry) => entry.ndb === ndb && !entry.standsIn);
   if (rows.length === 0) return null;
   return together(rows.map(({ contents }) => contents));
 }
@@ -42,7 +42,7 @@ function learntFood(line: ReadLine, table: FoodTable, learnt: Learnt): Found | u
   if (!/^\d{5}$/.test(means)) return byMeaning(means, line, table);
   const food = table.byNdb(means);
   if (!food) return undefined;
-  const rows = kitchen.filter((entry) => entry.ndb === food.ndb && !entry.standsIn);
+  const rows = kitchen().filter((entry) => entry.ndb === food.ndb && !entry.standsIn);
   const entry =
     rows.find((row) => row.names.some((name) => foldName(name) === foldName(words))) ?? rows[0] ?? null;
   return {

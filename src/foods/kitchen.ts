@@ -1,3 +1,4 @@
+import { later } from '#words/later.ts';
 import { allergens, kinds as allKinds, type Allergen, type Contents, type Kind } from '#core/allergens.ts';
 import { dairy } from './pantry/dairy.ts';
 import { drinks } from './pantry/drinks.ts';
@@ -147,14 +148,16 @@ function readRows(text: string): KitchenFood[] {
 }
 
 /** Every curated food, in the order of the tables: of two rows that share a name and a state the first one wins. */
-export const kitchen: readonly KitchenFood[] = [
-  vegetables, fruit, seasonings, pulses, grains, dairy, fish, meat, nuts, sauces, sweets, drinks,
-].flatMap(readRows); // prettier-ignore
+export const kitchen = later((): readonly KitchenFood[] =>
+  [vegetables, fruit, seasonings, pulses, grains, dairy, fish, meat, nuts, sauces, sweets, drinks].flatMap(
+    readRows,
+  ),
+);
 
 /** Entries by folded name. */
-export const byName: ReadonlyMap<string, readonly KitchenFood[]> = (() => {
+export const byName = later((): ReadonlyMap<string, readonly KitchenFood[]> => {
   const map = new Map<string, KitchenFood[]>();
-  for (const food of kitchen)
+  for (const food of kitchen())
     for (const name of food.names) {
       const key = foldedWords(name).join(' ');
       const same = map.get(key);
@@ -162,4 +165,4 @@ export const byName: ReadonlyMap<string, readonly KitchenFood[]> = (() => {
       else if (!same.includes(food)) same.push(food);
     }
   return map;
-})();
+});

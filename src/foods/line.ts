@@ -175,14 +175,14 @@ function accounted(counted: Counted, table: FoodTable, learnt: Learnt, mayAsk: b
 function tinned({ entry, amountText }: Counted, sheet: Account): Account {
   const isFlesh = entry?.contents.kinds.some((kind) => kind === 'meat' || kind === 'fish');
   if (!entry || !isFlesh || !/\b(?:tins?|cans?)\b/i.test(amountText)) return sheet;
-  const rows = byName.get(foldName(entry.called)) ?? [entry];
+  const rows = byName().get(foldName(entry.called)) ?? [entry];
   const isTinned = rows.some(
     ({ state, weights }) =>
       state === 'canned' ||
       state === 'drained' ||
       weights.some(({ unit }) => unit === 'tin' || unit === 'jar'),
   );
-  const dish = namings.get('stew');
+  const dish = namings().get('stew');
   if (isTinned || !dish) return sheet;
   const one = { called: 'tinned dish', contents: perhaps(dish.contents), isSure: false, isDish: true, isBeside: false, isKind: false }; // prettier-ignore
   return { ...sheet, named: [...sheet.named, one] };

@@ -71,7 +71,8 @@ export function looseMatch(words: string, table: FoodTable): { food: Food; confi
     ).length;
     const missed = typed.filter((word) => !own.has(word));
     const confidence =
-      (hits / (hits + 0.4 * extra + missed.reduce((sum, word) => sum + (foodWords.has(word) ? 1 : 0.5), 0))) *
+      (hits /
+        (hits + 0.4 * extra + missed.reduce((sum, word) => sum + (foodWords().has(word) ? 1 : 0.5), 0))) *
       0.85;
     if (hits > 0 && missed.length === 0 && (!best || confidence > best.confidence))
       best = { food, confidence };

@@ -1,3 +1,4 @@
+import { later } from '#words/later.ts';
 import { byName, type KitchenFood } from './kitchen.ts';
 import { oneSlip } from './units.ts';
 import { foodWords, neutral, stateWords } from './vocabulary.ts';
@@ -22,14 +23,17 @@ export interface Match {
 }
 
 /** Names by their last word, which is the food itself: 'milk' lists 'coconut milk', 'milk', 'oat milk'. */
-const byHead = new Map<string, string[][]>();
-for (const name of byName.keys()) {
-  const words = name.split(' ');
-  const head = words.at(-1)!;
-  const same = byHead.get(head);
-  if (same) same.push(words);
-  else byHead.set(head, [words]);
-}
+const byHead = later((): ReadonlyMap<string, readonly string[][]> => {
+  const map = new Map<string, string[][]>();
+  for (const name of byName().keys()) {
+    const words = name.split(' ');
+    const head = words.at(-1)!;
+    const same = map.get(head);
+    if (same) same.push(words);
+    else map.set(head, [words]);
+  }
+  return map;
+});
 
 /** Words behind which another food stands, or none. */
 const behind = new Set(
@@ -46,7 +50,7 @@ function mend(word: string): string | null {
   if (known !== undefined) return known;
   let found: string | null = null;
   let isTwo = false;
-  for (const candidate of foodWords)
+  for (const candidate of foodWords())
     if (
       candidate[0] === word[0] &&
       Math.abs(candidate.length - word.length) <= 1 &&
@@ -63,7 +67,9 @@ function mend(word: string): string | null {
 }
 
 /** 'aluminium free baking powder' is a name of its own. */
-const freeInNames = new Set([...byName.keys()].flatMap((key) => /(\S+) free\b/.exec(key)?.[1] ?? []));
+const freeInNames = later(
+  () => new Set([...byName().keys()].flatMap((key) => /(\S+) free\b/.exec(key)?.[1] ?? [])),
+);
 
 /** 'reduced-salt bacon' is no salt. */
 const isLessened = new Set(['reduced', 'less', 'lower']);
@@ -73,11 +79,11 @@ const isLessenable = new Set(['salt', 'sugar']);
 function affirmed(words: readonly string[]): string[] {
   let isNegated = false;
   return words.filter((word, at) => {
-    if (words[at + 1] === 'free' && foodWords.has(word) && !freeInNames.has(word)) return false;
+    if (words[at + 1] === 'free' && foodWords().has(word) && !freeInNames().has(word)) return false;
     if (isLessened.has(word) && isLessenable.has(words[at + 1] ?? '')) return false;
     if (isLessenable.has(word) && isLessened.has(words[at - 1] ?? '')) return false;
     if (word === 'no' || word === 'without') isNegated = true;
-    else if (isNegated && foodWords.has(word)) {
+    else if (isNegated && foodWords().has(word)) {
       isNegated = false;
       return false;
     }
@@ -93,7 +99,12 @@ function wordsOf(main: string, aside: readonly string[]): { words: Word[]; slips
     for (const raw of affirmed(foldedWords(text).slice(0, 40))) {
       if (behind.has(raw)) region = 'behind';
       let word = raw;
-      if (!foodWords.has(raw) && !neutral.has(raw) && !Object.hasOwn(stateWords, raw) && region === 'main') {
+      if (
+        !foodWords().has(raw) &&
+        !neutral.has(raw) &&
+        !Object.hasOwn(stateWords, raw) &&
+        region === 'main'
+      ) {
         const right = mend(raw);
         if (right !== null) {
           word = right;
@@ -140,9 +151,9 @@ const weights = {
 
 /** How much a word left over speaks against a name. */
 const against = (word: string) =>
-  /^\d/.test(word) || ((neutral.has(word) || Object.hasOwn(stateWords, word)) && !foodWords.has(word))
+  /^\d/.test(word) || ((neutral.has(word) || Object.hasOwn(stateWords, word)) && !foodWords().has(word))
     ? 0
-    : foodWords.has(word)
+    : foodWords().has(word)
       ? weights.otherFood
       : word.length < 3
         ? weights.shortWord
@@ -195,9 +206,12 @@ function matchOf(name: readonly string[], said: Said): Match {
   const ownWeight = (word: string) =>
     isMinor(word) ? weights.minor : inMain.has(word) || refined.has(word) ? weights.own : weights.inAside;
   const covered = name.reduce((sum, word) => sum + ownWeight(word), 0);
-  const entries = byName.get(name.join(' '))!;
+  const entries = byName().get(name.join(' '))!;
   // 'penne pasta': a word left over that is itself a name of the same food says nothing new.
-  const isSame = (word: string) => byName.get(word)?.some((entry) => entries.includes(entry)) === true;
+  const isSame = (word: string) =>
+    byName()
+      .get(word)
+      ?.some((entry) => entries.includes(entry)) === true;
   const isLeft = (word: string) => !own.has(word) && !isSame(word);
   const left = [...inMain].filter(isLeft).reduce((sum, word) => sum + against(word), 0);
   const stray = hasLink(name) ? 0 : name.filter((word) => !inMain.has(word) && !refined.has(word)).length;
@@ -220,7 +234,7 @@ export function matches(main: string, aside: readonly string[]): Match[] {
   const said = saidBy(main, aside);
   const lasts = new Set([...said.inMain, ...said.asides, ...said.behinds]);
   return [...lasts]
-    .flatMap((last) => byHead.get(last) ?? [])
+    .flatMap((last) => byHead().get(last) ?? [])
     .filter((name) => isSaid(name, said))
     .map((name) => matchOf(name, said))
     .toSorted(

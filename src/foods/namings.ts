@@ -1,5 +1,6 @@
 import type { Contents } from '#core/allergens.ts';
 import { oneOf } from '#core/contents.ts';
+import { later } from '#words/later.ts';
 import { byName, contentsOf, kitchen, type KitchenFood } from './kitchen.ts';
 import { dishes, usually } from './pantry/dishes.ts';
 import { keyOf, tokensOf } from './tokens.ts';
@@ -33,11 +34,11 @@ export const partsOfMeals: ReadonlySet<string> = new Set(
 );
 
 /** Every food that words can name, by the key of its tokens: the kitchen's own names, then dishes and kinds of food. */
-export const namings: ReadonlyMap<string, Naming> = (() => {
+export const namings = later((): ReadonlyMap<string, Naming> => {
   const map = new Map<string, Naming>();
   // 'bourbon or dark rum' in the kitchen's list is two foods all the same.
   const isChoice = (key: string) => / or /.test(key);
-  for (const [key, entries] of byName)
+  for (const [key, entries] of byName())
     if (!isChoice(key))
       map.set(key, {
         called: key,
@@ -45,7 +46,7 @@ export const namings: ReadonlyMap<string, Naming> = (() => {
         entries,
         isKind: false,
       });
-  for (const { names } of kitchen)
+  for (const { names } of kitchen())
     for (const name of names) {
       const key = keyOf(tokensOf(name));
       if (!isChoice(key) && !map.has(key)) map.set(key, map.get(foldName(name))!);
@@ -67,21 +68,25 @@ export const namings: ReadonlyMap<string, Naming> = (() => {
       }
   }
   return map;
-})();
+});
 
-/** The longest name, in words. */
-export const longestNaming = Math.max(...[...namings.keys()].map((key) => key.split(' ').length));
-
-/** Words that occur in some name; a mistyped word may be one of them. */
-export const namingWords: ReadonlySet<string> = new Set(
-  [...[...namings.keys()].flatMap((key) => key.split(' ')), ...wordsJoined].filter((word) =>
-    /^\p{L}{3,}$/u.test(word),
-  ),
-);
-
-/** 'peanutbutter', 'oatmilk': names of two words or three without their spaces. */
-export const glued: ReadonlyMap<string, string> = new Map(
-  [...namings.keys()]
-    .filter((key) => /^[\p{L}]{3,} [\p{L} ]{3,}$/u.test(key))
-    .map((key) => [key.replaceAll(' ', ''), key]),
+/** The longest name, in words; words that occur in some name, as a mistyped word may; and 'peanutbutter', 'oatmilk': names without their spaces. */
+export const wordsOfNamings = later(
+  (): {
+    readonly longest: number;
+    readonly words: ReadonlySet<string>;
+    readonly glued: ReadonlyMap<string, string>;
+  } => {
+    const keys = [...namings().keys()];
+    const words = keys.map((key) => key.split(' '));
+    return {
+      longest: Math.max(...words.map((name) => name.length)),
+      words: new Set([...words.flat(), ...wordsJoined].filter((word) => /^\p{L}{3,}$/u.test(word))),
+      glued: new Map(
+        keys
+          .filter((key) => /^[\p{L}]{3,} [\p{L} ]{3,}$/u.test(key))
+          .map((key) => [key.replaceAll(' ', ''), key]),
+      ),
+    };
+  },
 );

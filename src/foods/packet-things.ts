@@ -73,7 +73,7 @@ function note({ reading, idle }: Read, words: string, is: Said): void {
     return;
   }
   const found = avoidanceOf(words);
-  const foods = found ? [] : (byName.get(foldName(words)) ?? []).map(({ contents }) => contents);
+  const foods = found ? [] : (byName().get(foldName(words)) ?? []).map(({ contents }) => contents);
   const tags = found?.is === 'allergen' ? found.tags : foods.flatMap(({ contains }) => contains);
   const kinds = found?.is === 'kind' ? found.kinds : foods.flatMap((one) => one.kinds);
   // 'Contains nuts' tells of one of them, not of which.

@@ -134,7 +134,7 @@ function saltedAs(found: Found, wants: 'none' | 'less' | 'salted', table: FoodTa
   const isSaltier = (row: Food) => (row.per100.sodiumMg ?? 0) > (food.per100.sodiumMg ?? 0);
   const fits = (row: Food) => row.ndb !== food.ndb && isSaltier(row) === (wants === 'salted');
   const named = prefixes
-    .flatMap((prefix) => byName.get(`${prefix} ${called}`) ?? [])
+    .flatMap((prefix) => byName().get(`${prefix} ${called}`) ?? [])
     .flatMap(({ ndb }) => table.byNdb(ndb) ?? [])
     .find(fits);
   if (named) return named;

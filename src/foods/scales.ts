@@ -42,7 +42,7 @@ export function knownWeights({ food, entry }: Scale): Known[] {
   const isBoiled = (state: string | null) => state === 'cooked' || state === 'dry';
   const others =
     entry && !isBoiled(entry.state)
-      ? (byName.get(foldName(entry.called)) ?? []).filter(
+      ? (byName().get(foldName(entry.called)) ?? []).filter(
           (other) => other !== entry && !isBoiled(other.state),
         )
       : [];

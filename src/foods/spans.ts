@@ -1,5 +1,5 @@
 import { closedWords } from './manner.ts';
-import { glued, longestNaming, type Naming, namings, namingWords } from './namings.ts';
+import { type Naming, namings, wordsOfNamings } from './namings.ts';
 import type { Token } from './tokens.ts';
 import { oneSlip } from './units.ts';
 import { foldedWords, foldName } from './words.ts';
@@ -16,18 +16,13 @@ export interface Span {
 const slips = new Map<string, readonly string[]>();
 /** The words of food names that a mistyped word may be: all of them a slip away, the word itself where it is known. */
 export function mayBe(word: string): readonly string[] {
-  if (
-    namings.has(word) ||
-    namingWords.has(word) ||
-    closedWords.has(word) ||
-    word.length < 3 ||
-    word.length > 24
-  )
+  const { words, glued } = wordsOfNamings();
+  if (namings().has(word) || words.has(word) || closedWords.has(word) || word.length < 3 || word.length > 24)
     return [word];
   let found = slips.get(word);
   if (found === undefined) {
     const apart = glued.get(word);
-    found = apart === undefined ? [...namingWords].filter((one) => oneSlip(one, word)) : [apart];
+    found = apart === undefined ? [...words].filter((one) => oneSlip(one, word)) : [apart];
     if (slips.size > 5000) slips.clear();
     slips.set(word, found);
   }
@@ -48,9 +43,10 @@ export function isDoubtful(word: string): boolean {
 export function spansOf(tokens: readonly Token[], own: ReadonlyMap<string, Naming>): Span[] {
   const forms = tokens.map(({ word, breaks }) => (breaks === null ? mayBe(word) : [word]));
   const spans: Span[] = [];
+  const { longest } = wordsOfNamings();
   for (let from = 0; from < tokens.length; from++) {
     if (tokens[from]!.breaks !== null) continue;
-    for (let to = Math.min(tokens.length, from + longestNaming); to > from; to--) {
+    for (let to = Math.min(tokens.length, from + longest); to > from; to--) {
       const found = namesIn(forms.slice(from, to), own);
       if (found.namings.length === 0) continue;
       const isInside = spans.some((span) => span.from <= from && to <= span.to);
@@ -66,7 +62,7 @@ export function namesIn(forms: readonly (readonly string[])[], own: ReadonlyMap<
   const plain = forms.map(([word]) => word!);
   const named = (words: readonly string[]) => {
     const key = words.join(' ');
-    return own.get(key) ?? namings.get(key);
+    return own.get(key) ?? namings().get(key);
   };
   const exact = named(plain);
   if (exact) return { namings: [exact], isMended: false };
@@ -115,7 +111,7 @@ export function isInOrder(
 
 /** 'stick of celery' is celery: a longer name of what is counted anyway. */
 export function isSameFood(span: Span, counted: readonly string[]): boolean {
-  const own = namings.get(counted.join(' '))?.entries ?? [];
+  const own = namings().get(counted.join(' '))?.entries ?? [];
   return span.namings.every(
     ({ entries }) => entries.length > 0 && entries.every((entry) => own.includes(entry)),
   );

@@ -1,3 +1,4 @@
+import { later } from '#words/later.ts';
 import { byName } from './kitchen.ts';
 import { foldedWords } from './words.ts';
 
@@ -62,11 +63,11 @@ icecream sorbet frosting icing glaze marinade rub dip gravy cracker cereal grano
 `);
 
 /** Every word of every curated name that is not neutral: left over beside a match, it speaks against the match. */
-export const foodWords: ReadonlySet<string> = (() => {
+export const foodWords = later((): ReadonlySet<string> => {
   const words = new Set<string>(strong);
   // A state left over is dealt with where the row is chosen.
-  for (const name of byName.keys())
+  for (const name of byName().keys())
     for (const word of name.split(' '))
       if (!neutral.has(word) && !Object.hasOwn(stateWords, word)) words.add(word);
   return words;
-})();
+});

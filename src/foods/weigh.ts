@@ -289,7 +289,7 @@ function packG(
 
 function drained(whole: Weighed, scale: Scale, said: ReadonlySet<string>, unit: Unit): Weighed {
   if (!said.has('drained') || !scale.entry) return whole;
-  const siblings = byName.get(foldName(scale.entry.called)) ?? [];
+  const siblings = byName().get(foldName(scale.entry.called)) ?? [];
   const fraction =
     scale.entry.drainedFraction ??
     siblings.find((entry) => entry.drainedFraction !== null)?.drainedFraction ??

@@ -56,7 +56,7 @@ function asSold(
         grams !== null && of !== null && packs.includes(unit) && foldName(of) === food,
     );
   if (taught) return { unit: taught.unit, unitG: taught.grams!, size: packSize(taught.grams!) };
-  const rows = (byName.get(food) ?? []).filter((row) => row.ndb === ndb);
+  const rows = (byName().get(food) ?? []).filter((row) => row.ndb === ndb);
   const unit = readLine(campTold(typed).rest).amounts[0]?.unit?.name ?? '';
   const forms = partsOfOne.has(unit) ? wholes : packs;
   const sold = rows.flatMap(({ weights }) => weights).filter(({ how }) => how.length === 0);

@@ -69,7 +69,7 @@ const wordings = [
 
 test('any food of the kitchen is the same food at camp: grams, contents, questions', () => {
   fc.assert(
-    fc.property(fc.constantFrom(...kitchen), fc.constantFrom(...wordings), ({ called }, wording) => {
+    fc.property(fc.constantFrom(...kitchen()), fc.constantFrom(...wordings), ({ called }, wording) => {
       const plain = `20 g ${called}`;
       const { typed: _, camp, choices: _some, ...at } = resolveLine(wording(plain), foods);
       const { typed: _plain, camp: none, choices: _others, ...without } = resolveLine(plain, foods);

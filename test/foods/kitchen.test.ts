@@ -7,14 +7,16 @@ import { openFoods } from '#store/foods.ts';
 const table = openFoods(':memory:');
 
 test('there are at least 800 names, and every number is in the table', () => {
-  expect(byName.size).toBeGreaterThan(800);
+  expect(byName().size).toBeGreaterThan(800);
   expect(
-    kitchen.filter(({ ndb }) => table.byNdb(ndb) === undefined).map(({ ndb, called }) => `${ndb} ${called}`),
+    kitchen()
+      .filter(({ ndb }) => table.byNdb(ndb) === undefined)
+      .map(({ ndb, called }) => `${ndb} ${called}`),
   ).toEqual([]);
 });
 
 test('no name leads to two rows of the same state', () => {
-  const twice = [...byName].flatMap(([name, entries]) =>
+  const twice = [...byName()].flatMap(([name, entries]) =>
     [...states, null]
       .filter((state) => entries.filter((entry) => entry.state === state).length > 1)
       .map((state) => `${name} ${state}`),
@@ -25,7 +27,7 @@ test('no name leads to two rows of the same state', () => {
 // Witness: the word of the state in SR28's own description, or in the water it gives (dry foods under 25 g, cooked over 40 g).
 test('the state of a row is the state of its food', () => {
   const wrong: string[] = [];
-  for (const entry of kitchen.filter(({ standsIn }) => !standsIn)) {
+  for (const entry of kitchen().filter(({ standsIn }) => !standsIn)) {
     const food = table.byNdb(entry.ndb)!;
     const water = food.per100.waterG ?? NaN;
     const bad =
@@ -44,8 +46,10 @@ test('the state of a row is the state of its food', () => {
 });
 
 test('a dry pulse, grain or pasta is dry by water, and its cooked row is not', () => {
-  for (const entry of kitchen.filter(({ state }) => state === 'dry')) {
-    const cooked = byName.get(entry.names[0]!.toLowerCase())?.find(({ state }) => state === 'cooked');
+  for (const entry of kitchen().filter(({ state }) => state === 'dry')) {
+    const cooked = byName()
+      .get(entry.names[0]!.toLowerCase())
+      ?.find(({ state }) => state === 'cooked');
     if (cooked)
       expect([entry.called, table.byNdb(cooked.ndb)!.per100.waterG! > 40]).toEqual([entry.called, true]);
   }
@@ -53,7 +57,7 @@ test('a dry pulse, grain or pasta is dry by water, and its cooked row is not', (
 
 test('weights are sane and their units are known', () => {
   const sizes = new Set(['each', 'small', 'medium', 'large', 'extra large', 'fruit']);
-  for (const { called, weights, drainedFraction } of kitchen) {
+  for (const { called, weights, drainedFraction } of kitchen()) {
     for (const { unit, grams } of weights) {
       expect([called, unit, sizes.has(unit) || unitNamed(unit) !== undefined]).toEqual([called, unit, true]);
       expect(grams).toBeGreaterThan(0);
@@ -64,7 +68,7 @@ test('weights are sane and their units are known', () => {
 });
 test('cups and spoons of one food say the same density, within reason', () => {
   const wild: string[] = [];
-  for (const entry of kitchen) {
+  for (const entry of kitchen()) {
     const plain = knownWeights({ food: table.byNdb(entry.ndb)!, entry }).filter(
       ({ unit, how }) => how.length === 0 && (unit === 'cup' || unit === 'tbsp' || unit === 'tsp'),
     );

@@ -5,7 +5,7 @@ import { account } from '#foods/account.ts';
 import { kitchen } from '#foods/kitchen.ts';
 import { resolveLine } from '#foods/line.ts';
 import { closedWords } from '#foods/manner.ts';
-import { namings, namingWords } from '#foods/namings.ts';
+import { namings, wordsOfNamings } from '#foods/namings.ts';
 import { keyOf, tokensOf } from '#foods/tokens.ts';
 import { foldedWords, foldName } from '#foods/words.ts';
 import { openFoods } from '#store/foods.ts';
@@ -15,14 +15,14 @@ const table = openFoods(':memory:');
 /** Every pair with every connective takes an hour: SECOND_FOODS=200000 npx vitest run … for a longer run. */
 const runs = Number(process.env['SECOND_FOODS'] ?? tries(1500));
 
-const names = [...new Set(kitchen.flatMap((food) => food.names))].filter((name) => !/ or /.test(name));
+const names = [...new Set(kitchen().flatMap((food) => food.names))].filter((name) => !/ or /.test(name));
 /** What a food holds by itself, in the state that its bare name means. */
 const known = new Map<string, Contents>();
 function contentsOf(name: string): Contents {
   const before = known.get(name);
   if (before) return before;
   const line = resolveLine(`200 g ${name}`, table);
-  const alone = line.is === 'asked' ? namings.get(foldName(name))!.contents : line.contents!;
+  const alone = line.is === 'asked' ? namings().get(foldName(name))!.contents : line.contents!;
   known.set(name, alone);
   return alone;
 }
@@ -60,7 +60,7 @@ const join = fc.oneof(
     .map((text) => ` ${text.trim()} `)
     .filter(
       (text) =>
-        foldedWords(text).every((word) => !namingWords.has(word)) &&
+        foldedWords(text).every((word) => !wordsOfNamings().words.has(word)) &&
         tokensOf(text).every(({ breaks }) => breaks !== 'without') &&
         !/free/.test(text),
     ),
@@ -121,7 +121,10 @@ test('nor where a letter of the second food slipped', () =>
         if (words[which]!.length < 4) return;
         words[which] = slipped(words[which]!, at, how, letter);
         // A slip that makes another word of it, such as 'beer' of 'beef', nobody can see.
-        if (foldedWords(words[which]).some((word) => namingWords.has(word) || closedWords.has(word))) return;
+        if (
+          foldedWords(words[which]).some((word) => wordsOfNamings().words.has(word) || closedWords.has(word))
+        )
+          return;
         if (tokensOf(words[which]).some(({ breaks }) => breaks !== null)) return;
         const line = `200 g ${first}${between}${words.join(' ')}`;
         expect([line, leaks(line, contentsOf(second))]).toEqual([line, []]);
