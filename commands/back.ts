@@ -91,6 +91,7 @@ export default command({
   summary: 'after a trip: what was eaten, what comes back to stock, what was lost',
   examples: ['/back B4-2 B4-3 returned, rest eaten', '/back all eaten', '/back B4-5 lost'],
   records: true,
+  offers: { of: 'trips', request: 'pick', label: (place) => `Plan ${place}` },
   takes: {
     trip: optional(
       part<string>('a trip by its place', (reading, names) => takeName(reading, names.trips, 'trip')),

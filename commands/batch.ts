@@ -46,6 +46,7 @@ export default command({
       ? loadNow(house, batch)
       : { said: { group: `B${no} is no longer on record.` }, isOver: false };
   },
+  offers: { of: 'meals' },
   takes: {
     potG: optional(massG('the weight of the finished pot, such as pot 3.9 kg', 'pot')),
     gross: flag('gross'),

@@ -25,6 +25,7 @@ export default planned({
   usage: '/chart <batch> · /chart stock · /chart <trip>',
   summary: "a picture: how a batch dries, what is in stock, a trip's sodium and energy",
   examples: ['/chart B4', '/chart stock', '/chart Heron Lake'],
+  offers: { of: 'batches' },
   takes: {
     stock: flag('stock', 'cupboard', 'shelf'),
     place: optional(

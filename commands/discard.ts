@@ -16,6 +16,7 @@ export default command({
   examples: ['/discard B4-3 seal failed', '/discard B4 rest smelled off'],
   records: true,
   mayLeaveOut: true,
+  offers: { of: 'pouches' },
   takes: {
     codes: codesOrBatch,
     batch: batchAlone,

@@ -56,7 +56,11 @@ export default command({
       return meterRead(house, from ?? house.nowMs, meterKwh);
     }
     if (what === undefined)
-      throw new Refusal('dryer-what', 'What happened to the dryer: stopped, runs again, or a load moved?');
+      throw new Refusal('dryer-what', 'What happened to the dryer: stopped, runs again, or a load moved?', [
+        house.batches.latest(20).some((batch) => standsSince(batch) !== undefined)
+          ? { label: 'It runs again', add: 'runs again' }
+          : { label: 'It stopped just now', add: 'stopped' },
+      ]);
     if (where !== undefined && what !== 'moved')
       throw new Refusal(
         'left-over',
@@ -165,12 +169,17 @@ function stillOpen(house: House, no: number): Batch {
   throw new Refusal('sealed-already', `Pouches of B${no} are sealed: it is no longer in the dryer.`);
 }
 
+/** Since when a load stands still, ms; undefined for one that runs. */
+function standsSince({ events }: Pick<Batch, 'events'>): number | undefined {
+  const stop = stopsOf(events).at(-1);
+  return stop && stop.toMs === null ? stop.fromMs : undefined;
+}
+
 /** Why an event cannot be; undefined where it can. */
 function cannotBe(batch: Batch, event: DryerEvent, house: House): Refusal | undefined {
   const { zone } = house.settings;
   const events = loadedBatch(house, batch.no).events;
-  const stop = stopsOf(events).at(-1);
-  const standsMs = stop && stop.toMs === null ? stop.fromMs : undefined;
+  const standsMs = standsSince({ events });
   const last = events.at(-1);
   if (event.atMs < batch.loadedAtMs)
     return new Refusal(

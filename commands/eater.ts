@@ -40,6 +40,7 @@ export default command({
   ],
   records: true,
   asksBy: /./su,
+  offers: { of: 'eaters' },
   takes: {
     sure,
     portion,

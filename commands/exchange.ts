@@ -14,6 +14,7 @@ export default command({
     'All else stays. A pouch that keeps too short, or is for somebody who is not there, stays where it is, and nothing moves.',
   ],
   records: true,
+  offers: { of: 'days' },
   takes: { told: exchangeTold },
   run: ({ told }, house) => {
     const trip = tripMeant(house, told.trip);

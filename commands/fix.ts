@@ -87,6 +87,7 @@ export default command({
     'It changes the last weight of that tray; with "not 203 g" the one that stands there as 203 g, the loaded weight too. /undo takes it back.',
   ],
   records: true,
+  offers: { of: 'eaten', behind: 'not eaten', label: (pouch) => `${pouch}: not eaten` },
   takes: {
     codes: optional(pouchCodes),
     neverWas,

@@ -1,6 +1,6 @@
 import { command } from '#chat/command.ts';
 import type { Pouch } from '#core/records.ts';
-import { Doubt, Refusal } from '#core/refusal.ts';
+import { Doubt, Lacking, Refusal } from '#core/refusal.ts';
 import { type Finding, gasGrowth, isByAltitude, mayFollow, regained, unsound } from '#core/seal-check.ts';
 import { pouchesInStock } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
@@ -20,6 +20,7 @@ export default command({
     'Until then it has no best-by and goes on no trip. Half of one eaten: /use B4-2 half.',
   ],
   records: true,
+  offers: { of: 'pouches' },
   takes: {
     codes: pouchCodes,
     altitude: optional(altitudeM),
@@ -32,7 +33,7 @@ export default command({
     const pouches = pouchesInStock(house, codes);
     if (some) return whichOnes(pouches);
     if (what === undefined)
-      throw new Refusal(
+      throw new Lacking(
         'found-how',
         `I read ${sayCodes(pouches)}, but not how: tight, loose, resealed 95 g, opened, swollen or smells.`,
       );

@@ -47,6 +47,7 @@ export default planned({
     '"from 5" starts at the fifth label of a sheet that is used in part; "single" makes pages of one label.',
     'Your own sheets: /house labels A4 3 x 8 of 63.5 x 33.9 mm gap 2.5 mm left 7 mm top 13 mm',
   ],
+  offers: { of: 'sealed' },
   takes: {
     codes: optional(pouchCodes),
     batches,

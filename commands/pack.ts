@@ -32,6 +32,7 @@ export default planned({
     const { page: _, ...said } = packList(house, trip, page);
     return { said, isOver: false };
   },
+  offers: { of: 'trips', request: 'pick', label: (place) => `Plan ${place}` },
   takes: {
     page: optional(pageNumber),
     trip: optional(

@@ -35,6 +35,7 @@ export default command({
   usage: '/pouch <pouch> · /pouch <batch>',
   summary: 'the whole card of a pouch, or of a batch',
   examples: ['/pouch B4-2', '/pouch B4'],
+  offers: { of: 'pouches' },
   takes: { codes: optional(pouchCodes), batch: optional(batchNamed('any')) },
   run: ({ codes = [], batch: batchNo }, house) => {
     if (codes.length === 0 && batchNo !== undefined)

@@ -3,7 +3,7 @@ import { correctionFor, learntWords } from '#house/corrections.ts';
 import { batchNumbered, driedFacts, nameKey, pouchCoded } from '#house/figures.ts';
 import { pouchFacts } from '#core/meal.ts';
 import { again, smallWords, moreMl, portion, salt, soakMoreMin } from '#words/rate-parts.ts';
-import { Refusal } from '#core/refusal.ts';
+import { Lacking, Refusal } from '#core/refusal.ts';
 import { measure, optional, part, pouchesEaten } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
 import { sayCode, sayCount, sayNumber, sayWater, startMl } from '#words/say.ts';
@@ -37,6 +37,7 @@ export default command({
   records: true,
   mayLeaveOut: true,
   doubtRepeats: true,
+  offers: { of: 'eaten' },
   takes: {
     codes: pouchesEaten,
     pouredMl: optional(measure('volume', 'what was poured, such as poured 300 ml', 'poured', 'used', 'had')),
@@ -60,7 +61,7 @@ export default command({
     if (!code || second) throw new Refusal('one-pouch', 'One pouch at a time, please.');
     const pouch = pouchCoded(house, code);
     if (more === undefined && longer === undefined && !salt && !portion && again === undefined) {
-      throw new Refusal('nothing-said', `I read ${sayCode(code)}, but not how it was.`, [
+      throw new Lacking('nothing-said', `I read ${sayCode(code)}, but not how it was.`, [
         { label: 'We would have it again', add: 'again' },
         { label: 'Not again', add: 'not again' },
       ]);

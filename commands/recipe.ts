@@ -73,6 +73,7 @@ export default command({
     '"delete line 4" and "serves 8" hold for later batches, as does sending the whole recipe anew. "delete recipe barley soup" takes a tap, and waits until nothing of it is left.',
   ],
   records: true,
+  offers: { of: 'meals' },
   takes: { all: optional(wholeText) },
   run: ({ all }, house) => {
     if (!all) return { names: house.recipes.names() };

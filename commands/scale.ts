@@ -7,7 +7,7 @@ import { type ScaledLine, scaledLine } from '#cards/scaled-line.ts';
 import { expectedDryG } from '#core/balance.ts';
 import type { RecipeFacts } from '#core/meal.ts';
 import type { Recipe } from '#core/records.ts';
-import { Refusal } from '#core/refusal.ts';
+import { Lacking, Refusal } from '#core/refusal.ts';
 import {
   factorFromIngredient,
   factorFromPouches,
@@ -84,6 +84,7 @@ export default command({
   help: [
     'A sodium target tells how much salt may still go in, or which ingredients pass it already. It can stand beside another target.',
   ],
+  offers: { of: 'meals' },
   takes: {
     sodiumMg: optional(sodiumMg),
     atHand: optional(atHand),
@@ -110,7 +111,7 @@ export default command({
         'I read two targets for the amount; give one of servings, pouches, trays, a factor or an ingredient.',
       );
     if (targets.length === 0 && asked.sodiumMg === undefined) {
-      throw new Refusal(
+      throw new Lacking(
         'no-target',
         `I read ${recipe.name}, but not to what: servings, pouches, trays, an ingredient at hand or a sodium target.`,
       );

@@ -75,6 +75,7 @@ export default command({
   records: true,
   mayLeaveOut: true,
   doubtRepeats: true,
+  offers: { of: 'loads' },
   takes: {
     measuredMl: optional(
       measure('volume', 'the sealed pouch in water, such as pressed 430 ml', 'pressed', 'measured'),

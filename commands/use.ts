@@ -12,6 +12,7 @@ export default command({
   help: ['"rest" is what was never sealed; with a weight (/use B4 30 g) a part of it.'],
   records: true,
   mayLeaveOut: true,
+  offers: { of: 'pouches' },
   takes: { codes: codesOrBatch, batch: batchAlone, much: eatenPart, rest: theRest },
   run: ({ codes, batch, much, rest }, house) => {
     if (batch === undefined)

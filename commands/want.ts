@@ -30,6 +30,7 @@ export default command({
     'A meal that nobody wished for is kept away by "no soup saturday". A code says which pouch is opened then; that of a batch or a mixture means its meal.',
   ],
   records: true,
+  offers: { of: 'in stock' },
   takes: {
     withdrawn: flag('not', 'withdraw', 'cancel'),
     no: flag('no', 'without'),

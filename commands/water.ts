@@ -13,7 +13,7 @@ import {
 import { forBatch, forMeal, forPouches, forWeight, type Poured, type PouredFigures } from '#house/poured.ts';
 import type { Eater, Pouch } from '#core/records.ts';
 import { mergedGoods } from '#core/camp.ts';
-import { Refusal } from '#core/refusal.ts';
+import { Lacking, Refusal } from '#core/refusal.ts';
 import type { Settings } from '#core/settings.ts';
 import {
   altitudeM,
@@ -57,6 +57,7 @@ export default command({
     'On the days of a trip it is reckoned at the trip\'s altitude. "cold" or "cold 15 C" soaks without boiling; names share it out by portions.',
     'Several pouches at once: /water B4-2 B4-3. A plain sentence works too: how much water for two soup pouches?',
   ],
+  offers: { of: 'pouches' },
   takes: {
     codes: optional(pouchCodes),
     batch: optional(batchCode),
@@ -92,7 +93,7 @@ export default command({
     if (asked.batch !== undefined)
       return { ...at, ...forBatch(house, asked.batch, asked.dryG, asked.people, asked.pouches) };
     if (asked.meal === undefined) {
-      throw new Refusal(
+      throw new Lacking(
         'what-water',
         'I still need to know what the water is for: a pouch code, or a meal with a weight or a number of people.',
       );

@@ -40,6 +40,7 @@ export default command({
   records: true,
   mayLeaveOut: true,
   doubtRepeats: true,
+  offers: { of: 'loads' },
   takes: {
     batch: batchNamed('drying'),
     humidity: humidityPercent,

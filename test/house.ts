@@ -29,7 +29,7 @@ export interface TestHouse {
   /** Sends a message as somebody and returns the answer's text; notes behind it, a line each. */
   say(text: string, from?: string, more?: Partial<Message>): string;
   /** The same for a request whose sums run beside the chat. */
-  ask(text: string, from?: string): Promise<string>;
+  ask(text: string, from?: string, more?: Partial<Message>): Promise<string>;
   /** The last answers, whole. */
   readonly last: Outgoing[];
   /** Presses a button of the last answer, counted from 1. */
@@ -113,7 +113,7 @@ export function openTestHouse(
   let nowMs = DateTime.fromSQL(start, { zone: 'UTC' }).toMillis();
   let everything: Statement[] | undefined;
   // A house that goes on from another has seen that one's messages.
-  let count = from ? 1_000_000 : 0;
+  let count = from ? 1_000_000 + (db.prepare('SELECT count(*) FROM seen').pluck().get() as number) : 0;
   const send = (text: string, from: string, more: Partial<Message>) => {
     count += 1;
     return answer(house, {
@@ -154,8 +154,8 @@ export function openTestHouse(
     say(text, from = 'Ana', more = {}) {
       return collect(more.door ?? 'terminal', send(text, from, more).toast);
     },
-    async ask(text, from = 'Ana') {
-      const { toast, pending } = send(text, from, {});
+    async ask(text, from = 'Ana', more = {}) {
+      const { toast, pending } = send(text, from, more);
       await pending;
       return collect('terminal', toast);
     },

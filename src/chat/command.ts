@@ -1,6 +1,7 @@
 import type { Reply } from '#core/talk.ts';
 import type { Drawing } from '#draw/drawing.ts';
 import type { HelpRecord, House } from '#house/house.ts';
+import type { Kind } from '#house/own-things.ts';
 import type { MealShown, NotesTold } from '#house/verdicts.ts';
 import type { Solver } from '#solver/solver.ts';
 import type { Part } from '#words/parts.ts';
@@ -42,6 +43,17 @@ export type LiveList = (
 
 export type Takes = Readonly<Record<string, Part<unknown>>>;
 
+/** Which of the household's own things a request is about, offered where it comes without words. */
+export interface Offers {
+  readonly of: Kind;
+  /** What stands behind the thing in the request that a tap makes. */
+  readonly behind?: string;
+  /** The request that it makes, where that is another one. */
+  readonly request?: string;
+  /** What the button says of it; the thing alone for most. */
+  readonly label?: (thing: string) => string;
+}
+
 /** What `takes` yields: each part's value, undefined only where the part is optional. */
 export type Asked<T extends Takes> = { readonly [K in keyof T]: T[K] extends Part<infer V> ? V : never };
 
@@ -56,6 +68,8 @@ export interface Command extends HelpRecord {
   readonly asksBy: RegExp | null;
   readonly takes: Takes;
   readonly answer: (asked: Asked<Takes>, house: House) => Said;
+  /** What of the household it may be about; null where that is no question. */
+  readonly offers: Offers | null;
   /** How its list stands, for a request that has one; null for most. */
   readonly live: LiveList | null;
   /** Set for a request that can have work done beside the chat. */
@@ -73,6 +87,7 @@ interface Definition<T extends Takes, Outcome> {
   doubtRepeats?: boolean;
   mayLeaveOut?: boolean;
   asksBy?: RegExp;
+  offers?: Offers;
   live?: LiveList;
   takes: T;
   /** The only step that sees the house. */
@@ -91,6 +106,7 @@ export function command<T extends Takes, Outcome>(definition: Definition<T, Outc
     doubtRepeats: false,
     mayLeaveOut: false,
     asksBy: null,
+    offers: null,
     live: null,
     planned: null,
     ...seen,
@@ -125,6 +141,7 @@ export function planned<T extends Takes, Looked, Worked, Outcome>(
     doubtRepeats: false,
     mayLeaveOut: false,
     asksBy: null,
+    offers: null,
     live: null,
     ...seen,
     answer: (asked, house) => {

@@ -9,3 +9,10 @@ export interface Handled {
    */
   readonly pending?: Promise<string | undefined>;
 }
+
+/** What a message came to within its transaction. */
+export interface Reacted {
+  readonly handled: Handled;
+  /** Started once the transaction is through. */
+  readonly later?: () => Promise<string | undefined>;
+}

@@ -22,7 +22,10 @@ export function helpOn({ usage, summary, help, examples }: HelpRecord): string {
 
 /** The platform's menu: what it shows when somebody types a slash. */
 export function menu(requests: readonly HelpRecord[]): { command: string; description: string }[] {
-  return requests.map(({ name, summary }) => ({ command: name, description: summary.slice(0, 256) }));
+  // A name that is tapped is sent at once: what takes something back by its name alone is typed.
+  return requests
+    .filter(({ name }) => name !== 'undo')
+    .map(({ name, summary }) => ({ command: name, description: summary.slice(0, 256) }));
 }
 
 /** The README's table of requests. */

@@ -1,3 +1,4 @@
+import { laterHours, putOffBy } from '#core/reminders.ts';
 import type { Message, Reply } from '#core/talk.ts';
 import type { PressedButton } from '#store/messages.ts';
 import type { Answerer } from './answerer.ts';
@@ -25,6 +26,8 @@ export function press({ stores }: Answerer, message: Message): Press {
   const page = pageRequest.exec(button.request)?.[1];
   if (page !== undefined)
     return { is: 'page', reply: turned(stores.messages.answered(button.outbox), Number(page)), of: button };
+  const off = putOffBy(button.request);
+  if (off !== undefined) return putOff(stores, message, off);
   if (button.stays === 0) {
     if (button.usedAtMs !== null) return { is: 'told', toast: 'Already done.' };
     stores.messages.retireButtons(message.button!, message.sentAtMs, button.isChoice === 1);
@@ -39,6 +42,17 @@ export function press({ stores }: Answerer, message: Message): Press {
     },
     button,
   };
+}
+
+/** A reminder is to come later. */
+function putOff(stores: Answerer['stores'], { door, chatKey, sentAtMs }: Message, about: string): Press {
+  const household = stores.households.of(door, chatKey);
+  if (household !== undefined) {
+    const own = stores.reminders.of(household);
+    own.putOff(about, sentAtMs + laterHours * 3_600_000);
+    own.lookAgainAt(sentAtMs + 1);
+  }
+  return { is: 'told', toast: `I say it again in ${laterHours} h, if it is still to be done.` };
 }
 
 /** An answer turned to one of its pages: the first is what was answered at first. */

@@ -1,4 +1,4 @@
-import { Refusal } from '#core/refusal.ts';
+import { Lacking, Refusal } from '#core/refusal.ts';
 import { isSealedFrom } from '#house/dryness.ts';
 import { freeStock, mealNames, nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
@@ -51,7 +51,7 @@ export function readParts(command: Command, words: string, names: Names) {
         `There is no recipe called "${left[0]!}". Yours: ${names.meals.slice(0, 6).join(', ')}${names.meals.length > 6 ? ' and others' : ''}.`,
       );
     const need = `${understood ? `I read ${understood}, but I` : 'I'} still need ${missing.join(' and ')}.`;
-    throw new Refusal('missing', couldNot ? `${need} ${couldNot}` : need);
+    throw new Lacking('missing', couldNot ? `${need} ${couldNot}` : need);
   }
   if (left.length > 0 && command.records)
     throw new LeftOver(`${couldNot} Nothing was recorded.`, reading.withoutLeftovers());

@@ -57,6 +57,8 @@ export function respond(
   function replaced(): number | null {
     // Where several answers share a message, none takes its place.
     if (pressed?.isLate === 1) return null;
+    // To be answered it has to be a message of its own.
+    if (reply.awaits && !reply.buttons) return null;
     if (pressed) return pressed.asks === 1 || reply.inPlace ? pressed.outbox : null;
     return message.isEdit ? (stores.messages.answerTo(message) ?? null) : null;
   }

@@ -19,5 +19,8 @@ export class Refusal extends Error {
   }
 }
 
+/** Something is missing still: what the person says next may be it. */
+export class Lacking extends Refusal {}
+
 /** A doubt rather than a "no": the person may say that it is meant as it stands. */
 export class Doubt extends Refusal {}

@@ -24,6 +24,18 @@ export interface Reminder {
 /** A reminder that comes again is kept under another name than its first. */
 export const againKey = (about: string): string => `again ${about}`;
 
+/** Until when somebody put a reminder off is kept under this name. */
+export const laterKey = (about: string): string => `later ${about}`;
+
+/** Put off, a reminder comes again after so many hours. Chosen. */
+export const laterHours = 2;
+
+/** What the button that puts a reminder off asks for. */
+export const laterRequest = (about: string): string => `later ${about}`;
+
+/** What such a button is about; undefined for every other. */
+export const putOffBy = (request: string): string | undefined => /^later (.+)$/su.exec(request)?.[1];
+
 /** Calendar days in a household's zone; days are ISO text. */
 export interface LocalDays {
   readonly dayOf: (ms: number) => string;
@@ -120,7 +132,7 @@ export function remindersOf(
       found.push({ kind, about, dueAtMs: days.awake(Math.ceil(dueAtMs)), isAgain: false });
     const again = againHours[kind];
     if (toldMs === undefined || again === undefined || remindedAtMs(againKey(about)) !== undefined) return;
-    const againMs = days.awake(toldMs + again * hourMs);
+    const againMs = days.awake(remindedAtMs(laterKey(about)) ?? toldMs + again * hourMs);
     if (nowMs - againMs < againStaleHours * hourMs)
       found.push({ kind, about, dueAtMs: againMs, isAgain: true });
   };

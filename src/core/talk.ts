@@ -103,6 +103,8 @@ export interface Reply {
   readonly live?: Live;
   /** Only a question: what a press of its button brings takes its place. */
   readonly asks?: true;
+  /** It asks for what a request lacks: what that person says next may be it. */
+  readonly awaits?: { readonly request: string; readonly person: string };
   /** It answers what was asked long ago: such answers go out together and say so. */
   readonly late?: true;
   /** Nothing but that it was done: a sign at the message that asked says as much. */

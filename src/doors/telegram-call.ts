@@ -12,6 +12,9 @@ const markup = (keys: readonly (readonly Key[])[]) => ({
   reply_markup: { inline_keyboard: keys.map((row) => [...row]) },
 });
 
+/** What is missing is typed as an answer, which is heard in every group; it opens at whoever asked alone. */
+const toBeAnswered = { reply_markup: { force_reply: true, selective: true } } as const;
+
 const worded = ({ text, entities }: TextPart) => ({
   text,
   link_preview_options: { is_disabled: true },
@@ -46,7 +49,11 @@ export async function sendPart(
   };
   if (part.is === 'text') {
     const sent = await api.raw.sendMessage(
-      { ...common, ...worded(part), ...(part.keys.length > 0 ? markup(part.keys) : {}) },
+      {
+        ...common,
+        ...worded(part),
+        ...(part.keys.length > 0 ? markup(part.keys) : answer.reply.awaits ? toBeAnswered : {}),
+      },
       signal,
     );
     return String(sent.message_id);

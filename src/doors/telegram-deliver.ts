@@ -1,7 +1,7 @@
 import type { Api } from 'grammy';
 import type { Outgoing } from '#core/talk.ts';
 import { editText, react, sendPart, type Signal } from './telegram-call.ts';
-import { type Part, draw } from './telegram-draw.ts';
+import { type Part, copies, draw } from './telegram-draw.ts';
 import { type Failure, failureOf } from './telegram-refused.ts';
 
 /** Where what arrived is ticked off. */
@@ -25,6 +25,7 @@ const fileWords = (name: string): string => name.replace(/\.(\w+)$/u, ' ($1)');
 export function openDelivery(api: Api, ticks: Ticks, log: (line: string) => void, signal: Signal) {
   /** Parts that arrived and could not be ticked off, such as on a full disk: they are not sent again. */
   const arrived = new Map<number, number>();
+  let mayCopy = true;
 
   async function deliver(answer: Outgoing): Promise<Failure | undefined> {
     const parts = draw(answer);
@@ -49,7 +50,7 @@ export function openDelivery(api: Api, ticks: Ticks, log: (line: string) => void
 
   /** A message that is refused as it stands is tried once more as bare text, so that nobody is left without. */
   async function send(answer: Outgoing, part: Part, place: Place): Promise<Failure | string | null> {
-    const sent = await attempt(answer, part, place);
+    const sent = await withKeys(answer, part, place);
     if (sent === null || typeof sent !== 'object' || sent.is !== 'refused') return sent;
     log(`answer ${answer.id} was not taken (${sent.why}); sent as bare text instead`);
     const text =
@@ -58,6 +59,18 @@ export function openDelivery(api: Api, ticks: Ticks, log: (line: string) => void
         : `The file ${fileWords(part.name)} could not be sent here. ${part.caption}`.trim();
     const bare: Part = { is: 'text', text, entities: [], keys: [] };
     return attempt({ ...answer, replyToKey: null, editKey: null }, bare, place);
+  }
+
+  /** A server that knows no keys that copy gets none; the line can be copied all the same. */
+  async function withKeys(answer: Outgoing, part: Part, place: Place): Promise<Failure | string | null> {
+    if (part.is !== 'text' || !part.keys.flat().some(copies)) return attempt(answer, part, place);
+    const without: Part = { ...part, keys: [] };
+    if (!mayCopy) return attempt(answer, without, place);
+    const sent = await attempt(answer, part, place);
+    if (sent === null || typeof sent !== 'object' || sent.is !== 'refused') return sent;
+    const again = await attempt(answer, without, place);
+    mayCopy = again !== null && typeof again === 'object';
+    return again;
   }
 
   async function attempt(answer: Outgoing, part: Part, place: Place): Promise<Failure | string | null> {

@@ -12,10 +12,10 @@ import {
   unlinked,
 } from './telegram-text.ts';
 
-export interface Key {
-  readonly text: string;
-  readonly callback_data: string;
-}
+export type Key =
+  | { readonly text: string; readonly callback_data: string }
+  /** A tap copies a line; nothing is heard of it. */
+  | { readonly text: string; readonly copy_text: { readonly text: string } };
 
 /** One call to the platform. An answer is one or several, always the same ones in the same order. */
 export type Part =
@@ -34,6 +34,8 @@ export type Part =
     };
 
 const exampleWords = 'For example: ';
+/** The platform copies no more than this. */
+const mostCopied = 256;
 const mostButtons = 8;
 /** A list has a button for each thing on its page. */
 const mostOfList = 24;
@@ -70,7 +72,7 @@ export function draw({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>): P
   for (const text of (reply.why ?? []).flatMap((line) => shown(line).split('\n')))
     lines.push({ text, is: 'fold' });
   const files = (reply.files ?? []).map(drawFile);
-  const keys = keyboard(buttons, most);
+  const keys = buttons.length === 0 && !reply.awaits ? copying(reply.group) : keyboard(buttons, most);
   const pieces = intoPieces(lines);
   // An answer of a file alone needs no text; one with buttons, or with nothing at all, has to have some.
   if (pieces.length === 0 && (keys.length > 0 || files.length === 0))
@@ -80,6 +82,18 @@ export function draw({ reply, buttons }: Pick<Outgoing, 'reply' | 'buttons'>): P
     ...files,
   ];
 }
+
+/** A key that copies the line that works as it stands; its text is set to be copied by a tap all the same. */
+function copying(group: string): Key[][] {
+  const line = cleaned(group)
+    .split('\n')
+    .find((one) => one.startsWith(exampleWords))
+    ?.slice(exampleWords.length);
+  if (!line || line.length > mostCopied) return [];
+  return [[{ text: cutTo(`Copy: ${isolatedRuns(line)}`, mostLabelUnits), copy_text: { text: line } }]];
+}
+
+export const copies = (key: Key): boolean => 'copy_text' in key;
 
 /** Rows of buttons: as many side by side as their labels leave room for. The data is the button's row in the database. */
 export function keyboard(buttons: Outgoing['buttons'], most = mostButtons): Key[][] {

@@ -1,4 +1,4 @@
-import { Refusal } from '#core/refusal.ts';
+import { Lacking, Refusal } from '#core/refusal.ts';
 import { restG } from '#core/rest.ts';
 import { afterEatingG, mayFollow, unsound } from '#core/seal-check.ts';
 import type { Eaten } from '#words/eaten-parts.ts';
@@ -47,7 +47,7 @@ export function eatPart(house: House, codes: readonly PouchCode[], eaten: Eaten)
 
 /** A batch was named where a pouch or its rest is wanted. */
 export function noPouch(no: number): Refusal {
-  return new Refusal(
+  return new Lacking(
     'which-of-it',
     `I could not place "B${no}" alone; I still need a pouch code such as B${no}-2, or "rest" for what was never sealed.`,
   );

@@ -1,3 +1,4 @@
+import { againKey, laterKey } from '#core/reminders.ts';
 import type { Message } from '#core/talk.ts';
 import { lightly } from './open.ts';
 import type { Db } from './db.ts';
@@ -39,6 +40,7 @@ export function reminderStore(db: Db) {
     )
     .pluck();
   const put = db.prepare('INSERT INTO reminded (household, about, at_ms) VALUES (?, ?, ?)');
+  const untell = db.prepare('DELETE FROM reminded WHERE household = ? AND about = ?');
   const drying = db
     .prepare(
       `SELECT no FROM batch WHERE household = ? AND loaded_at_ms > ? AND is_mixed = 0
@@ -88,6 +90,12 @@ export function reminderStore(db: Db) {
       /** When it was last told of what can wait for a day, ms. */
       gatheredAtMs: (): number | null => gathered.get(household) as number | null,
       reminded: (about: string, atMs: number): void => void put.run(household, about, atMs),
+      /** Somebody put it off: it is told once more, however often it was. */
+      putOff: (about: string, untilMs: number): void => {
+        untell.run(household, againKey(about));
+        untell.run(household, laterKey(about));
+        put.run(household, laterKey(about), untilMs);
+      },
       /** Numbers of batches of which nothing is sealed, loaded in the last two months. */
       drying: (nowMs: number): number[] => drying.all(household, nowMs - 60 * dayMs) as number[],
       /** Pouches sealed in the last weeks and still in stock, by batch (its row) and moment. */

@@ -1,4 +1,4 @@
-import { Refusal } from '#core/refusal.ts';
+import { Lacking } from '#core/refusal.ts';
 import { type MixtureTold, mixtureTold } from './mixture.ts';
 import { batchNamed, onlyDrying } from './named.ts';
 import { part } from './part.ts';
@@ -31,7 +31,7 @@ export const fillTold = part<FillTold>(`${ofBatch.like} and ${pouchGroups.like}`
   if (rest !== undefined) {
     const of = ofBatch.read(reading, names);
     if (of === undefined)
-      throw new Refusal('missing', 'I read "rest", but I still need a batch code such as B4.');
+      throw new Lacking('missing', 'I read "rest", but I still need a batch code such as B4.');
     const index = [...reading.left()].find((i) => reading.all[i]!.is === 'number');
     const token = index === undefined ? undefined : reading.all[index]!;
     if (index !== undefined) reading.take(index);
@@ -77,7 +77,7 @@ export const fillTold = part<FillTold>(`${ofBatch.like} and ${pouchGroups.like}`
   }
   const left = reading.leftovers().filter((words) => !/^(?:pouch|pouches|bags?)$/i.test(words));
   const couldNot = left.length === 0 ? '' : ` ${couldNotPlace(left, names.meals)}`;
-  throw new Refusal('missing', `I read ${reading.understood()}, but I still need ${wanted.like}.${couldNot}`);
+  throw new Lacking('missing', `I read ${reading.understood()}, but I still need ${wanted.like}.${couldNot}`);
 });
 
 /** 'no absorber'. */

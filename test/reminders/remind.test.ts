@@ -67,6 +67,40 @@ test('a load that nobody weighs is spoken of once more, and then no more', async
   }
 });
 
+test('a tap weighs: it asks for the weights, which whoever pressed says next', async () => {
+  const { house, posted } = loaded();
+  house.at('2027-04-02 08:00');
+  const [out] = await posted();
+  const [weigh, later] = out!.buttons;
+  expect([weigh!.label, later!.label]).toEqual(['Weigh B1', 'Later']);
+  expect(house.say('', 'Ben', { button: weigh!.id })).toContain('Answer this with just that.');
+  expect(house.last[0]!.reply.awaits).toEqual({ request: '/weigh B1', person: 'ben' });
+  expect(house.say('170 165 g', 'Ben')).toContain('B1, Barley soup: 335 g recorded. Not steady yet.');
+});
+
+test('put off it comes again, as often as it is put off, unless it was done', async () => {
+  const { house, posted } = loaded();
+  house.at('2027-04-02 08:00');
+  let out = (await posted())[0]!;
+  for (let i = 0; i < 3; i += 1) {
+    house.at(0.5);
+    const before = house.dump();
+    expect(house.say('', 'Ben', { button: out.buttons[1]!.id })).toBe(
+      'I say it again in 2 h, if it is still to be done.',
+    );
+    expect(house.dump()).toBe(before);
+    house.at(1.9);
+    expect(await posted()).toEqual([]);
+    house.at(0.2);
+    out = (await posted())[0]!;
+    expect(out.reply.group).toMatch(/^A reminder, once more:\nB1, Barley soup: time to weigh/);
+  }
+  house.say('', 'Ben', { button: out.buttons[1]!.id });
+  house.say('/weigh B1 170 165 g');
+  house.at(2);
+  expect(texts(await posted()).join()).toContain('its last weighing did not show it dry');
+});
+
 test('what can wait comes in one message a day, what is due now when it is due', async () => {
   const { house, posted } = loaded();
   house.at('2027-04-02 08:00');

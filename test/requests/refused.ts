@@ -46,7 +46,7 @@ export const refused: readonly (readonly [typed: string, says: RegExp])[] = [
   ['/undo everything', /could not place "everything"/],
   ['can you mark B4-2 as used?', /That reads as a question/],
   // Something is missing.
-  ['/seal', /batch code such as B4 and how many pouches/],
+  ['/seal', /Which load is it/],
   ['/seal 40 g', /B2 has no dry weight yet/],
   ['/weigh B2', /I read "B2", but I still need the weights/],
   ['/batch barley soup', /still need the weights/],

@@ -53,6 +53,8 @@ export interface Platform {
   unknown: ReadonlySet<string>;
   /** Signs at people's messages, by chat and message. */
   readonly reactions: Map<string, string>;
+  /** An older server knows no keys that copy a line. */
+  knowsCopying: boolean;
   /** Messages at the top of chats, by chat. */
   readonly pinned: Map<number, Set<number>>;
   /** Whether the bot may pin. */
@@ -106,6 +108,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
     files: new Map(),
     unknown: new Set(),
     reactions: new Map(),
+    knowsCopying: true,
     pinned: new Map(),
     mayPin: true,
     unconfirmed: () => updates.map((u) => u.update_id),
@@ -261,7 +264,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
     if (changed) return changed;
     if (!/^send(Message|Photo|Document)$/.test(method))
       return { code: 404, refused: 'Not Found: method not found' };
-    const refusal = refusalOf(method, payload, chat, known.there);
+    const refusal = refusalOf(method, payload, chat, known.there, platform.knowsCopying);
     if (refusal) return { code: 400, refused: refusal };
     const slow = tooMany(chat);
     if (slow !== undefined)
@@ -271,14 +274,14 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
         parameters: { retry_after: slow },
       };
     const messageId = platform.nextMessageId(chat.id);
-    const markup = fields['reply_markup'] as { inline_keyboard: Sent['keys'] } | undefined;
     platform.sent.push({
       chatId: chat.id,
       messageId,
       method,
       text: asText(fields['text'] ?? fields['caption']).trim(),
       entities: (fields['entities'] ?? []) as Sent['entities'],
-      keys: markup?.inline_keyboard ?? [],
+      keys: keysOf(fields['reply_markup']),
+      asksOne: (fields['reply_markup'] as { force_reply?: boolean } | undefined)?.force_reply === true,
       edits: 0,
       topic: (fields['message_thread_id'] as number | undefined) ?? null,
       replyTo: (fields['reply_parameters'] as { message_id: number } | undefined)?.message_id ?? null,
@@ -322,7 +325,7 @@ export async function openPlatform(token = '4711:SECRET-token_of-tests'): Promis
     if (!target || !there.has(id)) return { code: 400, refused: 'Bad Request: message to edit not found' };
     if (target.method !== 'sendMessage')
       return { code: 400, refused: 'Bad Request: there is no text in the message to edit' };
-    const refusal = textRefusal(fields) ?? keysRefusal(fields['reply_markup']);
+    const refusal = textRefusal(fields) ?? keysRefusal(fields['reply_markup'], platform.knowsCopying);
     if (refusal) return { code: 400, refused: refusal };
     const slow = tooMany(chat);
     if (slow !== undefined)

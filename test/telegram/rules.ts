@@ -7,7 +7,9 @@ export interface Sent {
   readonly method: string;
   text: string;
   entities: { type: string; offset: number; length: number }[];
-  keys: { text: string; callback_data: string }[][];
+  keys: { text: string; callback_data: string; copy_text?: { text: string } }[][];
+  /** It asks the person it answers for a message of theirs. */
+  readonly asksOne: boolean;
   /** How often it was changed. */
   edits: number;
   readonly topic: number | null;
@@ -29,13 +31,14 @@ export function refusalOf(
   { fields, files }: Form,
   chat: Chat,
   there: ReadonlySet<number>,
+  knowsCopying: boolean,
 ): string | undefined {
   if ('parse_mode' in fields) return 'Bad Request: this bot must not use a parse_mode';
   return (
     (method === 'sendMessage' ? textRefusal(fields) : fileRefusal(method, fields, files)) ??
     topicRefusal(fields['message_thread_id'], chat) ??
     replyRefusal(fields['reply_parameters'], there) ??
-    keysRefusal(fields['reply_markup'])
+    keysRefusal(fields['reply_markup'], knowsCopying)
   );
 }
 
@@ -109,13 +112,21 @@ function replyRefusal(given: unknown, there: ReadonlySet<number>): string | unde
   return there.has(id) || may === true ? undefined : 'Bad Request: message to be replied not found';
 }
 
-export function keysRefusal(markup: unknown): string | undefined {
+export function keysRefusal(markup: unknown, knowsCopying = true): string | undefined {
   if (markup === undefined) return undefined;
+  const forced = markup as { force_reply?: boolean; selective?: boolean };
+  // It opens at everybody unless selective.
+  if (forced.force_reply) return forced.selective ? undefined : 'Bad Request: this bot asks one person alone';
   const rows = (markup as { inline_keyboard?: Sent['keys'] }).inline_keyboard;
   if (!rows || rows.flat().length > 100 || rows.some((row) => row.length > 8))
     return 'Bad Request: reply markup is too long';
-  for (const { text, callback_data: data } of rows.flat()) {
+  for (const { text, callback_data: data, copy_text: copied } of rows.flat()) {
     if (typeof text !== 'string' || text.trim() === '') return 'Bad Request: button text must be non-empty';
+    if (copied) {
+      if (!knowsCopying) return 'Bad Request: BUTTON_TYPE_INVALID';
+      if (copied.text.length < 1 || copied.text.length > 256) return 'Bad Request: text to copy is too long';
+      continue;
+    }
     const bytes = Buffer.byteLength(asText(data));
     if (bytes < 1 || bytes > 64) return 'Bad Request: BUTTON_DATA_INVALID';
   }
