@@ -43,20 +43,22 @@ export function saidStore(db: Db) {
      ORDER BY made_at_ms DESC LIMIT 30`,
   );
 
+  const lastOf = db.prepare(
+    `SELECT message_key AS messageKey, at_ms AS atMs FROM heard
+     WHERE door = :door AND chat_key = :chatKey AND person_key = :person AND message_key <> :messageKey
+     ORDER BY at_ms DESC, rowid DESC LIMIT 1`,
+  );
   // Whoever went on to something else is not waited for: only the answer to what that person said last counts, or one
   // that a press brought since.
   const awaited = db
     .prepare(
-      `WITH last AS (SELECT message_key, at_ms FROM heard
-         WHERE door = :door AND chat_key = :chatKey AND person_key = :person AND message_key <> :messageKey
-         ORDER BY at_ms DESC, rowid DESC LIMIT 1)
-       SELECT reply_json ->> '$.awaits.request' FROM outbox LEFT JOIN last
+      `SELECT reply_json ->> '$.awaits.request' FROM outbox
        WHERE door = :door AND chat_key = :chatKey AND made_at_ms >= :sinceMs
-         AND (reply_json ->> '$.awaits.person' = :person AND (made_at_ms > coalesce(last.at_ms, 0)
-               OR made_at_ms = last.at_ms AND NOT EXISTS (SELECT 1 FROM heard WHERE heard.door = outbox.door AND heard.chat_key = outbox.chat_key
-                 AND heard.message_key = reply_to_key))
-           OR reply_to_key = last.message_key AND coalesce(reply_json ->> '$.awaits.person', :person) = :person)
-       ORDER BY outbox.id DESC LIMIT 1`,
+         AND (reply_json ->> '$.awaits.person' = :person AND (made_at_ms > :lastMs
+               OR made_at_ms = :lastMs AND NOT EXISTS (SELECT 1 FROM heard WHERE heard.door = outbox.door
+                 AND heard.chat_key = outbox.chat_key AND heard.message_key = reply_to_key))
+           OR reply_to_key = :lastKey AND coalesce(reply_json ->> '$.awaits.person', :person) = :person)
+       ORDER BY id DESC LIMIT 1`,
     )
     .pluck();
 
@@ -94,9 +96,12 @@ export function saidStore(db: Db) {
     },
 
     /** The request of which something was asked of a person last, since a moment; undefined where nothing was. */
-    awaited: ({ door, chatKey, person, messageKey }: Message, sinceMs: number): string | undefined =>
-      (awaited.get({ door, chatKey, person: person.key, messageKey, sinceMs }) as
-        string | null | undefined) ?? undefined,
+    awaited: ({ door, chatKey, person: { key: person }, messageKey }: Message, sinceMs: number) => {
+      const last = lastOf.get({ door, chatKey, person, messageKey }) as
+        { messageKey: string; atMs: number } | undefined;
+      const since = { sinceMs, lastMs: last?.atMs ?? 0, lastKey: last?.messageKey ?? null };
+      return (awaited.get({ door, chatKey, person, ...since }) as string | null | undefined) ?? undefined;
+    },
 
     /** A button of the answer to a message was pressed and recorded something: the message counts as recorded. */
     settle: ({ door, chatKey, messageKey }: Message, outcome: Outcome, entry: number | null): void =>

@@ -39,7 +39,7 @@ test('raw food is marked', () => {
 });
 
 refuses([
-  ['/batch', /still need a meal by its name and the weights/],
+  ['/batch', /Which meal/],
   ['/batch barley soup', /still need the weights/],
   ['/batch trays 500 g', /still need a meal/],
   ['/batch barley soup trays 0 500 g', /0 is not a weight/],

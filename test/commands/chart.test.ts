@@ -62,7 +62,7 @@ test('a chart records nothing', async () => {
 });
 
 refuses([
-  ['/chart', /I still need what to draw/],
+  ['/chart', /Which batch/],
   ['/chart B9', /There is no batch B9/],
   ['/chart B4 stock', /One chart at a time/],
   ['/chart trip', /Nothing is kept for Heron Lake yet/],

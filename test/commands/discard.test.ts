@@ -12,7 +12,7 @@ test('no reason is needed', () => {
 });
 
 refuses([
-  ['/discard', /still need a pouch code/],
+  ['/discard', /Which pouch/],
   ['/discard seal failed', /still need a pouch code/],
   ['/discard B7-1 bad', /no batch B7/],
 ]);

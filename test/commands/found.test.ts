@@ -183,7 +183,7 @@ test('a household of another chat finds nothing here', () => {
 });
 
 refuses([
-  ['/found', /still need a pouch code/],
+  ['/found', /Which pouch/],
   ['/found B4-2', /not how: tight, loose/],
   ['/found B4-9 loose', /no pouch B4-9/],
   ['/found B4-2 resealed 95 g', /is sealed and sound/],

@@ -99,7 +99,7 @@ test('what changes while it draws is not printed', async () => {
 });
 
 refuses([
-  ['/label', 'I still need a batch code such as B4'],
+  ['/label', 'Which batch'],
   ['/label B9', /There is no batch B9/],
   ['/label B2', /No pouch of B2 is in stock/],
   ['/label B4-9', /There is no pouch B4-9/],

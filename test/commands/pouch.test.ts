@@ -24,7 +24,7 @@ test('a batch', () => {
 });
 
 refuses([
-  ['/pouch', /still need a pouch code/],
+  ['/pouch', /Which pouch/],
   ['/pouch B4-1 B4-2 B4-3 B3-1', /At most 3 cards at a time/],
   ['/pouch B9-1', /no batch B9/],
   ['/pouch 4', /still need a pouch code/],

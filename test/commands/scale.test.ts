@@ -55,7 +55,7 @@ test('a target that is passed names the ingredients', () => {
 });
 
 refuses([
-  ['/scale', /still need a meal/],
+  ['/scale', /Which meal/],
   ['/scale barley soup', /not to what/],
   ['/scale goulash to 4 servings', /no recipe called "goulash"/],
   ['/scale barley soup to 0 servings', /0 servings cannot be/],

@@ -106,7 +106,7 @@ test('without an absorber the date is short', () => {
 });
 
 refuses([
-  ['/seal', /still need a batch code such as B4 and how many pouches/],
+  ['/seal', /Which load/],
   ['/seal B4', /still need how many pouches/],
   ['/seal 6 x 95 g', /B2 has no dry weight yet/],
   ['/seal 6 x 95 g B99', /no batch B99/],

@@ -17,7 +17,7 @@ test('a pouch that was kept for a trip is said to be missing there', async () =>
 });
 
 refuses([
-  ['/use', /still need a pouch code/],
+  ['/use', /Which pouch/],
   ['/use B9-9', /no batch B9/],
   ['/use B4-2 B4-77', /no pouch B4-77/],
   ['/use B4', /still need a pouch code/],

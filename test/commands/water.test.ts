@@ -78,7 +78,7 @@ test('pouches never shown to be dry are not offered for a meal: B3-1 is sealed u
 });
 
 refuses([
-  ['/water', /what the water is for/],
+  ['/water', /Which pouch/],
   ['/water for 3', /what the water is for/],
   ['/water B9-1', /no batch B9/],
   ['/water B4-99', /no pouch B4-99\. B4 has B4-1 to B4-6/],

@@ -57,7 +57,7 @@ test('a weight above the last one is questioned', () => {
 });
 
 refuses([
-  ['/weigh', /still need the weights/],
+  ['/weigh', /Which load/],
   ['/weigh B2', /still need the weights/],
   ['/weigh B99 400 g', /no batch B99\. The latest are/],
   ['/weigh B2 900 g', /was loaded with 600 g and cannot weigh 900 g/],

@@ -2,7 +2,7 @@
 import { afterEach, expect, test } from 'vitest';
 import { type OpenDoor, openDoor } from './group.ts';
 import { botUser } from './platform.ts';
-import { openSeason } from '../season.ts';
+import { openOwnSeason } from '../season.ts';
 
 let open: OpenDoor | undefined;
 afterEach(async () => {
@@ -10,7 +10,7 @@ afterEach(async () => {
   open = undefined;
 });
 const start = async () =>
-  (open = await openDoor({}, { fixedNowMs: Date.parse('2027-04-03T16:00Z') }, openSeason()));
+  (open = await openDoor({}, { fixedNowMs: Date.parse('2027-04-03T16:00Z') }, openOwnSeason()));
 
 test('a request from the menu offers the loads, asks for the weights and takes the answer', async () => {
   const door = await start();
