@@ -5,6 +5,7 @@ import { fedHead, isShort, shortLines } from '#cards/fed-words.ts';
 import { dayPages, planInShort, shortByPerson } from '#cards/plan-pages.ts';
 import { ungranted } from '#cards/wish-words.ts';
 import { pickWords, reasonLines, whyWords } from '#cards/pick-words.ts';
+import { provenWords } from '#cards/proven-words.ts';
 import { type TripProblem, tripProblem } from '#house/trip-problem.ts';
 import { markedWith, markLines } from '#house/marks.ts';
 import { stockQuestionsFor } from '#house/packet-questions.ts';
@@ -14,7 +15,7 @@ import { dayNotes, stoveCautions, sumInShort, sumLines, toBring, tripSums } from
 import { sayDayOf, tripMeant } from '#house/trips.ts';
 import { digestOf } from '#core/picks/digest.ts';
 import { fedByDay } from '#core/picks/fed.ts';
-import type { LevelName, PicksPlan, PicksResult } from '#core/picks/problem.ts';
+import type { PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import { type PouchReason, shortages } from '#core/picks/why.ts';
 import { Refusal } from '#core/refusal.ts';
 import { sayCode, sayCodes } from '#words/say.ts';
@@ -212,7 +213,7 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
     ...mendLines(house, fed),
     ...reasonLines(short, question, eaters, fed, result),
     ...(served.length > 0
-      ? [...sumLines(house, trip, sums), ...toBring(house, sums), provenWords(result)]
+      ? [...sumLines(house, trip, sums), ...toBring(house, sums), provenWords(question.problem, result)]
       : []),
     ...dayNotes(eaters, sums).map(({ who, text }) => `${who}: ${text}`),
   ];
@@ -224,25 +225,4 @@ function told(house: House, question: TripProblem, result: PicksResult, state: '
     isOpen: fed.some(isShort),
     pages: state === 'kept' ? [] : [all, ...dayPages(question, picked, fed, eaters)],
   };
-}
-
-const levelWords: Partial<Record<LevelName, string>> = {
-  'energy short': 'what is short',
-  unfed: 'who goes without',
-  'worst off': 'who goes without most',
-  wishes: 'wishes',
-  dislikes: 'dislikes',
-  moved: 'what changes of what is kept',
-  waste: 'what is left over',
-};
-
-/** How sure the plan is: what is proven, and how far the first open point may be from the best. */
-function provenWords({ levels, clockEnded }: PicksResult): string {
-  if (clockEnded) return 'Best found before the clock ended the search; asking again may find better.';
-  const open = levels.find(({ level, proven }) => levelWords[level] !== undefined && !proven);
-  if (!open)
-    return 'Proven: no other choice feeds more, then grants more wishes, then wastes less. Variety and the rest were searched.';
-  const unit = { 'energy short': ' kcal', waste: ' servings' }[open.level as string] ?? '';
-  const far = open.gap === null ? '' : ` (at most ${open.gap}${unit} from the best there can be)`;
-  return `Best found; not proven for ${levelWords[open.level]!}${far}.`;
 }
