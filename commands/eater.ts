@@ -6,9 +6,11 @@ import { nameKey } from '#house/figures.ts';
 import type { House } from '#house/house.ts';
 import { grownUpYears, isChild, isNarrowing, keptAs, liftedByTap, selfOf } from '#house/lifting.ts';
 import { stockQuestions } from '#house/packet-questions.ts';
+import { tripsAhead } from '#house/trips.ts';
 import { stockVerdicts } from '#house/verdicts.ts';
 import type { Eater } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
+import type { Choice } from '#core/talk.ts';
 import type { NewEater } from '#store/eaters.ts';
 import { aboutPerson } from '#words/eater-parts.ts';
 import { flag } from '#words/parts.ts';
@@ -129,7 +131,7 @@ export default command({
         ...(seen.isEmpty ? [] : seen.lines),
         ...(changes ? brokenAnywhere(house) : []),
       ],
-      open: stockQuestions(house, now),
+      open: [...(known ? [] : comingButtons(house, now)), ...stockQuestions(house, now)],
     };
   },
   say: ({ eaters, gone, did, notes: lines, why, heed = [], open = [] }) => {
@@ -158,6 +160,13 @@ export default command({
     };
   },
 });
+
+/** Somebody new may come along to what is planned: one tap a trip, the next two. */
+const comingButtons = (house: House, { name, id }: Eater): Choice[] =>
+  tripsAhead(house)
+    .filter(({ slots }) => slots.length > 0 && slots.every(({ eaters }) => !eaters.includes(id)))
+    .slice(0, 2)
+    .map(({ place }) => ({ label: `${name} comes to ${place}`, request: `/trip "${place}" with "${name}"` }));
 
 /** What a message told, as far as it told it. */
 type Told = {

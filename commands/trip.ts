@@ -1,28 +1,21 @@
 import { command } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
-import { brokenPromises } from '#house/broken.ts';
-import { mealNames, nameKey } from '#house/figures.ts';
-import { missingOf } from '#house/missing.ts';
+import { nameKey } from '#house/figures.ts';
+import { tripCard, tripList, wishButtons } from '#cards/trip-card.ts';
+import { takeSpare } from '#house/spare-meals.ts';
+import { endTrip, takeUpAgain } from '#house/trip-ends.ts';
+import { doubtLosses } from '#house/trip-losses.ts';
+import { sure } from '#words/sure.ts';
 import { overNow, tripBoard } from '#cards/trip-board.ts';
-import {
-  altitudeOf,
-  effortLines,
-  headingOf,
-  slotLines,
-  tripMeant,
-  tripsAhead,
-  whoComes,
-} from '#house/trips.ts';
+import { tripMeant, tripsAhead } from '#house/trips.ts';
 import { everyone, moveTrip, settle, tellEfforts, wantedSlots, withChange } from '#house/trip-slots.ts';
 import type { Trip } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import type { Choice, Reply } from '#core/talk.ts';
-import { boilingPointC } from '#core/boiling.ts';
 import type { NewTrip } from '#store/trips.ts';
 import { altitudeM, flag, optional, part } from '#words/parts.ts';
-import { sayNumber } from '#words/say.ts';
 import { startWater } from '#words/trip-parts.ts';
-import { newName, tripTold } from '#words/trip-told.ts';
+import { newName, spareMeal, tripTold } from '#words/trip-told.ts';
 
 const longestPlace = 50;
 
@@ -53,25 +46,41 @@ export default command({
     'Days: 12-14 June, fri to sun, 2027-06-12 to 2027-06-14. Meals: "from dinner" on the first day, "to breakfast" on the last; all three a day if none is named.',
     '"Sunday rest" or "saturday hard climb" tells how hard a day is: what is enough to eat goes by it. A trip moved as a whole keeps its wishes and pouches.',
     '"pin" at the end keeps the trip in one message at the top of the chat that stays true; "unpin" takes it down.',
-    'The same place again changes that trip. "/trip Heron Lake cancelled" gives its pouches back to stock; "over" ends it.',
+    'The same place again changes that trip. "/trip Heron Lake cancelled" gives its pouches back to stock; "over" ends it; "again" takes it up again with its wishes.',
+    '"A spare dinner" takes one along for a day more than planned; "no spare dinner" leaves it at home.',
   ],
   records: true,
   takes: {
     pin: optional(pinWord),
     newName,
     cancelled: flag('cancelled', 'canceled', 'cancel', 'over'),
+    again: flag('again', 'reopen', 'reopened', 'resume'),
+    spare: spareMeal,
+    sure,
     altitude: optional(altitudeM),
     water: startWater,
     place: optional(tripTold),
   },
-  run: ({ pin, newName: fresh, cancelled, altitude, water, place: told }, house) => {
+  run: (asked, house) => {
+    const { pin, newName: fresh, cancelled, again, spare, altitude, water, place: told } = asked;
     if (fresh !== undefined) return renamed(house, told?.name, fresh);
     if (pin) return board(house, tripMeant(house, told?.name), pin);
-    if (!told) return { lines: list(tripsAhead(house)), why: [], did: undefined, buttons: [] };
+    if (!told) return { lines: tripList(tripsAhead(house)), why: [], did: undefined, buttons: [] };
     const trip = told.isKnown
       ? house.trips.all().findLast((t) => !t.isOver && nameKey(t.place) === nameKey(told.name))
       : undefined;
-    if (cancelled) return end(house, trip, told.name);
+    if (again && !trip) {
+      const taken = takeUpAgain(house, told.name);
+      return shown(house, taken.trip, taken.remarks, `took up the trip ${taken.trip.place} again`);
+    }
+    if (cancelled) {
+      const { line, did } = endTrip(house, trip, told.name);
+      return { lines: [line], why: [], did, buttons: [] };
+    }
+    if (trip && spare) {
+      const { line, did } = takeSpare(house, trip, spare);
+      return shown(house, tripMeant(house, trip.place), [line], did);
+    }
     const changes =
       told.days ??
       told.meals ??
@@ -110,6 +119,7 @@ export default command({
       wantedSlots(head, moved ? { ...told, days: undefined } : told, moved ?? trip, eaters),
       told.slot,
     );
+    if (asked.sure !== true) doubtLosses(house, moved ?? trip, slots);
     const id = trip?.id ?? house.trips.add(nameKey(head.place), head, house.nowMs);
     if (trip) house.trips.change(id, head);
     remarks.push(...settle(house, id, (moved ?? trip)?.slots ?? [], slots));
@@ -150,22 +160,8 @@ function board(house: House, trip: Trip, pin: 'pin' | 'unpin'): { readonly pinne
 }
 
 function shown(house: House, trip: Trip, remarks: readonly string[], did: string | undefined) {
-  const { isShort, ...told } = card(house, trip, remarks);
+  const { isShort, ...told } = tripCard(house, trip, remarks);
   return { ...told, did, buttons: wishButtons(house, trip, isShort) };
-}
-
-/** What may come next, and wishes already made, for others to join. */
-function wishButtons(house: House, trip: Trip, isShort: boolean): Choice[] {
-  const byKey = new Map(mealNames(house).map((name) => [nameKey(name), name]));
-  const wished = [...new Set(house.trips.wishes(trip.id).map((wish) => wish.mealKey))];
-  return [
-    ...wished.slice(0, 5).map((key) => ({
-      label: `I want ${byKey.get(key) ?? key} too`,
-      request: `/want "${byKey.get(key) ?? key}" "${trip.place}" for me`,
-    })),
-    ...(isShort ? [{ label: 'What to cook', request: `/cook "${trip.place}"` }] : []),
-    { label: 'Plan the meals', request: `/pick "${trip.place}"` },
-  ];
 }
 
 /** The trip under another name; wishes, pouches and days stay. */
@@ -183,50 +179,6 @@ function renamed(house: House, old: string | undefined, name: string): Told {
     lines: [`The trip ${trip.place} is called ${name} now.`],
     why: [],
     did: `called the trip ${trip.place} ${name}`,
-    buttons: [],
-  };
-}
-
-function list(trips: readonly Trip[]): string[] {
-  if (trips.length > 0) return trips.map(headingOf);
-  return ['No trip is planned.', 'For example: /trip Heron Lake 12-14 June dinner breakfast for all'];
-}
-
-/** What somebody must know of a trip now; its days, who is there and where it lies are folded. */
-function card(house: House, trip: Trip, remarks: readonly string[]) {
-  const metres = altitudeOf(trip, house);
-  const told = trip.altitudeM === null ? "Altitude not told, so home's is taken: " : '';
-  const water = trip.fromSnow ? 'water from snow' : `water starts at ${sayNumber(trip.startWaterC)} °C`;
-  const eaters = house.eaters.all();
-  const missing = missingOf(house, trip);
-  return {
-    isShort: missing.isShort,
-    lines: [
-      headingOf(trip),
-      whoComes(trip, eaters),
-      ...effortLines(trip),
-      ...remarks,
-      ...missing.lines,
-      ...brokenPromises(house, trip),
-    ],
-    why: [
-      ...missing.why,
-      ...slotLines(trip.slots, eaters),
-      `${told}${Math.round(metres)} m, water boils at ${boilingPointC(metres).toFixed(1)} °C; ${water}.`,
-    ],
-  };
-}
-
-function end(house: House, trip: Trip | undefined, name: string) {
-  if (!trip) throw new Refusal('no-trip', `There is no trip called ${name}.`);
-  const held = house.trips.held(trip.id).filter((h) => h.came === null);
-  for (const one of held) house.trips.came(one.id, 'returned');
-  house.trips.end(trip.id, true);
-  const back = held.length === 0 ? '' : ` ${held.length} pouches are stock again.`;
-  return {
-    lines: [`${trip.place} is off the list.${back}`],
-    why: [],
-    did: `ended the trip ${trip.place}`,
     buttons: [],
   };
 }

@@ -27,7 +27,7 @@ export default command({
   ],
   help: [
     'The same wish by two people counts twice. Without a day it may be granted at any meal of the trip. Several meals and people go in one: soup and curry for Noa and Ben, or for all.',
-    'A meal that nobody wished for is kept away by "no soup saturday". A code says which pouch is opened then; that of a batch or a mixture means its meal.',
+    '"No soup saturday" keeps a meal away from there, "no soup" from the whole trip, once no wish for it is left. A code says which pouch is opened then; that of a batch or a mixture means its meal.',
   ],
   records: true,
   offers: { of: 'in stock' },
@@ -55,7 +55,11 @@ export default command({
       return { ...nothing, lines: list(house, trip) };
     }
     const recipes = [...ofBatch, ...(asked.meals ?? []).map((meal) => mealNamed(house, meal))];
-    const isNo = asked.no === true && slots !== undefined && asked.eaters === undefined;
+    // "No soup" takes one's own wish back; where nobody wishes for it, it is to be at no meal.
+    const isWished = house.trips
+      .wishes(trip.id)
+      .some(({ mealKey }) => recipes.some(({ name }) => nameKey(name) === mealKey));
+    const isNo = asked.no === true && asked.eaters === undefined && (slots !== undefined || !isWished);
     const eaters = eatersMeant(house, trip, isNo ? 'all' : asked.eaters);
     if (asked.withdrawn ?? asked.no)
       return { ...nothing, ...takenBack(house, trip, recipes, eaters, slots, isNo) };

@@ -46,7 +46,7 @@ export function planInShort(picked: readonly SlotPicked[], others: readonly stri
   const room = mostPhoneLines - phoneLinesOf(others);
   const bySlot = picked.map(
     ({ slot, dishes }) =>
-      `${sayDayOf(slot.onDay).slice(0, 3)} ${slot.meal}: ${dishes.join(', ') || 'nothing'}.`,
+      `${sayDayOf(slot.onDay).slice(0, 3)} ${slot.marks.includes('spare') ? 'spare ' : ''}${slot.meal}: ${dishes.join(', ') || 'nothing'}.`,
   );
   if (phoneLinesOf(bySlot) <= room) return bySlot;
   const byDay = [...groupBy(picked, ({ slot }) => slot.onDay)].map(

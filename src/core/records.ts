@@ -176,6 +176,9 @@ export type SlotMeal = 'breakfast' | 'lunch' | 'dinner';
 
 export const slotMeals = ['breakfast', 'lunch', 'dinner'] as const satisfies readonly SlotMeal[];
 
+/** 'kept': stays as it is planned; 'spare': taken along for a day more than planned. */
+export type SlotMark = 'kept' | 'spare';
+
 /** One meal of one day of a trip. */
 export interface Slot {
   readonly id: number;
@@ -183,6 +186,7 @@ export interface Slot {
   readonly meal: SlotMeal;
   /** Eaters' ids. */
   readonly eaters: readonly number[];
+  readonly marks: readonly SlotMark[];
 }
 
 /** How hard a day of a trip is. */

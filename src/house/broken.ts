@@ -46,7 +46,9 @@ function unfitFor(house: House, trip: Trip): string[] {
 /** Meals for which nothing is kept, of a trip for which something is. */
 function missingMeals(house: House, trip: Trip): string[] {
   const held = house.trips.held(trip.id).filter((h) => h.came === null);
-  if (held.length === 0) return [];
+  // Single meals that stay as they are leave the others open on purpose.
+  const isKept = (id: number) => trip.slots.find((slot) => slot.id === id)?.marks.includes('kept');
+  if (held.every(({ slot }) => isKept(slot))) return [];
   const eaters = house.eaters.all();
   const missing = trip.slots.flatMap((slot) => {
     const fed = new Set(held.filter((h) => h.slot === slot.id).flatMap((h) => h.eaters));

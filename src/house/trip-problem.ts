@@ -9,7 +9,7 @@ import { mealFloorKcal } from '#core/meal-floors.ts';
 import { besides, carriers, type Occasion } from '#core/occasions.ts';
 import type { House } from './house.ts';
 import { usesOf } from './occasions.ts';
-import { planBefore } from './plan-before.ts';
+import { fixedPlan, planBefore } from './plan-before.ts';
 import { saidOf } from './trip-said.ts';
 import { batchSeen, seeStock } from './figures.ts';
 import { isDisliked, mayBeNear, type MealShown, verdictOn } from './verdicts.ts';
@@ -84,6 +84,20 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
   const verdicts = [...dishes].flatMap(([key, { shown }]) =>
     eaters.map((eater) => ({ eater: String(eater.id), meal: key, verdict: verdictOn(eater, shown) })),
   );
+  const safe = verdicts.flatMap(({ eater, meal, verdict }): Pair[] =>
+    verdict.is === 'clear' ? [{ eater, meal }] : [],
+  );
+  const barred = trip.slots.flatMap((slot) => barredAt(slot, eaters, dishes));
+  const said = saidOf(house, trip, eaters, dishes, stocked);
+  const fixed = fixedPlan(
+    house,
+    trip,
+    (batch) => dishOfBatch.get(batch),
+    (slot, eater, meal) =>
+      safe.some((pair) => pair.eater === eater && pair.meal === meal) &&
+      ![...barred, ...said.banned].some((one) => one.slot === slot && one.meal === meal),
+  );
+  const keptCodes = new Set(fixed.pinned.map(({ pouch }) => pouch));
   return {
     trip,
     problem: {
@@ -109,9 +123,7 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
         })),
       uses: [...dishes].map(([meal, { uses }]) => ({ meal, is: uses })),
       ...planBefore(house, trip, (batch) => dishOfBatch.get(batch)),
-      safe: verdicts.flatMap(({ eater, meal, verdict }): Pair[] =>
-        verdict.is === 'clear' ? [{ eater, meal }] : [],
-      ),
+      safe,
       blocked: verdicts.flatMap(({ eater, meal, verdict }): Blocked[] => {
         if (verdict.is === 'clear') return [];
         const why = verdict.is === 'blocked' ? verdict.by : verdict.because;
@@ -119,13 +131,15 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
           { eater, meal, foods: [...new Set(why.map((b) => b.what))], unknown: verdict.is === 'unknown' },
         ];
       }),
-      barred: trip.slots.flatMap((slot) => barredAt(slot, eaters, dishes)),
+      barred,
       dislikes: [...dishes].flatMap(([meal, { shown }]) =>
         eaters
           .filter((eater) => isDisliked(eater, shown))
           .map((eater) => ({ eater: String(eater.id), meal })),
       ),
-      ...saidOf(house, trip, eaters, dishes, stocked),
+      ...said,
+      fixed: fixed.fixed,
+      pinned: [...fixed.pinned, ...said.pinned.filter(({ pouch }) => !keptCodes.has(pouch))],
     },
     pouches: new Map(stocked.map(({ pouch }) => [sayCode(pouch), pouch])),
     dishes: new Map([...dishes].map(([key, { shown }]) => [key, shown])),

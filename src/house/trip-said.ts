@@ -16,7 +16,7 @@ export function saidOf(
   eaters: readonly Eater[],
   dishes: Dishes,
   stocked: readonly { readonly pouch: Pouch }[],
-): Pick<PicksProblem, 'wishes' | 'banned' | 'pinned'> {
+): Required<Pick<PicksProblem, 'wishes' | 'banned' | 'pinned'>> {
   return {
     wishes: wishesOf(house, trip, eaters, dishes),
     banned: house.slotRules

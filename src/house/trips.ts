@@ -11,9 +11,9 @@ export function sayDayOf(onDay: string): string {
   return DateTime.fromISO(onDay, { zone: 'UTC' }).setLocale('en-GB').toFormat('ccc d LLL');
 }
 
-/** 'Fri 12 Jun dinner'. */
-export function saySlot({ onDay, meal }: Pick<Slot, 'onDay' | 'meal'>): string {
-  return `${sayDayOf(onDay)} ${meal}`;
+/** 'Fri 12 Jun dinner'; 'Sun 14 Jun spare dinner'. */
+export function saySlot({ onDay, meal, marks }: Pick<Slot, 'onDay' | 'meal'> & Partial<Slot>): string {
+  return `${sayDayOf(onDay)} ${marks?.includes('spare') ? 'spare ' : ''}${meal}`;
 }
 
 /** Trips that nobody ended, the next to start first; those whose days have passed come last. */

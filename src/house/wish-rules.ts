@@ -1,4 +1,4 @@
-import type { Eater, Recipe, Slot, Trip } from '#core/records.ts';
+import type { Eater, Recipe, Slot, Trip, Wish } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
 import { sayCode, sayCodes, sayList } from '#words/say.ts';
 import { nameKey, pouchesInStock, recipeNamed } from './figures.ts';
@@ -7,14 +7,19 @@ import { saySlot } from './trips.ts';
 import { shownOf, verdictOn } from './verdicts.ts';
 import { sayWhen, slotMeant, wishesMeant } from './wishing.ts';
 
-/** Takes wishes back, each named; where a meal is named and nobody wished, the meal is kept away from it. */
+/**
+ * Takes wishes back, each named; where nobody wished for it, the meal is kept away from the slots that are named, or from
+ * the whole trip.
+ * @param isNo "no soup" rather than "not soup": it speaks of the meal, for everybody
+ * @throws Refusal 'no-such-wish', 'kept-away'
+ */
 export function takenBack(
   house: House,
   trip: Trip,
   recipes: readonly Recipe[],
   eaters: readonly Eater[],
   slots: readonly Slot[] | undefined,
-  isForAll: boolean,
+  isNo: boolean,
 ) {
   const lines: string[] = [];
   const all = house.trips.wishes(trip.id);
@@ -26,18 +31,39 @@ export function takenBack(
       lines.push(`Taken back: ${name} for ${whose.name}, ${trip.place}, ${sayWhen(trip, wish.slot)}.`);
     }
     if (meant.length > 0) continue;
-    if (!slots || !isForAll)
-      throw new Refusal(
-        'no-such-wish',
-        `${sayList(eaters.map((e) => e.name))} has no wish for ${name} on ${trip.place}. To keep it away from a meal, say which: /want no ${name} ${trip.slots[0]!.onDay} ${trip.slots[0]!.meal}`,
-      );
+    if (!isNo) throw noSuchWish(house, trip, eaters, name, all);
     const known = house.slotRules.bans(trip.id);
-    const fresh = slots.filter(({ id }) => !known.some((b) => b.slot === id && b.mealKey === nameKey(name)));
+    const fresh = (slots ?? trip.slots).filter(
+      ({ id }) => !known.some((b) => b.slot === id && b.mealKey === nameKey(name)),
+    );
     for (const { id } of fresh) house.slotRules.ban(id, nameKey(name));
     if (fresh.length === 0) throw new Refusal('kept-away', `${name} is kept away from there already.`);
-    lines.push(`No ${name} at ${sayList(fresh.map(saySlot))}: /pick keeps it away.`);
+    const where = slots ? `at ${sayList(fresh.map(saySlot))}` : `at any meal of ${trip.place}`;
+    lines.push(`No ${name} ${where}: /pick keeps it away.`);
   }
   return { lines, did: lines.join(' ').replace(/\.$/, '') };
+}
+
+function noSuchWish(
+  house: House,
+  trip: Trip,
+  eaters: readonly Eater[],
+  name: string,
+  all: readonly Wish[],
+): Refusal {
+  const wishing = new Set(all.filter(({ mealKey }) => mealKey === nameKey(name)).map(({ eater }) => eater));
+  const others = house.eaters
+    .all()
+    .filter(({ id }) => wishing.has(id))
+    .map((one) => one.name);
+  const way =
+    others.length > 0
+      ? `${sayList(others)} ${others.length > 1 ? 'do' : 'does'}: /want not ${name} for ${sayList(others)}`
+      : `To keep it away from the whole trip: /want no ${name}`;
+  return new Refusal(
+    'no-such-wish',
+    `${sayList(eaters.map((e) => e.name))} has no wish for ${name} on ${trip.place}. ${way}`,
+  );
 }
 
 /** Says of pouches at which meal they are opened; everybody there who may have it wishes for it. */

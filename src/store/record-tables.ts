@@ -29,6 +29,7 @@ export const recordTables = [
   'slot_eater',
   'slot_ban',
   'slot_pin',
+  'slot_mark',
   'wish',
   'promise',
   'rating',

@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import type { Code, Effort, HeldPouch, Slot, SlotMeal, Trip, Wish } from '#core/records.ts';
+import type { Code, Effort, HeldPouch, Slot, SlotMark, SlotMeal, Trip, Wish } from '#core/records.ts';
 import type { PicksResult, Seat } from '#core/picks/problem.ts';
 import type { Db } from './db.ts';
 
 type TripRow = Omit<Trip, 'slots' | 'efforts' | 'fromSnow' | 'isOver'> & { fromSnow: 0 | 1; isOver: 0 | 1 };
 export type NewTrip = Omit<Trip, 'id' | 'slots' | 'isOver' | 'efforts'>;
-export type NewSlot = Omit<Slot, 'id'>;
+export type NewSlot = Omit<Slot, 'id' | 'marks'>;
 
 const Ids = z.array(z.number().int());
 
@@ -48,11 +48,12 @@ export function tripStore(db: Db) {
     `SELECT id, on_day AS onDay, meal FROM slot WHERE trip = ?
      ORDER BY on_day, CASE meal WHEN 'breakfast' THEN 0 WHEN 'lunch' THEN 1 ELSE 2 END`,
   );
+  const slotMarks = db.prepare('SELECT mark FROM slot_mark WHERE slot = ? ORDER BY mark').pluck();
   const slotEaters = db.prepare('SELECT eater FROM slot_eater WHERE slot = ? ORDER BY eater').pluck();
   const addSlot = db.prepare('INSERT INTO slot (household, trip, on_day, meal) VALUES (?, ?, ?, ?)');
   const dropSlot = db.prepare('DELETE FROM slot WHERE household = ? AND id = ?');
   const addEater = db.prepare('INSERT INTO slot_eater (household, slot, eater) VALUES (?, ?, ?)');
-  const dropRules = ['slot_ban', 'slot_pin'].map((table) =>
+  const dropRules = ['slot_ban', 'slot_pin', 'slot_mark'].map((table) =>
     db.prepare(`DELETE FROM ${table} WHERE household = ? AND slot = ?`),
   );
   const dropEater = db.prepare('DELETE FROM slot_eater WHERE household = ? AND slot = ? AND eater = ?');
@@ -109,6 +110,7 @@ export function tripStore(db: Db) {
     slots: (slots.all(row.id) as { id: number; onDay: string; meal: SlotMeal }[]).map((slot) => ({
       ...slot,
       eaters: slotEaters.all(slot.id) as number[],
+      marks: slotMarks.all(slot.id) as SlotMark[],
     })),
   });
   const heldPouch = ({

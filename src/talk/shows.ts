@@ -1,4 +1,5 @@
 import { type Reader, holdOf, idea } from './hold.ts';
+import { dayText } from './asks-trips.ts';
 import type { Look } from './look.ts';
 import { sayCode } from '#words/say.ts';
 import { pastDayText, whoAndWhen } from './topic.ts';
@@ -200,6 +201,23 @@ export const picks: Reader = (look) => {
     look.says(
       / keep (?:it|that|this|the (?:plan|picks|menu|pouches)|these|those)(?! (?:in|at|on|under|near|where|cold|cool|frozen|dry)\b)/,
     ) || look.says(/ (?:plan|picks) (?:is|are|looks?) (?:good|fine|great)(?:,)? keep /);
+  const slot = look.slotMeal();
+  const day = dayText(look);
+  // 'Keep Friday as it is', 'leave Saturday dinner as planned'.
+  if (
+    look.says(/^ (?:please )?(?:keep|leave) /) &&
+    (day !== '' || slot !== undefined) &&
+    look.names.trips.length > 0 &&
+    look.codes() === '' &&
+    (look.mealTyped() === undefined || look.says(/ as (?:[\p{L} ]+ )?(?:is|are|planned|stands?) $/u))
+  )
+    return {
+      means: 'pick',
+      words: `keep ${day} ${slot?.meal ?? ''} ${look.trip() ?? ''}`.replace(/ +/gu, ' ').trim(),
+      score: 4,
+      left: [],
+      holds: holdOf(look),
+    };
   if (isKeep)
     return {
       means: 'pick',

@@ -57,8 +57,12 @@ function newcomer(look: Look): Meaning | undefined {
     /^\s*((?:\p{Lu}[\p{L}'’-]*\s+)+?)(?:is coming|comes|is joining|joins|eats with us|will be there|is here)\b[^,;:]*[,;:]\s*(.+)$/su.exec(
       look.bare,
     );
-  if (guest && people.length === 0 && look.said.trips.length === 0)
-    return { ...told(`${guest[1]!.trim()} ${guest[2]}`, 4), holds: 'that would be somebody new' };
+  const [trip] = look.said.trips;
+  if (guest && people.length === 0)
+    return {
+      ...told(`${guest[1]!.trim()} ${guest[2]}`, 4),
+      holds: `that would be somebody new${trip ? `; once recorded, one tap brings them along to ${trip.names[0]}` : ''}`,
+    };
   const onlyName =
     /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is|[Tt]his is)\s+(\p{Lu}\p{Ll}[\p{L}'’-]*)[\s.!]*$/su.exec(
       look.bare,

@@ -77,6 +77,10 @@ export const trip: Reader = (look) => {
       left: [],
       holds: 'cancelling gives its pouches and wishes back',
     };
+  const again = againOn(look);
+  if (again !== undefined) return again;
+  const spare = spareMeal(look, known?.names[0]);
+  if (spare !== undefined) return spare;
   if (known) return knownTrip(look, known);
   const isTrip =
     look.has(...tripWords) ||
@@ -118,6 +122,36 @@ export const trip: Reader = (look) => {
     holds: mood.doubt === null ? null : holdOf(look, { future: true, except: true, negated: true }),
   };
 };
+
+/** 'Heron Lake is on again', 'we go to Heron Lake after all': a trip that was called off. */
+function againOn(look: Look): Meaning | undefined {
+  const place =
+    /^\s*(?:the\s+)?(?:trip\s+(?:to\s+)?)?(.{2,40}?)\s+(?:is|s)\s+(?:back\s+)?on\s+(?:again|after\s+all)\W*$/iu.exec(
+      look.bare,
+    )?.[1] ??
+    /^\s*take\s+up\s+(?:the\s+)?(?:trip\s+(?:to\s+)?)?(.{2,40}?)\s+again\W*$/iu.exec(look.bare)?.[1];
+  if (place === undefined) return undefined;
+  return { means: 'trip', words: `${place} again`, score: 4, left: [], holds: holdOf(look) };
+}
+
+/** 'We take a spare dinner along', 'no spare dinner after all'. */
+function spareMeal(look: Look, place: string | undefined): Meaning | undefined {
+  const trip = place ?? (look.names.trips.length > 0 ? look.names.trips[0] : undefined);
+  if (trip === undefined || look.said.meals.length > 0) return undefined;
+  const told =
+    /\b(no\s+|without\s+(?:a\s+)?)?(?:spare|emergency|reserve)\s+(breakfast|lunch|dinner|supper|meal)\b/iu.exec(
+      look.said.text,
+    ) ??
+    /\b(no\s+)?(breakfast|lunch|dinner|supper|meal)\s+(?:in\s+reserve|to\s+spare)\b/iu.exec(look.said.text);
+  if (told === null) return undefined;
+  return {
+    means: 'trip',
+    words: `${quoted(trip)} ${told[1] === undefined ? 'a' : 'no'} spare ${told[2]!}`,
+    score: 4,
+    left: [],
+    holds: holdOf(look, { future: true, negated: true }),
+  };
+}
 
 const notComing =
   / (?:without|not coming|isn t coming|can t come|cant come|can t make it|cant make it|cannot make it|cannot come|won t come|wont come|stays home|staying home|stays at home|drops out|not come|doesn t come|not joining|(?:take|leave|count|drop|cross|keep) (?:\w+ ){1,2}(?:off|out)(?: of)?) /;

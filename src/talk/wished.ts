@@ -1,9 +1,52 @@
-import { type Reader, idea, people } from './hold.ts';
+import { type Reader, holdOf, idea, people } from './hold.ts';
 import { dayText } from './asks-trips.ts';
-import { type Look, quoted } from './look.ts';
+import { type Look, type Meaning, quoted } from './look.ts';
+
+/** What is wished of a trip's meals: a meal, a pouch for one of them, a meal that is not to be there. */
+export const wishing: Reader = (look) => pouchForMeal(look) ?? keptAway(look) ?? wish(look);
+
+/** No deed with a pouch or a meal is told. */
+const deeds = [
+  'eat', 'use', 'have', 'seal', 'weigh', 'load', 'pack', 'cook', 'make', 'dry', 'call', 'water', 'label', 'discard', 'find',
+]; // prettier-ignore
+
+/** 'B4-1 for Saturday dinner', 'B4-1 on Saturday evening please': which pouch is opened then. */
+function pouchForMeal(look: Look): Meaning | undefined {
+  const slot = look.slotMeal();
+  if (look.codes() === '' || look.names.trips.length === 0 || look.said.mood.asks || look.has(...deeds))
+    return undefined;
+  if (!look.says(/ (?:for|on) /) || slot === undefined) return undefined;
+  const day = dayText(look);
+  return {
+    means: 'want',
+    words: `${look.codes()} ${day} ${slot.meal}${look.trip() ? ` ${look.trip()}` : ''}`.replace(/ +/gu, ' '),
+    score: 4,
+    left: [],
+    holds: day === '' ? 'I found no day in it' : holdOf(look, { future: true }),
+  };
+}
+
+/** 'No stew on this trip': at none of its meals. */
+function keptAway(look: Look): Meaning | undefined {
+  const meal = look.mealTyped();
+  const isTrip =
+    look.said.trips.length > 0 || look.says(/ (?:on|for|during) (?:this|the|our|that) (?:whole )?trip /);
+  if (meal === undefined || !isTrip || look.said.mood.asks || look.has(...deeds)) return undefined;
+  // 'No' in front is read as an answer to something where it stands alone, so the words as typed decide.
+  if (!/^\s*(?:please\s+)?(?:there\s+(?:should|shall|must)\s+be\s+)?no\s/iu.test(look.said.text))
+    return undefined;
+  if (dayText(look) !== '' || look.slotMeal() !== undefined) return undefined;
+  return {
+    means: 'want',
+    words: `no ${meal}${look.trip() ? ` ${look.trip()}` : ''}`,
+    score: 4,
+    left: [],
+    holds: look.said.mood.doubt === null ? null : `"${look.said.mood.doubt}" leaves it open`,
+  };
+}
 
 /** 'I want curry on Saturday', "I'd love the soup Sunday evening". */
-export const wishing: Reader = (look) => {
+function wish(look: Look): Meaning | undefined {
   const verbs = look.at(...idea('wish'));
   const isWish =
     verbs.length > 0 ||
@@ -134,7 +177,7 @@ export const wishing: Reader = (look) => {
           ? `"${look.said.mood.doubt}" leaves it open`
           : null,
   };
-};
+}
 
 /** Every meal that is named, joined; one that may be several as it was typed. */
 function mealsTold(look: Look, first: string): string {

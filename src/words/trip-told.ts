@@ -5,7 +5,8 @@ import { optional, part } from './part.ts';
 import { placeLeft } from './place-name.ts';
 import { daysChanged, type SlotChange, slotChange } from './trip-change.ts';
 import { type DayEffort, dayEfforts } from './trip-efforts.ts';
-import { type Company, type MealsOfTrip, mealsOfTrip, readCompany } from './trip-parts.ts';
+import { type Company, type MealsOfTrip, mealsOfTrip, readCompany, slotMealNamed } from './trip-parts.ts';
+import type { SlotMeal } from '#core/records.ts';
 
 /** 'Is called Swan Lake', at the end: what the trip is called from now on, as typed. */
 export const newName = optional(
@@ -20,6 +21,36 @@ export const newName = optional(
     reading.take(at, ...behind);
     reading.takeWords('is', 'now');
     return name;
+  }),
+);
+
+/** A meal taken along to spare, or no more. */
+export interface SpareMeal {
+  readonly meal: SlotMeal;
+  readonly isGone: boolean;
+}
+
+/** 'A spare dinner', 'one dinner in reserve', 'no spare dinner'; a dinner where no meal is named. */
+export const spareMeal = optional(
+  part<SpareMeal>('a spare meal, such as a spare dinner', (reading) => {
+    const at = [...reading.left()].find((i) =>
+      /^(?:spare|reserve|emergency|extra)$/.test(reading.all[i]!.plain),
+    );
+    if (at === undefined) return undefined;
+    const near = [at + 1, at - 1, at - 2].find(
+      (i) => slotMealNamed(reading.at(i)?.plain ?? '') !== undefined || reading.at(i)?.plain === 'meal',
+    );
+    // 'Extra' alone says nothing of a meal to spare.
+    if (near === undefined && reading.all[at]!.plain === 'extra') return undefined;
+    if (reading.all[at]!.plain === 'extra' && /\d|day$/.test(reading.all[near! + 1]?.plain ?? ''))
+      return undefined;
+    const isGone = [at - 1, at - 2].some((i) => /^(?:no|without|not)$/.test(reading.at(i)?.plain ?? ''));
+    const meal = near === undefined ? undefined : slotMealNamed(reading.all[near]!.plain);
+    reading.take(at, ...(near === undefined ? [] : [near]));
+    for (const i of [at - 1, at - 2, at - 3])
+      if (/^(?:a|an|one|in|no|without|not|with|plus)$/.test(reading.at(i)?.plain ?? '')) reading.take(i);
+    reading.takeWords('along', 'with', 'take', 'bring');
+    return { meal: meal ?? 'dinner', isGone };
   }),
 );
 

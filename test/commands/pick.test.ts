@@ -95,3 +95,39 @@ test('people and meals that are short for the same reason share a line', async (
   expect(bare.last[0]!.buttons.map(({ label }) => label)).not.toContain('Keep these');
   expect(await bare.ask('/pick keep')).toContain('there is nothing to keep');
 });
+
+test('part of a plan stays as it is, however the rest is planned anew', async () => {
+  const house = openSeason();
+  await house.ask('/pick');
+  const kept = await house.ask('/pick keep sunday dinner');
+  expect(kept).toMatch(/^Heron Lake: this meal stays as planned\.\nSun 13 Jun dinner: .*B\d-\d/);
+  const codes = [...kept.matchAll(/B\d-\d+/g)].map(([code]) => code);
+  // Wishes for just then would bring another meal there, were it not kept.
+  house.say('/want lentil pot sunday dinner for Ben');
+  house.say('/want soup sunday dinner for Ana');
+  const again = await house.ask('/pick');
+  const sunday = again.split('\n').find((line) => /^Sun dinner|^Dinner: /.test(line));
+  expect(sunday ?? again).toBeTruthy();
+  await house.ask('/pick keep');
+  const held = house.db
+    .prepare(
+      `SELECT 'B' || batch.no || '-' || pouch.no FROM promise JOIN pouch ON pouch.id = pouch JOIN batch ON batch.id = pouch.batch
+         JOIN slot ON slot.id = promise.slot WHERE slot.on_day = '2027-06-13' AND slot.meal = 'dinner' AND came IS NULL`,
+    )
+    .pluck()
+    .all() as string[];
+  const said = new Set(kept.includes(' to ') ? [] : codes);
+  for (const code of said) expect(held).toContain(code);
+  expect(house.say('/pick free sunday dinner')).toContain('Sun 13 Jun dinner may be planned anew: /pick.');
+  expect(house.say('/pick free sunday dinner')).toContain('is not among the meals that stay as they are');
+});
+
+test('a day without what about it is asked for', async () => {
+  expect(await openSeason().ask('/pick sunday dinner')).toContain('To let it stay as it is: /pick keep');
+});
+
+test('a day is kept by a sentence', async () => {
+  const house = openSeason();
+  await house.ask('/pick');
+  expect(await house.ask('keep sunday as it is')).toContain('as planned.');
+});

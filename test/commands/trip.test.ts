@@ -124,7 +124,8 @@ test('what hangs on a meal that falls away is named: its pouches are free, its w
   const house = openSeason();
   house.say('/want soup saturday dinner for Ben');
   await house.ask('/pick keep');
-  const answer = house.say('/trip Heron Lake 13-14 June');
+  house.say('/trip Heron Lake 13-14 June');
+  const answer = house.press(1);
   expect(answer).toMatch(/Free again: B\d-\d.*, kept for Sat 12 Jun dinner\./);
   expect(answer).toContain('Wished for at Sat 12 Jun dinner and now at any meal: Barley soup.');
   expect(house.say('/want')).toMatch(/for Ben$/);
@@ -171,4 +172,52 @@ test.each([
   ['/trip 10-11 July', /^I read the days, but not where the trip goes\./],
 ])('a place called as such places are: %s', (typed, says) => {
   expect(openSeason().say(typed)).toMatch(says);
+});
+
+test('what hangs on meals that fall away is listed as lost before it is', async () => {
+  const house = openSeason();
+  house.say('/want soup sunday dinner', 'Ana');
+  await house.ask('/pick keep');
+  const slots = () => house.db.prepare('SELECT count(*) FROM slot').pluck().get();
+  const before = slots();
+  const doubt = house.say('/trip Heron Lake 12-13 June from dinner to breakfast');
+  expect(doubt).toMatch(
+    /^What would be lost with it:\nSun 13 Jun dinner: .*kept for it and the wish for Barley soup there\./,
+  );
+  expect(doubt).toContain('Nothing is recorded yet');
+  expect(slots()).toBe(before);
+  expect(house.press(1)).toContain('Free again:');
+  expect(slots()).toBeLessThan(before as number);
+});
+
+test('a cancelled trip is taken up again with its wishes and the pouches that are still free', async () => {
+  const house = openSeason();
+  house.say('/want soup', 'Ana');
+  await house.ask('/pick keep');
+  const held = house.db.prepare('SELECT count(*) FROM promise WHERE came IS NULL').pluck();
+  const kept = held.get() as number;
+  house.say('/trip Heron Lake cancelled');
+  house.say('/use B4-1');
+  const again = house.say('Heron Lake is on again');
+  expect(again).toContain('On again, with 1 wish.');
+  expect(again).toContain('Kept for it again: ');
+  expect(again).toContain('No longer free: 1 pouch that was kept for it.');
+  expect(held.get()).toBe(kept - 1);
+  expect(house.say('/trip Nowhere again')).toContain('No trip called Nowhere is off the list');
+});
+
+test('a spare dinner comes along and stays at home again', () => {
+  const house = openSeason();
+  const answer = house.say('we take a spare dinner along');
+  expect(answer).toMatch(/A spare dinner comes along, for \w+ \d+ Jun dinner/);
+  expect(house.say('/trip Heron Lake a spare dinner')).toContain('A spare dinner is planned already');
+  expect(house.say('no spare dinner after all')).toContain('No spare dinner any more.');
+  expect(house.say('/trip Heron Lake no spare lunch')).toContain('No spare lunch is planned');
+});
+
+test('a guest comes along in one line and a tap', () => {
+  const house = openSeason();
+  house.say('/eater Lena guest no walnuts');
+  expect(house.press(1)).toMatch(/^For .*Lena/m);
+  expect(house.say('/trip Heron Lake')).toMatch(/^For .*Lena/m);
 });

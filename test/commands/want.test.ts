@@ -89,7 +89,8 @@ test('a meal kept away from a meal is not there; a wish for just there lifts it'
   expect(await house.ask('/pick')).toContain('is not to be there, as was said');
   expect(house.say('/want soup sunday dinner')).toContain('that no longer holds');
   expect(await house.ask('/pick')).toMatch(/Sun 13 Jun:\n[^]*Dinner:[^\n]*Barley soup/);
-  expect(house.say('/trip Heron Lake no dinner on sunday')).toContain('Sun 13 Jun: breakfast for');
+  expect(house.say('/trip Heron Lake no dinner on sunday')).toContain('What would be lost with it');
+  expect(house.press(1)).toContain('Sun 13 Jun: breakfast for');
   expect(house.faults).toEqual([]);
 });
 
@@ -114,4 +115,20 @@ test('the code of a batch or a mixture means its meal', () => {
     /^Wish: Lentil pot \+ .*milk.* for Ana, Heron Lake, Sun 13 Jun dinner\./,
   );
   expect(house.say('/want not M5 sunday dinner')).toMatch(/^Taken back: Lentil pot \+ /);
+});
+
+test('a meal is kept away from the whole trip where nobody wishes for it', () => {
+  const house = openSeason();
+  expect(house.say('no lentil pot on this trip')).toContain('No Lentil pot at any meal of Heron Lake');
+  house.say('/want soup for Ben');
+  expect(house.say('/want no soup', 'Ana')).toContain(
+    'Ana has no wish for Barley soup on Heron Lake. Ben does: /want not Barley soup for Ben',
+  );
+  expect(house.say('/want no soup', 'Ben')).toContain('Taken back: Barley soup for Ben');
+});
+
+test('a sentence says which pouch is for which meal', () => {
+  const house = openSeason();
+  expect(house.say('B4-2 for sunday dinner please')).toContain('B4-2, Lentil pot, is for Sun 13 Jun dinner');
+  expect(house.say('could B4-2 be for sunday dinner?')).not.toContain('is for Sun 13 Jun dinner');
 });

@@ -38,6 +38,7 @@ const landed: Readonly<Record<string, string>> = {
   '0025-aliases.sql': '90f9e447ddefea16199a71d9d1b9b7ae8569934a90a9bfbef79e61ac5b0be146',
   '0026-shopping.sql': '98326a0371531dc98d5fe7ae7a0b637727f7a9c973e587d9bad150d34a653690',
   '0027-said.sql': 'e457a0e2230b33de44495699f0e33b2b2add0743ae41021bc394c1f3e3dfbc73',
+  '0028-slot-marks.sql': '1c7e5311124b8f19e3000af36599412b7311b9e3075f60ff7600c33f08d5559b',
 };
 const migrationsFolder = new URL('../../src/store/migrations/', import.meta.url);
 const migrationFiles = readdirSync(migrationsFolder).sort();

@@ -113,8 +113,10 @@ function besideFaults(
   return faults;
 }
 
-/** Whether the meal carries such a meal of the day, or this eater wished for it just there. */
+/** Whether the meal carries such a meal of the day, this eater wished for it just there, or it is fixed. */
 function isFor(problem: PicksProblem, slot: Slot, eater: string, meal: string): boolean {
+  const stays = (problem.fixed ?? []).find((seat) => seat.slot === slot.key && seat.eater === eater);
+  if (stays) return stays.meal === meal;
   const use = problem.uses?.find((u) => u.meal === meal);
   if (!use || !slot.carriedBy || use.is.some((one) => slot.carriedBy!.includes(one))) return true;
   const wished = problem.wishes.some((w) => w.slot === slot.key && w.eater === eater && w.meal === meal);

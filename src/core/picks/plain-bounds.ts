@@ -39,7 +39,7 @@ export function plainBounds(grid: Grid, vector: readonly number[]): number[] {
     without,
   );
   bounds[at['energy short']] = Math.floor(kcal / grid.shortStep);
-  bounds[at.wishes] = -grid.wishTotal;
+  bounds[at.wishes] = 0 - grid.wishTotal;
   // Whoever could eat and goes without dislikes nothing there.
   bounds[at.dislikes] = Math.max(0, disliked - (vector[at.unfed]! - nothing));
   return bounds;

@@ -121,6 +121,8 @@ export interface PicksProblem {
   readonly banned?: readonly { readonly slot: string; readonly meal: string }[];
   /** Pouches that go to a slot when their meal is eaten there, and to no other while there are others. */
   readonly pinned?: readonly { readonly slot: string; readonly pouch: string }[];
+  /** Who has what where, come what may, as long as it is clear for them and in stock. */
+  readonly fixed?: readonly Seat[];
   /** A wish for a slot opens that slot for a breakfast or a main, whichever the slot usually asks for. */
   readonly wishes: readonly Wish[];
   readonly uses?: readonly MealUse[];
