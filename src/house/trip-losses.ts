@@ -17,7 +17,7 @@ export function doubtLosses(house: House, trip: Trip | undefined, wanted: readon
     (slot) => !wanted.some(({ onDay, meal }) => onDay === slot.onDay && meal === slot.meal),
   );
   const lost = gone.flatMap((slot) => lossesOf(house, trip, slot));
-  if (lost.length > 0) throw new Doubt('losing', `What would be lost with it:\n${lost.join('\n')}`);
+  if (lost.length > 0) throw new Doubt('losing', `This would fall away:\n${lost.join('\n')}`);
 }
 
 function lossesOf(house: House, trip: Trip, slot: Slot): string[] {

@@ -182,7 +182,7 @@ test('what hangs on meals that fall away is listed as lost before it is', async 
   const before = slots();
   const doubt = house.say('/trip Heron Lake 12-13 June from dinner to breakfast');
   expect(doubt).toMatch(
-    /^What would be lost with it:\nSun 13 Jun dinner: .*kept for it and the wish for Barley soup there\./,
+    /^This would fall away:\nSun 13 Jun dinner: .*kept for it and the wish for Barley soup there\./,
   );
   expect(doubt).toContain('Nothing is recorded yet');
   expect(slots()).toBe(before);
