@@ -10,7 +10,7 @@ import { digestOf } from '#core/picks/digest.ts';
 import type { PicksPlan, PicksResult } from '#core/picks/problem.ts';
 import type { PouchReason } from '#core/picks/why.ts';
 import { Refusal } from '#core/refusal.ts';
-import { mealOfDay, tripAndDay } from '#words/want-parts.ts';
+import { mealOfDay, tripOrDay } from '#words/want-parts.ts';
 import { sayCode, sayCodes, sayList } from '#words/say.ts';
 import { flag, optional, part, pouchCodes } from '#words/parts.ts';
 import { takeName } from '#words/names.ts';
@@ -43,15 +43,15 @@ export default planned({
     why: flag('why'),
     codes: optional(pouchCodes),
     free: flag('free', 'release', 'loosen'),
-    when: tripAndDay,
+    when: tripOrDay,
     slotMeal: mealOfDay,
     trip: optional(tripName),
   },
   atOnce: {
     when: ({ free }) => free === true,
     run: ({ when, slotMeal, trip: place }, house) => {
-      const trip = tripMeant(house, when.trip ?? place);
-      const slots = slotsNamed(trip, when.day, slotMeal) ?? trip.slots;
+      const trip = tripMeant(house, when?.trip ?? place);
+      const slots = slotsNamed(trip, when?.day, slotMeal) ?? trip.slots;
       const words = sayList(freeSlots(house, slots).map(saySlot));
       return inShort(trip.place, [`${words} may be planned anew: /pick.`], `let ${words} be planned anew`);
     },
@@ -60,8 +60,8 @@ export default planned({
     { when, slotMeal, trip: place, codes, why, keep },
     house,
   ): { question: TripProblem; code: string | undefined; known: PicksResult | undefined } => {
-    const trip = tripMeant(house, when.trip ?? place);
-    const part = slotsNamed(trip, when.day, slotMeal);
+    const trip = tripMeant(house, when?.trip ?? place);
+    const part = slotsNamed(trip, when?.day, slotMeal);
     if (part && !keep)
       throw new Refusal(
         'keep',
@@ -118,7 +118,7 @@ export default planned({
     house.trips.show(trip.id, digestOf(question.problem), result, house.nowMs);
     const isOther = before && JSON.stringify(before.result.slots) !== JSON.stringify(result.slots);
     const changed = asked.keep === true && isOther === true;
-    const only = slotsNamed(trip, asked.when.day, asked.slotMeal);
+    const only = slotsNamed(trip, asked.when?.day, asked.slotMeal);
     const kept = asked.keep === true && !changed ? holdPlan(house, question, plan, only) : undefined;
     if (only && kept !== undefined) return keptAsTheyAre(question, result, only, kept);
     if (only && !changed)

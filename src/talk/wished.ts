@@ -15,7 +15,9 @@ function pouchForMeal(look: Look): Meaning | undefined {
   const slot = look.slotMeal();
   if (look.codes() === '' || look.names.trips.length === 0 || look.said.mood.asks || look.has(...deeds))
     return undefined;
-  if (!look.says(/ (?:for|on) /) || slot === undefined) return undefined;
+  // The code leads: 'we'll take B4-3 for lunch' is a deed.
+  if (slot === undefined || look.said.codes[0]!.at !== look.said.mood.start) return undefined;
+  if (!look.says(/ (?:for|on) /) || look.says(/ (?:was|were|went|got) /)) return undefined;
   const day = dayText(look);
   return {
     means: 'want',
@@ -35,6 +37,8 @@ function keptAway(look: Look): Meaning | undefined {
   // 'No' in front is read as an answer to something where it stands alone, so the words as typed decide.
   if (!/^\s*(?:please\s+)?(?:there\s+(?:should|shall|must)\s+be\s+)?no\s/iu.test(look.said.text))
     return undefined;
+  // For one person alone it is their wish that is meant.
+  if (look.said.people.length > 0 || look.says(/ for (?:me|us|him|her|them) /)) return undefined;
   if (dayText(look) !== '' || look.slotMeal() !== undefined) return undefined;
   return {
     means: 'want',

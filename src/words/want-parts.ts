@@ -97,6 +97,14 @@ export const tripAndDay = part<{ trip: string | undefined; day: string | undefin
   },
 );
 
+/** The same, where neither may be told. */
+export const tripOrDay = optional(
+  part<{ trip: string | undefined; day: string | undefined }>('a day of the trip', (reading, names) => {
+    const found = tripAndDay.read(reading, names);
+    return found === undefined || (found.trip ?? found.day) === undefined ? undefined : found;
+  }),
+);
+
 /** A trip is taken only when its place is typed in full, so that a meal's words are not mistaken for it. */
 function wholeTrip(reading: Reading, names: Names): string | undefined {
   const before = reading.remarks.length;
