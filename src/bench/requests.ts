@@ -1,7 +1,8 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
 import { answer } from '#chat/answer.ts';
 import { openFoods } from '#store/foods.ts';
 import { openDatabase } from '#store/open.ts';
@@ -23,7 +24,7 @@ let count = 0;
 async function say(text: string): Promise<string> {
   count += 1;
   nowMs += 61_000;
-  const { pending } = answer(house, typed(count, text, nowMs));
+  const { pending } = answer(house, typed(count, text, nowMs, { chat: 'terminal' }));
   await pending;
   const out = house.stores.messages.waiting('terminal');
   for (const { id } of out) house.stores.messages.sent(id);
@@ -205,13 +206,37 @@ function startUp(): { firstMs: number; laterMs: number; emptyMs: number } {
   return { firstMs, laterMs: later[3]!, emptyMs: empty[3]! };
 }
 
+/** What the program holds in memory on this house, MiB: after a few requests, and once nobody has asked for a while. */
+async function idleMiB(): Promise<{ startedMiB: number; idleMiB: number }> {
+  const copy = join(folder, 'idle.db');
+  db.prepare('VACUUM INTO ?').run(copy);
+  const program = spawn(process.execPath, [join(import.meta.dirname, '..', 'start.js')], {
+    env: { ...process.env, HOUSEHOLD_DB: copy },
+    stdio: ['pipe', 'ignore', 'inherit'],
+  });
+  const residentMiB = () =>
+    Number(execFileSync('ps', ['-o', 'rss=', '-p', String(program.pid)], { encoding: 'utf8' })) / 1024;
+  await wait(3000);
+  const startedMiB = residentMiB();
+  for (const text of ['/stock', '/water B3-1', '/recipe', 'what can Noa eat?', '/pick']) {
+    program.stdin.write(`${text}\n`);
+    await wait(2000);
+  }
+  await wait(10_000);
+  const idle = residentMiB();
+  program.stdin.end();
+  await new Promise((ended) => program.once('exit', ended));
+  return { startedMiB, idleMiB: idle };
+}
+
 console.log(await whilePicking());
 const { firstMs, laterMs, emptyMs } = startUp();
 console.log(
   `start with the food table read in: ${firstMs.toFixed(0)} ms; later starts: ${laterMs.toFixed(0)} ms (${(laterMs / emptyMs).toFixed(1)} times an empty Node process, ${emptyMs.toFixed(0)} ms)`,
 );
+const { startedMiB, idleMiB: idle } = await idleMiB();
 console.log(
-  `memory: ${(process.memoryUsage().rss / 1048576).toFixed(0)} MiB resident, ${(process.memoryUsage().heapUsed / 1048576).toFixed(0)} MiB heap`,
+  `memory of the program on this house: ${startedMiB.toFixed(0)} MiB started, ${idle.toFixed(0)} MiB idle after requests and a pick`,
 );
 
 await close();
