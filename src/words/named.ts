@@ -77,9 +77,14 @@ function takeMealsOf(reading: Reading, names: Names, codes: readonly PouchCode[]
   const left = [...reading.left()].filter((i) => reading.all[i]!.is === 'word');
   if (left.length === 0) return;
   const isOf = (code: PouchCode) => codes.some((one) => one.batch === code.batch && one.no === code.no);
+  const stems = left.map((i) => stem(reading.all[i]!.plain));
+  // The stock is looked through for those meals alone that a word could name.
   const words = names.meals
-    .filter((name) => names.pouchesOf(name).some(isOf))
-    .flatMap((name) => fold(name).split(' ').map(stem));
+    .map((name) => ({ name, words: fold(name).split(' ').map(stem) }))
+    .filter(
+      (meal) => meal.words.some((word) => stems.includes(word)) && names.pouchesOf(meal.name).some(isOf),
+    )
+    .flatMap((meal) => meal.words);
   for (const i of left) if (words.includes(stem(reading.all[i]!.plain))) reading.take(i);
 }
 
