@@ -1,3 +1,4 @@
+import { table } from '#words/table.ts';
 import { command } from '#chat/command.ts';
 import { takeBack } from '#house/taking-back.ts';
 import { batchCode, flag, optional, part, pouchCodes } from '#words/parts.ts';
@@ -38,14 +39,14 @@ const lastFew = optional(
 );
 
 const deeds = ['sealed', 'loaded', 'weighed', 'used', 'discarded', 'rated', 'packed', 'found'] as const;
-const spoken: Readonly<Record<string, (typeof deeds)[number]>> = {
+const spoken = table<(typeof deeds)[number]>({
   sealing: 'sealed',
   loading: 'loaded',
   weighing: 'weighed',
   rating: 'rated',
   packing: 'packed',
   eaten: 'used',
-};
+});
 const deed = optional(
   part<string>('what was done, such as the sealing', (reading) => {
     const index = [...reading.left()].find(

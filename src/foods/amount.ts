@@ -1,3 +1,4 @@
+import { table } from '#words/table.ts';
 import { readNumber, readNumberWord } from '#words/numbers.ts';
 import { unitNamed, unitOf, type Unit } from './units.ts';
 
@@ -25,12 +26,12 @@ const factors: readonly (readonly [RegExp, number, number, string])[] = [
   [/\bscant\b/i, 0.9, 0.9, 'scant'],
   [/\bgenerous\b/i, 1.1, 1.1, 'generous'],
 ];
-const sizes: Readonly<Record<string, Size>> = {
+const sizes = table<Size>({
   small: 'small', sm: 'small', sml: 'small', little: 'small', tiny: 'small', mini: 'small', thin: 'small', medium: 'medium', md: 'medium', med: 'medium',
   'medium-sized': 'medium', 'medium-size': 'medium', 'small-sized': 'small', 'large-sized': 'large', average: 'medium', regular: 'medium',
   large: 'large', lg: 'large', lge: 'large', lrg: 'large', big: 'large', thick: 'large', fat: 'large', xl: 'extra large', jumbo: 'extra large',
   'extra-large': 'extra large', huge: 'extra large', giant: 'extra large',
-}; // prettier-ignore
+}); // prettier-ignore
 
 /** A number or number word, with the range it may open: '2', '2-3', '2 to 3', 'half a'. */
 function scanNumber(s: string, at: number, words: boolean): Scanned | undefined {

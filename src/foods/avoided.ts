@@ -1,3 +1,4 @@
+import { table } from '#words/table.ts';
 import { later } from '#words/later.ts';
 import type { Allergen, Kind } from '#core/allergens.ts';
 import { type Avoidance, type AvoidedFood, avoidanceOf, avoidedWords, plainWord } from '#core/avoidance.ts';
@@ -24,14 +25,14 @@ const families: ReadonlyMap<string, readonly string[]> = new Map(
 ); // prettier-ignore
 
 /** Words for a whole group of the table, by the first two figures of its numbers. */
-const tableGroups: Readonly<Record<string, string>> = {
+const tableGroups = table<string>({
   fruit: '09',
   vegetable: '11',
   veg: '11',
   veggie: '11',
   grain: '20',
   spice: '02',
-};
+});
 
 /** Kinds that name an animal or what is made of one: who avoids a part of it is kept from all of it. */
 const ofAnimals: readonly Kind[] = ['pork', 'beef', 'lamb', 'game', 'poultry', 'honey', 'gelatine'];

@@ -1,3 +1,4 @@
+import { table } from '#words/table.ts';
 import type { Look } from './look.ts';
 
 /** A day that is spoken of and an hour, bare or on the clock, before or behind it. */
@@ -19,7 +20,7 @@ const clockWords = new RegExp(
 /** 'Half an hour ago', 'an hour ago', '30 min ago', as a request takes it. */
 const ago =
   /\b(?:about\s+|some\s+)?(?:(half an|quarter of an|three quarters of an|an?|one|two|three|four|five|six|\d+(?:[.,]\d+)?)\s*(hours?|hrs?|h|min(?:ute)?s?))\s+ago\b/iu;
-const shares: Readonly<Record<string, number>> = {
+const shares = table<number>({
   'half an': 0.5,
   'quarter of an': 0.25,
   'three quarters of an': 0.75,
@@ -31,7 +32,7 @@ const shares: Readonly<Record<string, number>> = {
   four: 4,
   five: 5,
   six: 6,
-};
+});
 const monthWord = /^(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec)(?:\p{L}{2,6})?$/u;
 
 /** The words that tell a moment, as a request takes them: 'yesterday 21:00', '7 pm', '2 h ago'. */

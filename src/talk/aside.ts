@@ -1,3 +1,4 @@
+import { table } from '#words/table.ts';
 import { isFiller } from '#words/fillers.ts';
 import { fold } from '#words/near.ts';
 import { articles, auxiliaries, harmless, openers, pronouns, questionWords } from './grammar.ts';
@@ -68,12 +69,12 @@ export function unaccountedIn(look: Look): string[] {
 }
 
 /** Words that turn a question round, and that these answers take as meant. */
-const ownWords: Readonly<Record<string, string>> = {
+const ownWords = table<string>({
   unsealed: 'not',
   packedyet: 'not',
   whoavoids: "not cannot can't cant",
   tripof: "not isn't isnt won't wont",
-};
+});
 
 /**
  * What an answer leaves aside: pieces of the message that are neither in the words handed over nor words by which

@@ -1,3 +1,4 @@
+import { table } from '#words/table.ts';
 import { type Reader, idea, turnedRound } from './hold.ts';
 import { type Look, type Meaning, quoted } from './look.ts';
 import { pastDayText } from './topic.ts';
@@ -31,7 +32,7 @@ const told = (means: string, words: string, score: number, holds: string | null)
 });
 
 const itAsks = 'that reads as a question';
-const small: Readonly<Record<string, number>> = { two: 2, couple: 2, three: 3, few: 3, four: 4, five: 5 };
+const small = table<number>({ two: 2, couple: 2, three: 3, few: 3, four: 4, five: 5 });
 
 /** 'Take that back', 'undo the last two', 'undo the sealing of B4', 'put it back again'. */
 export const takingBack: Reader = (look) => {

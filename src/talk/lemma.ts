@@ -1,6 +1,9 @@
+import { table } from '#words/table.ts';
+
 /** Forms that no ending tells: past tense and participle to the verb, irregular plurals to the one. */
-const irregular: Readonly<Record<string, string>> = Object.fromEntries(
-  `ate:eat eaten:eat threw:throw thrown:throw had:have has:have having:have was:be were:be is:be are:be been:be am:be
+const irregular = table<string>(
+  Object.fromEntries(
+    `ate:eat eaten:eat threw:throw thrown:throw had:have has:have having:have was:be were:be is:be are:be been:be am:be
    did:do done:do does:do took:take taken:take brought:bring gave:give given:give got:get gotten:get went:go gone:go
    came:come sealed:seal left:leave lost:lose made:make said:say told:tell thought:think bought:buy kept:keep
    cut:cut put:put set:set stuck:stick found:find wrote:write written:write drank:drink drunk:drink felt:feel
@@ -11,9 +14,10 @@ const irregular: Readonly<Record<string, string>> = Object.fromEntries(
    gets:get goes:go cancelled:cancel canceled:cancel cancelling:cancel undid:undo undone:undo withdrew:withdraw grew:grow grown:grow binned:bin tossed:toss chucked:chuck
    scoffed:scoff everything:everything anything:anything something:something nothing:nothing evening:evening morning:morning used:use uses:use iced:ice whats:what what's:what whos:who who's:who wheres:where where's:where hows:how how's:how whens:when
    when's:when dont:don't doesnt:doesn't didnt:didn't isnt:isn't cant:can't wont:won't`
-    .trim()
-    .split(/\s+/)
-    .map((pair) => pair.split(':') as [string, string]),
+      .trim()
+      .split(/\s+/)
+      .map((pair) => pair.split(':') as [string, string]),
+  ),
 );
 
 const vowel = /[aeiou]/;

@@ -1,3 +1,4 @@
+import { table } from '#words/table.ts';
 import { type Names, pouchCodes } from '#words/parts.ts';
 import { Reading } from '#words/reading.ts';
 import { slotMealNamed } from '#words/trip-parts.ts';
@@ -257,7 +258,7 @@ const longestCircumstance = 6;
 const closing =
   /(?:[\s,.!]|\p{Extended_Pictographic}|\u{fe0f}|\b(?:please|pls|thanks|thank you|thx|cheers)\b)+$/iu;
 
-const timesOfDay: Readonly<Record<string, string>> = {
+const timesOfDay = table<string>({
   eve: 'dinner',
   evening: 'dinner',
   tonight: 'dinner',
@@ -265,6 +266,6 @@ const timesOfDay: Readonly<Record<string, string>> = {
   morning: 'breakfast',
   noon: 'lunch',
   midday: 'lunch',
-};
+});
 
 export const quoted = (name: string): string => `"${name.replaceAll('"', "'")}"`;

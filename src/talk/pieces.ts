@@ -1,3 +1,4 @@
+import { table } from '#words/table.ts';
 import { isFiller } from '#words/fillers.ts';
 import { fold, forgiven, slips, stem } from '#words/near.ts';
 import type { Names, PouchCode } from '#words/parts.ts';
@@ -32,10 +33,12 @@ export interface Said {
   readonly trips: readonly Mentioned[];
 }
 
-const small: Readonly<Record<string, string>> = Object.fromEntries(
-  'one two three four five six seven eight nine ten eleven twelve'
-    .split(' ')
-    .map((word, i) => [word, String(i + 1)]),
+const small = table<string>(
+  Object.fromEntries(
+    'one two three four five six seven eight nine ten eleven twelve'
+      .split(' ')
+      .map((word, i) => [word, String(i + 1)]),
+  ),
 );
 const count = `\\d{1,5}|${Object.keys(small).join('|')}`;
 const asFigures = (word: string) => small[word.toLowerCase()] ?? word;

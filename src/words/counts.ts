@@ -1,17 +1,18 @@
+import { table } from './table.ts';
 import { Refusal } from '#core/refusal.ts';
 import { Ambiguous } from './ambiguous.ts';
 import { slips } from './near.ts';
 import { type Names, type Part, part } from './part.ts';
 import type { Reading } from './reading.ts';
 
-const twofold: Readonly<Record<string, number>> = {
+const twofold = table<number>({
   double: 2,
   doubled: 2,
   twice: 2,
   triple: 3,
   tripled: 3,
   thrice: 3,
-};
+});
 
 /** Which of the numbers beside an x is the factor: the one it is glued to, else the one behind it. */
 function besideX(reading: Reading, index: number): number | undefined {

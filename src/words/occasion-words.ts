@@ -1,15 +1,16 @@
+import { table } from './table.ts';
 import { type Occasion, occasions } from '#core/occasions.ts';
 import { sayList } from './say.ts';
 
 /** How people name what a meal is for. */
-const named: Readonly<Record<string, Occasion>> = {
+const named = table<Occasion>({
   breakfast: 'breakfast', breakfasts: 'breakfast', mornings: 'breakfast',
   main: 'main', mains: 'main', meal: 'main', dinner: 'main', dinners: 'main', lunch: 'main', lunches: 'main', supper: 'main',
   side: 'side', sides: 'side', sauce: 'side', accompaniment: 'side',
   snack: 'snack', snacks: 'snack', nibble: 'snack',
   sweet: 'sweet', sweets: 'sweet', dessert: 'sweet', desserts: 'sweet', afters: 'sweet', treat: 'sweet',
   drink: 'drink', drinks: 'drink', beverage: 'drink',
-}; // prettier-ignore
+}); // prettier-ignore
 
 const filler = new Set([
   'a',

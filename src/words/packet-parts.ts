@@ -42,7 +42,10 @@ const roles = new Map(
     text.split(/\s+/).map((word) => [word, role] as const),
   ),
 );
-const asDiet: Readonly<Record<string, string>> = { vegans: 'vegan', vegetarians: 'vegetarian' };
+const asDiet = new Map([
+  ['vegans', 'vegan'],
+  ['vegetarians', 'vegetarian'],
+]);
 const opens =
   /\b(?:contains?|containing|may|might|ingredients?|does not|doesn'?t|has|have|is|are|isn'?t|aren'?t|without|no|not|non|free|includes?|made)\b|:|\b[\p{L}]+-free\b/iu;
 const speaksOfPacket =
@@ -86,7 +89,7 @@ export function readPacket(text: string, larder: PacketLarder): PacketTold | und
       if (role === 'free' && isBehind(reading, i)) negateLast(said, state, reading.text);
       continue;
     }
-    const diet = asDiet[token.plain] ?? token.plain;
+    const diet = asDiet.get(token.plain) ?? token.plain;
     const found = phraseAt(reading, i, larder);
     if (glued !== undefined && !larder.isDiet(token.plain)) {
       if (!larder.knows(glued)) throw notUnderstood(token.typed);

@@ -1,3 +1,4 @@
+import { table } from './table.ts';
 import { DateTime } from 'luxon';
 import type { SlotMeal } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -117,14 +118,14 @@ function whichMealOut(reading: Reading, day: string): Ambiguous {
   );
 }
 
-const shifts: Readonly<Record<string, readonly [start: number, end: number]>> = {
+const shifts = table<readonly [start: number, end: number]>({
   longer: [0, 1],
   more: [0, 1],
   shorter: [0, -1],
   less: [0, -1],
   later: [1, 1],
   earlier: [-1, -1],
-};
+});
 
 /** Verbs that say which way a trip moves: 'push it back a week', 'bring it forward by two days'. */
 const ways: readonly (readonly [way: 'later' | 'earlier', words: readonly string[]])[] = [

@@ -1,3 +1,4 @@
+import { table } from './table.ts';
 import { DateTime } from 'luxon';
 import type { Effort } from '#core/records.ts';
 import { mentions } from './day-mentions.ts';
@@ -11,11 +12,11 @@ export interface DayEffort {
   readonly effort: Effort;
 }
 
-const words: Readonly<Record<string, Effort>> = {
+const words = table<Effort>({
   rest: 'rest', resting: 'rest', lazy: 'rest', easy: 'rest',
   walk: 'walk', walking: 'walk', normal: 'walk',
   hard: 'hard', tough: 'hard', steep: 'hard', strenuous: 'hard', climb: 'hard', summit: 'hard',
-}; // prettier-ignore
+}); // prettier-ignore
 const company = new Set([
   'day',
   'days',

@@ -1,3 +1,4 @@
+import { table } from './table.ts';
 import { DateTime } from 'luxon';
 import { type SlotMeal, slotMeals } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
@@ -8,7 +9,7 @@ import { type Names, optional, part } from './parts.ts';
 import { Ambiguous, type Reading } from './reading.ts';
 import { weekdayNamed } from './weekday.ts';
 
-const mealWords: Readonly<Record<string, SlotMeal>> = {
+const mealWords = table<SlotMeal>({
   breakfast: 'breakfast',
   breakfasts: 'breakfast',
   lunch: 'lunch',
@@ -20,7 +21,7 @@ const mealWords: Readonly<Record<string, SlotMeal>> = {
   evening: 'dinner',
   morning: 'breakfast',
   noon: 'lunch',
-};
+});
 
 /** The meal of the day that a word names. */
 export function slotMealNamed(word: string): SlotMeal | undefined {

@@ -95,6 +95,7 @@ test('a stand-in in the table keeps what is known of the food itself', () => {
 });
 
 refuses([
+  ['/our vegetable stock contains constructor', /"constructor"/],
   ['/our kg is 900 g', 'the same in every house'],
   ['/our ml is 2 g', 'the same in every house'],
   ['/our cup is 140 g', 'A cup of what?'],
