@@ -36,6 +36,8 @@ export interface TestHouse {
   press(button: number, from?: string): string;
   /** Moves the clock: '2026-05-03 18:00' or hours forward. */
   at(when: string | number): void;
+  /** Until nothing goes on beside the chat. */
+  atRest(): Promise<unknown>;
   nowText(): string;
   /** A print of every record: two are equal when nothing was recorded between them. */
   dump(): string;
@@ -44,6 +46,8 @@ export interface TestHouse {
 interface Records {
   readonly db: Db;
   readonly stores: ReturnType<typeof openStores>;
+  /** Work beside the chat that goes on: nothing may be written after the test's end. */
+  readonly beside: Set<Promise<unknown>>;
 }
 
 let made: Buffer | undefined;
@@ -55,7 +59,7 @@ const rested = new Map<Buffer, Records[]>();
 
 function openRecords(from = empty()): Records {
   const db = makeReady(new Database(from));
-  return { db, stores: openStores(db, { ...defaultSettings, zone: 'UTC' }) };
+  return { db, stores: openStores(db, { ...defaultSettings, zone: 'UTC' }), beside: new Set() };
 }
 
 /**
@@ -67,7 +71,8 @@ function recordsFor(from: Buffer): Records {
   rested.set(from, resting);
   const records = resting.pop() ?? openRecords(from);
   try {
-    onTestFinished(() => {
+    onTestFinished(async () => {
+      await Promise.allSettled(records.beside);
       if (!records.db.open) return;
       records.db.exec('ROLLBACK');
       if (resting.length < 2) resting.push(records);
@@ -89,7 +94,7 @@ export function openTestHouse(
   start = '2026-05-03 18:00',
   options: Partial<Answerer> = {},
   from?: Buffer,
-  { db, stores } = recordsFor(from ?? empty()),
+  { db, stores, beside } = recordsFor(from ?? empty()),
 ): TestHouse {
   const faults: string[] = [];
   const house: Answerer = {
@@ -116,7 +121,7 @@ export function openTestHouse(
   let count = from ? 1_000_000 + (db.prepare('SELECT count(*) FROM seen').pluck().get() as number) : 0;
   const send = (text: string, from: string, more: Partial<Message>) => {
     count += 1;
-    return answer(house, {
+    const answered = answer(house, {
       door: 'terminal',
       chatKey: 'test',
       chatTitle: 'test',
@@ -132,6 +137,12 @@ export function openTestHouse(
       button: null,
       ...more,
     });
+    const { pending } = answered;
+    if (pending) {
+      beside.add(pending);
+      void pending.finally(() => beside.delete(pending));
+    }
+    return answered;
   };
   const collect = (door: Message['door'], toast: string | undefined): string => {
     const out = house.stores.messages.waiting(door);
@@ -170,6 +181,7 @@ export function openTestHouse(
           ? nowMs + when * 3_600_000
           : DateTime.fromSQL(when, { zone: 'UTC' }).toMillis();
     },
+    atRest: () => Promise.allSettled(beside),
     nowText: () => DateTime.fromMillis(nowMs, { zone: 'UTC' }).toFormat('yyyy-MM-dd HH:mm'),
     dump() {
       everything ??= ['household', ...recordTables, 'entry', 'row_change'].map((table) =>

@@ -28,6 +28,7 @@ export async function inSeason(work: (house: TestHouse) => unknown): Promise<voi
   try {
     await work(house);
   } finally {
+    await house.atRest();
     house.db.exec('ROLLBACK');
     house.at(kept!.now);
     house.faults.length = 0;
