@@ -3,11 +3,12 @@ import type { House } from '#house/house.ts';
 import { batchNumbered, pouchCoded, pouchesInStock } from '#house/figures.ts';
 import { labelFacts } from '#cards/label-facts.ts';
 import { pouchQuestions } from '#house/packet-questions.ts';
+import { altitudeOf } from '#house/trips.ts';
 import { mealOfBatch } from '#house/verdicts.ts';
 import { gridFrom, type LabelGrid, type LabelsTold, sayGrid } from '#core/label-grid.ts';
 import type { Pouch } from '#core/records.ts';
 import { Refusal } from '#core/refusal.ts';
-import type { LabelSheet } from '#draw/facts.ts';
+import type { LabelFacts, LabelSheet } from '#draw/facts.ts';
 import { labelsTold } from '#words/label-parts.ts';
 import { batchCode, flag, meal, optional, part, type PouchCode, pouchCodes } from '#words/parts.ts';
 import { sayCodes, sayCount, sayNumber } from '#words/say.ts';
@@ -42,8 +43,15 @@ export default planned({
   alsoCalled: ['labels'],
   usage: '/label <batch or pouches> [A4 3 x 8] [from 5] [single]',
   summary: 'labels to print: code, meal, dates, water, allergens, a code to scan',
-  examples: ['/label B4', '/label B4-2 single', '/label B4 from 5', '/label B1 B4 letter 3 x 10'],
+  examples: [
+    '/label B4',
+    '/label B4-2 single',
+    '/label B4 camp',
+    '/label B4 from 5',
+    '/label B1 B4 letter 3 x 10',
+  ],
   help: [
+    '"camp" makes large labels for the dusk: code, water, minutes, what is added, who must not have it.',
     '"from 5" starts at the fifth label of a sheet that is used in part; "single" makes pages of one label.',
     'Your own sheets: /house labels A4 3 x 8 of 63.5 x 33.9 mm gap 2.5 mm left 7 mm top 13 mm',
   ],
@@ -53,23 +61,28 @@ export default planned({
     batches,
     from: firstFree,
     labels: optional(labelsTold),
+    camp: flag('camp', 'dusk', 'dark', 'large', 'big'),
     everything: flag('all', 'everything', 'every'),
     meal: optional(meal),
   },
-  look: ({ codes = [], batches: nos = [], from, labels: told, everything, meal: name }, house) => {
-    const grid = gridMeant(house, told);
+  look: ({ codes = [], batches: nos = [], from, labels: told, camp, everything, meal: name }, house) => {
+    const grid = gridMeant(house, told ?? (camp ? campSize : undefined));
     const pouches = pouchesMeant(house, codes, nos, everything ? 'all' : name);
     const sheet: LabelSheet = {
       grid,
       from: checkedFrom(from ?? 1, grid),
-      labels: labelFacts(house, pouches),
+      labels: factsFor(house, pouches, camp === true),
     };
     return { sheet, pouches };
   },
   work: async ({ sheet, pouches }, { drawing }) => ({ sheet, pouches, drawn: await drawing.labels(sheet) }),
-  keep: ({ sheet, pouches, drawn }, { codes = [], batches: nos = [], everything, meal: name }, house) => {
+  keep: (
+    { sheet, pouches, drawn },
+    { codes = [], batches: nos = [], camp, everything, meal: name },
+    house,
+  ) => {
     const now = pouchesMeant(house, codes, nos, everything ? 'all' : name);
-    if (JSON.stringify(labelFacts(house, now)) !== JSON.stringify(sheet.labels))
+    if (JSON.stringify(factsFor(house, now, camp === true)) !== JSON.stringify(sheet.labels))
       throw new Refusal(
         'changed',
         'Something that stands on the labels changed while I was drawing. Ask again.',
@@ -107,6 +120,28 @@ export default planned({
     };
   },
 });
+
+/** What stands on the labels; for camp with the minutes of the place where a pouch is to be eaten. */
+function factsFor(house: House, pouches: readonly Pouch[], isForCamp: boolean): LabelFacts[] {
+  if (!isForCamp) return labelFacts(house, pouches);
+  const tripOf = new Map(house.trips.held(null).map(({ pouch, trip }) => [pouch, trip]));
+  return pouches.flatMap((pouch) => {
+    const trip = house.trips.all().find(({ id }) => id === tripOf.get(pouch.id));
+    const altitudeM = trip ? altitudeOf(trip, house) : house.settings.altitudeM;
+    const there = { ...house, settings: { ...house.settings, altitudeM } };
+    return labelFacts(there, [pouch]).map((facts) => ({ ...facts, isForCamp: true as const }));
+  });
+}
+
+/** Large enough for type that is read in the dusk. Chosen. */
+const campSize: LabelsTold = {
+  paper: 'single',
+  cells: undefined,
+  sizeMm: { width: 100, height: 75 },
+  leftMm: undefined,
+  topMm: undefined,
+  gapMm: undefined,
+};
 
 function gridMeant(house: House, told: LabelsTold | undefined): LabelGrid {
   const { labels, labelMargins } = house.settings;

@@ -117,7 +117,7 @@ export default command({
     if (shown.length > 1 && more.length === 0) {
       const count = shown.reduce((sum, { numbers }) => sum + numbers.length, 0);
       const servings = shown.reduce((sum, shelf) => sum + shelf.servings, 0);
-      lines.push(`Together ${sayCount(count, 'pouch', 'pouches')}, ${sayServings(servings)}.`);
+      lines.unshift(`${sayCount(count, 'pouch', 'pouches')}, ${sayServings(servings)}:`);
     }
     return {
       group: [...lines, ...keptLines].join('\n'),

@@ -38,6 +38,8 @@ interface Figure extends PouredFigures {
   /** Whoever shares what is poured, each with their portion. */
   readonly sharers: readonly Pick<Eater, 'name' | 'portion'>[];
   readonly settings: Settings;
+  /** Pouches that were named and can be eaten. */
+  readonly toEat?: readonly string[];
 }
 
 export default command({
@@ -88,6 +90,7 @@ export default command({
           house,
           asked.codes.map((code) => pouchCoded(house, code)),
         ),
+        toEat: asked.codes.filter((code) => pouchCoded(house, code).state === 'stock').map(sayCode),
       };
     }
     if (asked.batch !== undefined)
@@ -101,7 +104,11 @@ export default command({
     if (asked.dryG !== undefined) return { ...at, ...forWeight(house, asked.meal, asked.dryG) };
     return { ...at, ...forMeal(house, asked.meal, asked.people, asked.pouches) };
   },
-  say: ({ poured, why, cautions, where, coldC, sharers, settings, meals }) => {
+  say: ({ poured, why, cautions, where, coldC, sharers, settings, meals, toEat = [] }) => {
+    const next =
+      toEat.length === 0
+        ? {}
+        : { buttons: [{ label: 'Eaten', request: `/use ${toEat.join(' ')}` }], buttonsForAll: true };
     const wet = poured.filter(({ eaten }) => !eaten.isDry);
     const isAnyRaw = wet.some(({ isRaw }) => isRaw);
     const isAllRaw = wet.every(({ isRaw }) => isRaw);
@@ -112,7 +119,8 @@ export default command({
     ];
     const shares = shareLine(poured, sharers, settings);
     const camp = addAtCamp(mergedGoods(poured.flatMap((one) => one.camp)), settings.units);
-    if (wet.length === 0) return { group: [...lines, ...camp, ...shares, ...cautions].join('\n'), meals };
+    if (wet.length === 0)
+      return { group: [...lines, ...camp, ...shares, ...cautions].join('\n'), meals, ...next };
     if (wet.length > 1)
       lines.push(
         `Together: ${sayWater(
@@ -136,7 +144,7 @@ export default command({
     }
     lines.push(...cautions);
     const heed = isAllRaw ? [potCaution] : coldC === null ? [burnCaution] : [];
-    return { group: lines.join('\n'), heed, why: reasons, meals, notesTell: 'shares' };
+    return { group: lines.join('\n'), heed, why: reasons, meals, notesTell: 'shares', ...next };
   },
 });
 

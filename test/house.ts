@@ -1,7 +1,6 @@
 import { createHash } from 'node:crypto';
 import Database, { type Statement } from 'better-sqlite3';
 import { DateTime } from 'luxon';
-import { onTestFinished } from 'vitest';
 import { answer } from '#chat/answer.ts';
 import type { Answerer } from '#chat/answerer.ts';
 import { readCommands } from '#chat/registry.ts';
@@ -16,6 +15,10 @@ import { recordTables } from '#store/journal.ts';
 import { openStores } from '#store/house.ts';
 import { makeReady, openDatabase } from '#store/open.ts';
 import type { Db } from '#store/db.ts';
+
+/** The benches open houses, too, and run in no test. */
+const { onTestFinished } =
+  process.env['VITEST'] === undefined ? { onTestFinished: undefined } : await import('vitest');
 
 const foods = openFoods(foodTablePath);
 const commands = await readCommands();
@@ -71,6 +74,7 @@ function recordsFor(from: Buffer): Records {
   rested.set(from, resting);
   const records = resting.pop() ?? openRecords(from);
   try {
+    if (!onTestFinished) return records;
     onTestFinished(async () => {
       await Promise.allSettled(records.beside);
       if (!records.db.open) return;

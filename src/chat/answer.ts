@@ -102,7 +102,8 @@ function understood(house: Answerer, message: Message, household: number): Addre
       messages.lately(message, sinceMs),
       messages.lastRecorded(message, sinceMs),
     );
-  const awaited = isPressed || !message.addressed ? undefined : messages.awaited(message, sinceMs);
+  const mayComplete = !isPressed && message.addressed && !meant.trimStart().startsWith('/');
+  const awaited = mayComplete ? messages.awaited(message, sinceMs) : undefined;
   const whole = completed(awaited, meant, house.commands, names);
   return address(whole ?? meant, message.addressed || isPressed, house, names);
 }

@@ -42,7 +42,7 @@ const mostOfList = 24;
 /** A button alone in its row is cut by phones at about this many units (from memory). */
 const mostLabelUnits = 32;
 /** How wide each of so many labels in a row may be, in units (from memory: what a phone shows). */
-const mostUnitsInRow = [mostLabelUnits, 20, 12, 9] as const;
+const mostUnitsInRow = [mostLabelUnits, 20, 11, 9] as const;
 const mostCaptionUnits = 1024;
 
 /** An answer as the platform shows it: plain text and entities, then its files. */

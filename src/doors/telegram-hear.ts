@@ -1,17 +1,12 @@
 import type { Context } from 'grammy';
 import type { Message } from '#core/talk.ts';
 import { withoutJoiners } from './telegram-text.ts';
+import { aliasOf, type Me, nameOf, namesMeant, repliedTo, speaker, titleOf } from './telegram-who.ts';
 
 export type Update = Context['update'];
 type Incoming = NonNullable<Update['message']>;
 type Press = NonNullable<Update['callback_query']>;
 type Membership = NonNullable<Update['my_chat_member']>;
-
-/** What the bot is called; the platform tells it. */
-export interface Me {
-  readonly id: number;
-  readonly username: string;
-}
 
 /** What an update means to the house. */
 export type Heard =
@@ -150,10 +145,6 @@ function isIn(member: Membership['new_chat_member'] | undefined): boolean {
 
 const isOurKind = (chat: { type: string }) => ['private', 'group', 'supergroup'].includes(chat.type);
 
-function titleOf(chat: { title?: string | undefined; first_name?: string | undefined; id: number }): string {
-  return chat.title ?? chat.first_name ?? `chat ${chat.id}`;
-}
-
 /** A picture sent along, by the platform's name for the file: the largest of its sizes. */
 function pictureOf({ photo, document, forward_origin: from }: Incoming): { picture: string } | undefined {
   if (from !== undefined) return undefined;
@@ -161,50 +152,6 @@ function pictureOf({ photo, document, forward_origin: from }: Incoming): { pictu
   if (largest) return { picture: largest.file_id };
   const isPicture = /^image\/(?:png|jpeg)$/.test(document?.mime_type ?? '');
   return document && isPicture ? { picture: document.file_id } : undefined;
-}
-
-/** A person who is mentioned without a name of their own in the address book is meant by their first name. */
-function namesMeant({ text, caption, entities, caption_entities }: Incoming): string {
-  const typed = text ?? caption ?? '';
-  const mentions = (entities ?? caption_entities ?? []).filter((one) => one.type === 'text_mention');
-  return mentions.reduceRight((said, { offset, length, user }) => {
-    return `${said.slice(0, offset)}"${nameOf(user).replaceAll('"', '')}"${said.slice(offset + length)}`;
-  }, typed);
-}
-
-/** What tells who a message is from. */
-interface Speaking {
-  readonly chat: { readonly id: number };
-  readonly from?: Incoming['from'] | undefined;
-  readonly sender_chat?: Incoming['sender_chat'] | undefined;
-}
-
-/** Who speaks; null for other bots and channels. An administrator who stays unnamed is the group, and no person. */
-function speaker({ chat, from, sender_chat: standsFor }: Speaking): Message['person'] | null {
-  if (standsFor)
-    return standsFor.id === chat.id
-      ? { key: `chat:${standsFor.id}`, name: `${titleOf(standsFor)} (admin)` }
-      : null;
-  if (!from || from.is_bot) return null;
-  return { key: String(from.id), name: nameOf(from) };
-}
-
-/** The first name as it is; names of nothing but blanks and fillers fall back. */
-function nameOf(user: { id: number; first_name: string; last_name?: string; username?: string }): string {
-  const readable = [user.first_name, user.last_name, user.username]
-    .map((name) => name?.replace(/\s+/gu, ' ').trim())
-    .find((name) => name && /[^\p{C}\p{Z}\u115F\u1160\u3164\uFFA0\u2800]/u.test(name));
-  return readable ?? `member ${user.id}`;
-}
-
-/** The public name by which others may mean the speaker. */
-const aliasOf = ({ from, sender_chat: standsFor }: Incoming) =>
-  from?.username && !standsFor ? { alias: from.username } : {};
-
-/** The person whose message this one answers. */
-function repliedTo({ reply_to_message: target }: Incoming, me: Me) {
-  const person = target && target.from && target.from.id !== me.id ? speaker(target) : null;
-  return person && !person.key.startsWith('chat:') ? { answersTo: person } : {};
 }
 
 /** Only real topics: elsewhere the number is the root of a chain of replies. */

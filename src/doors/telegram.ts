@@ -1,4 +1,3 @@
-import { setTimeout as sleep } from 'node:timers/promises';
 import type { Bot } from 'grammy';
 import type { Message, Outgoing } from '#core/talk.ts';
 import type { Handled } from '#chat/handled.ts';
@@ -6,8 +5,8 @@ import { storeTrouble } from '#chat/trouble.ts';
 import { type MenuEntry, askName, connect, setMenu, whyEnded } from './telegram-connection.ts';
 import { type Heard, hear, wanted } from './telegram-hear.ts';
 import { fetchPicture } from './telegram-picture.ts';
-import { failureOf, sayError, withoutToken } from './telegram-refused.ts';
-import { keyboard } from './telegram-draw.ts';
+import { openPresses } from './telegram-press.ts';
+import { sayError, withoutToken } from './telegram-refused.ts';
 import type { Lists } from './telegram-lists.ts';
 import { type Outbox, openSender } from './telegram-sender.ts';
 
@@ -52,9 +51,6 @@ export interface TelegramDoor {
 }
 
 const stopLimitMs = 5000;
-const mostToastUnits = 200;
-/** A press can be answered for some 15 s (reports; not published). */
-const pausesMs = [300, 700, 1500, 3000, 6000] as const;
 /** A message that waited longer is answered late. Chosen. */
 const lateAfterMs = 10 * 60_000;
 const gatherMs = 800;
@@ -81,6 +77,8 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
       .finally(() => loose.delete(ended));
     loose.add(ended);
   };
+
+  const presses = openPresses({ bot, deliveries, handle, later, stop, log });
 
   function handle(message: Message): Handled {
     const isLate = door.fixedNowMs === null && message.button === null && !message.isEdit && isOld(message);
@@ -145,7 +143,7 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
         else handle(heard.message);
         return;
       case 'press':
-        return press(heard);
+        return presses.press(heard);
       case 'moved':
         moved(heard.from, heard.to);
         return sender.wake();
@@ -168,42 +166,6 @@ export async function openTelegram(door: TelegramDoor): Promise<number> {
       log(`a picture of delivery ${message.deliveryKey} could not be read: ${sayError(error)}`);
     }
     attempt({ is: 'message', message: { ...message, scanned } });
-  }
-
-  function press({ message, pressKey, carrier }: Extract<Heard, { is: 'press' }>): void {
-    let handled: Handled = {};
-    try {
-      handled = handle(message);
-    } finally {
-      const text = handled.toast === undefined ? {} : { text: handled.toast.slice(0, mostToastUnits) };
-      // A press from while the bot was away can no longer be answered; what it asked for is done all the same.
-      later(
-        again(() => bot.api.raw.answerCallbackQuery({ callback_query_id: pressKey, ...text })),
-        isRefused,
-      );
-    }
-    if (carrier === null) return;
-    const left = deliveries.leftBeside('telegram', message.button!, carrier.chatKey);
-    if (left === undefined) return;
-    const where = { chat_id: Number(carrier.chatKey), message_id: carrier.messageId };
-    const keys = left.length === 0 ? {} : { reply_markup: { inline_keyboard: keyboard(left) } };
-    // Without those buttons already, or gone: just as well.
-    later(bot.api.raw.editMessageReplyMarkup({ ...where, ...keys }), isRefused);
-  }
-
-  /** A press that is not answered leaves its button waiting: a call that the network lost is made again. */
-  async function again<T>(call: () => Promise<T>): Promise<T> {
-    for (const pauseMs of pausesMs) {
-      try {
-        return await call();
-      } catch (error) {
-        const failure = failureOf(error);
-        if (failure.is !== 'wait' || stop.aborted) throw error;
-        if (pauseMs === pausesMs[0]) log(`a press is answered again: ${failure.why}`);
-        await sleep(failure.afterMs ?? pauseMs, undefined, { signal: stop }).catch(() => undefined);
-      }
-    }
-    return call();
   }
 
   function attempt(heard: Heard): void {
@@ -265,8 +227,6 @@ const place = ({ chatKey, topicKey }: Message) => ({
 
 /** A picture is looked at where it was sent to the bot, or with a request. */
 const isForUs = ({ addressed, text }: Message): boolean => addressed || text.startsWith('/');
-
-const isRefused = (error: unknown) => failureOf(error).is === 'refused';
 
 function greet({ print, named, admitCode }: TelegramDoor, { botInfo }: Bot): void {
   named(botInfo.username);

@@ -19,6 +19,8 @@ export interface LabelFacts {
   readonly notFor: readonly string[];
   /** Text of the two-dimensional code. */
   readonly scan: string;
+  /** To be read in the dusk: what is done with it at camp, large, and little else. */
+  readonly isForCamp?: true;
 }
 
 export interface LabelSheet {

@@ -69,11 +69,29 @@ function blocksWith(
   ];
 }
 
+/** For camp: what it is, what to pour and how long to wait; then what is added and who must not have it. */
+function campBlocks(facts: LabelFacts): Block[] {
+  const leastPt = label.campLeastPt;
+  const loud = (text: string, ratio = 1, base: Block['base'] = 'ltr') =>
+    block(text, { weight: 'bold', ratio, leastPt, base });
+  return [
+    loud(facts.code, label.campCodeRatio),
+    ...facts.cautions.map((text) => block(text, { weight: 'bold', isBar: true, leastPt })),
+    loud(facts.water === null ? 'Eaten dry, no water' : `Water ${facts.water}`, label.campWaterRatio),
+    ...(facts.water === null ? [] : [loud(facts.soak)]),
+    loud(facts.meal, 1, 'auto'),
+    ...(facts.camp === null ? [] : [loud(facts.camp, 1, 'auto')]),
+    ...facts.notFor.map((text) => loud(text, 1, 'auto')),
+    ...facts.contents.map((text) => block(text, { ratio: label.campContentsRatio })),
+  ];
+}
+
 /**
  * The ways to arrange a label, from airy to dense: of those with the largest type the first is taken.
  * @param bodyPt size of the body: only where that is small already does a long name go down to it
  */
 export function labelBlocks(facts: LabelFacts, bodyPt: number = label.bodyLeastPt): Block[][] {
+  if (facts.isForCamp) return [campBlocks(facts)];
   const [soak, dry, servings, ...dates] = figures(facts);
   const airy = [soak!, joined([dry!, servings!]), capital(joined(dates))];
   const dense = [joined(figures(facts))];

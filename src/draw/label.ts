@@ -54,17 +54,20 @@ const capitals = 0.688;
 const barInsetMm = 0.7;
 
 function fitted(facts: LabelFacts, box: Box, scanMm: number): Placed[] {
+  const [mostPt, leastPt] = facts.isForCamp
+    ? [label.campMostPt, label.campLeastPt]
+    : [label.bodyMostPt, label.bodyLeastPt];
   for (let step = 0; ; step++) {
-    const bodyPt = Math.max(label.bodyLeastPt, label.bodyMostPt - step * 0.25);
+    const bodyPt = Math.max(leastPt, mostPt - step * 0.25);
     for (const blocks of labelBlocks(facts, bodyPt)) {
       const placed = layOut(blocks, box, scanMm, bodyPt);
       if (placed) return placed;
     }
-    if (bodyPt === label.bodyLeastPt) break;
+    if (bodyPt === leastPt) break;
   }
   throw new Refusal(
     'label-too-small',
-    `${facts.code} says more than a label of ${box.widthMm} x ${box.heightMm} mm holds in type that can be read. Take larger labels, such as "single 100 x 60 mm". Nothing was drawn.`,
+    `${facts.code} says more than a label of ${box.widthMm} x ${box.heightMm} mm holds in type that can be read. Take larger labels, such as "single ${facts.isForCamp ? '150 x 100' : '100 x 60'} mm". Nothing was drawn.`,
   );
 }
 

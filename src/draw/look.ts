@@ -67,6 +67,15 @@ export const label = {
   /** Side of one module where the label has room: two pixels of a page at half size and 150 dpi. */
   moduleMm: 0.66,
   gapMm: 0.4,
+  /**
+   * A label for camp: in the dusk, by a head torch and at 50 cm, an eye resolves a third to a fifth of what it does by
+   * day (common practice, no source); at 13 pt a capital stands 21 minutes of arc high there, four times the least.
+   */
+  campMostPt: 30,
+  campLeastPt: 13,
+  campCodeRatio: 1.5,
+  campWaterRatio: 1.25,
+  campContentsRatio: 0.55,
 } as const;
 
 export const sheet = {

@@ -3,8 +3,14 @@ import type { Db } from './db.ts';
 
 export type Outcome = 'answered' | 'recorded' | 'refused';
 
+/** Answers that are looked through. Chosen. */
+const mostLooked = 40;
+
 /** What was said in a chat, by people and to them, as far as the next answer hangs on it. */
 export function saidStore(db: Db) {
+  // However busy a chat is: what stands further up is not before anybody's eyes.
+  const latest = `(SELECT *, id AS own, coalesce(instead_of, id) AS root FROM outbox WHERE door = :door AND chat_key = :chatKey AND made_at_ms >= :sinceMs
+    ORDER BY made_at_ms DESC, id DESC LIMIT ${mostLooked})`;
   const hear = db.prepare(
     `INSERT INTO heard (door, chat_key, message_key, person_key, text, outcome, at_ms, entry)
      VALUES (:door, :chatKey, :messageKey, :personKey, :text, :outcome, :atMs, :entry)
@@ -34,15 +40,12 @@ export function saidStore(db: Db) {
   );
   // What took another's place is told in its stead; what is not delivered yet will be.
   const toldSince = db.prepare(
-    `SELECT reply_json ->> '$.heed' AS heed, reply_json ->> '$.notes' AS notes FROM outbox
-     WHERE door = :door AND chat_key = :chatKey AND made_at_ms >= :sinceMs AND topic_key IS :topicKey
-       AND state <> 'dropped' AND coalesce(instead_of, id) IS NOT (SELECT coalesce(instead_of, id) FROM outbox WHERE id = :insteadOf)
+    `SELECT reply_json ->> '$.heed' AS heed, reply_json ->> '$.notes' AS notes FROM ${latest}
+     WHERE topic_key IS :topicKey AND state <> 'dropped'
+       AND root IS NOT (SELECT coalesce(instead_of, id) FROM outbox WHERE id = :insteadOf)
        AND (reply_json ->> '$.heed' IS NOT NULL OR reply_json ->> '$.notes' IS NOT NULL)
-       AND NOT EXISTS (SELECT 1 FROM outbox AS later
-         WHERE later.instead_of = coalesce(outbox.instead_of, outbox.id) AND later.id > outbox.id)
-     ORDER BY made_at_ms DESC LIMIT 30`,
+       AND NOT EXISTS (SELECT 1 FROM outbox AS later WHERE later.instead_of = root AND later.id > own)`,
   );
-
   const lastOf = db.prepare(
     `SELECT message_key AS messageKey, at_ms AS atMs FROM heard
      WHERE door = :door AND chat_key = :chatKey AND person_key = :person AND message_key <> :messageKey
@@ -52,13 +55,12 @@ export function saidStore(db: Db) {
   // that a press brought since.
   const awaited = db
     .prepare(
-      `SELECT reply_json ->> '$.awaits.request' FROM outbox
-       WHERE door = :door AND chat_key = :chatKey AND made_at_ms >= :sinceMs
-         AND (reply_json ->> '$.awaits.person' = :person AND (made_at_ms > :lastMs
-               OR made_at_ms = :lastMs AND NOT EXISTS (SELECT 1 FROM heard WHERE heard.door = outbox.door
-                 AND heard.chat_key = outbox.chat_key AND heard.message_key = reply_to_key))
+      `SELECT reply_json ->> '$.awaits.request' FROM ${latest}
+       WHERE (reply_json ->> '$.awaits.person' = :person AND (made_at_ms > :lastMs
+               OR made_at_ms = :lastMs AND NOT EXISTS (SELECT 1 FROM heard WHERE heard.door = :door
+                 AND heard.chat_key = :chatKey AND heard.message_key = reply_to_key))
            OR reply_to_key = :lastKey AND coalesce(reply_json ->> '$.awaits.person', :person) = :person)
-       ORDER BY id DESC LIMIT 1`,
+       ORDER BY own DESC LIMIT 1`,
     )
     .pluck();
 

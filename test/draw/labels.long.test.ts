@@ -217,3 +217,35 @@ test('the sheet keeps its structure', async () => {
   });
   await expect(`${told.join('\n')}\n`).toMatchFileSnapshot('golden/labels.txt');
 });
+
+describe('a label for camp', () => {
+  const grid = singleLabel(100, 75);
+  const facts = {
+    ...labelOf('B4-2', 'Red lentil pot', {
+      camp: 'Add butter 10 g',
+      notFor: ['Not for Noa: milk (double cream)'],
+      cautions: ['UNCHECKED: not shown to be dry, keep frozen'],
+    }),
+    isForCamp: true as const,
+  };
+
+  // A capital is 0.688 of its size; at 50 cm the least that an eye resolves by day is 5 minutes of arc, from memory.
+  test('says what to do in type for the dusk, and carries its code', async () => {
+    const [page] = await read({ grid, from: 1, labels: [facts] });
+    const needed = ['B4-2', 'Water', 'lentil', 'butter', 'Noa:', 'UNCHECKED:'];
+    for (const word of needed) {
+      const found = page!.words.find(({ text }) => text.includes(word));
+      expect(found, word).toBeDefined();
+      const minutes = (Math.atan((found!.sizePt * (25.4 / 72) * 0.688) / 500) * 180 * 60) / Math.PI;
+      expect(minutes, word).toBeGreaterThanOrEqual(20);
+    }
+    expect(page!.words.map(({ text }) => text).join(' ')).not.toContain('best by');
+    expect(await codesIn(await page!.render(150))).toEqual([facts.scan]);
+  });
+
+  test('that is too small for it is refused', async () => {
+    await expect(drawLabels({ grid: letter30, from: 1, labels: [facts] })).rejects.toThrow(
+      'single 150 x 100 mm',
+    );
+  });
+});
