@@ -14,7 +14,7 @@ import type { Choice } from '#core/talk.ts';
 import type { NewEater } from '#store/eaters.ts';
 import { aboutPerson } from '#words/eater-parts.ts';
 import { flag } from '#words/parts.ts';
-import { energyKcal, portion, sodiumMg } from '#words/person-amounts.ts';
+import { energyKcal, noLimit, portion, sodiumMg } from '#words/person-amounts.ts';
 import { sure } from '#words/sure.ts';
 import { activity, ageYears, kind, sex } from '#words/person-parts.ts';
 import { sayList } from '#words/say.ts';
@@ -45,6 +45,7 @@ export default command({
   offers: { of: 'eaters' },
   takes: {
     sure,
+    noLimit,
     portion,
     sodiumMg,
     energyKcal,
@@ -170,6 +171,8 @@ const comingButtons = (house: House, { name, id }: Eater): Choice[] =>
 
 /** What a message told, as far as it told it. */
 type Told = {
+  readonly noLimit?: true | undefined;
+} & {
   readonly [K in 'kind' | 'ageYears' | 'sex' | 'activity' | 'portion' | 'sodiumMg' | 'energyKcal']?:
     NonNullable<Eater[K]> | undefined;
 } & {
@@ -180,11 +183,20 @@ type Told = {
 function saidOf({
   never = [],
   dislikes = [],
+  ageYears,
+  noLimit: isFree,
 }: {
+  ageYears?: number | undefined;
+  noLimit?: true | undefined;
   never?: readonly string[] | undefined;
   dislikes?: readonly string[] | undefined;
 }): string {
-  const said = [...never.map((words) => `no ${words}`), ...dislikes.map((words) => `dislikes ${words}`)];
+  const said = [
+    ...(ageYears === undefined ? [] : [`${ageYears} years`]),
+    ...(isFree ? ['no sodium limit of their own'] : []),
+    ...never.map((words) => `no ${words}`),
+    ...dislikes.map((words) => `dislikes ${words}`),
+  ];
   return said.length === 0 ? '' : `: ${said.join(', ')}`;
 }
 
@@ -234,7 +246,7 @@ function changed(
     sex: told.sex ?? known?.sex ?? null,
     activity: told.activity ?? known?.activity ?? null,
     portion: told.portion ?? known?.portion ?? 1,
-    sodiumMg: told.sodiumMg ?? known?.sodiumMg ?? null,
+    sodiumMg: told.sodiumMg ?? (told.noLimit ? null : known?.sodiumMg) ?? null,
     energyKcal: told.energyKcal ?? known?.energyKcal ?? null,
     never,
     apart: list(known?.apart, told.apart).filter(own),

@@ -6,9 +6,10 @@ import { dryOf, pouchesFrom } from '#house/dryness.ts';
 import { cookedAsNow } from '#house/cooked-as-now.ts';
 import type { House } from '#house/house.ts';
 import { type MealShown, mealOfBatch } from '#house/verdicts.ts';
+import { entryOf } from '#house/entries.ts';
 import { stillThere, takeBack } from '#house/taking-back.ts';
 import { batchCode, optional, part, pouchCodes, quantities } from '#words/parts.ts';
-import { sayBatch, sayCodes, sayG, sayList, sayMoment } from '#words/say.ts';
+import { sayBatch, sayCode, sayCodes, sayDay, sayG, sayList, sayMoment } from '#words/say.ts';
 import { sure } from '#words/sure.ts';
 import { oneTray } from '#words/weigh-parts.ts';
 
@@ -107,7 +108,20 @@ export default command({
       const before = cookedAsNow(house, no, isSure === true);
       return { cooked: { before, shown: mealOfBatch(house, no), sealed: pouchesFrom(house, no) } };
     }
-    if (codes && isThere) return { back: stillThere(house, codes) };
+    if (codes && isThere) {
+      const was = codes.flatMap(
+        (code) =>
+          entryOf(house, [sayCode(code)], 'used') ?? entryOf(house, [sayCode(code)], 'discarded') ?? [],
+      );
+      return {
+        back: stillThere(house, codes),
+        was: [
+          ...new Set(
+            was.map(({ by, did, atMs }) => `${by} had recorded ${sayDay(atMs, house.settings.zone)}: ${did}`),
+          ),
+        ],
+      };
+    }
     if (no !== undefined && isNone) {
       const batch = batchNumbered(house, no);
       const deed = batch.mix?.bought ? 'brought' : batch.mix ? 'sealed' : 'loaded';
@@ -116,12 +130,12 @@ export default command({
     }
     return { weight: weightPutRight(house, no, weight) };
   },
-  say: ({ back, undone, weight, cooked }) =>
+  say: ({ back, was, undone, weight, cooked }) =>
     cooked
       ? sayCooked(cooked)
       : back
         ? {
-            group: `${sayCodes(back)} ${back.length === 1 ? 'is' : 'are'} in stock again; all else stays as it is.`,
+            group: `${sayCodes(back)} ${back.length === 1 ? 'is' : 'are'} in stock again; all else stays as it is.${was.map((line) => `\n${line}.`).join('')}`,
             did: `put ${sayCodes(back)} back in stock, not gone after all`,
           }
         : undone

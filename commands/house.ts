@@ -10,6 +10,12 @@ const change = part('a setting and its value, such as altitude 340 m', (reading,
   const setting = settingNamed(reading);
   if (!setting) {
     const typed = reading.rest();
+    const measure = /^(\p{L}+)\s+(?:is\s+)?(\d[\d.,]*\s*(?:ml|l|dl|cl))$/iu.exec(typed);
+    if (measure)
+      throw new Refusal(
+        'a-measure',
+        `A measure of yours is told otherwise: /our ${measure[1]!} is ${measure[2]!}`,
+      );
     throw new Refusal(
       'no-such-setting',
       `"${typed}" is no setting of the house. There are: ${houseSettings.map((s) => s.words[0]).join(', ')}.`,

@@ -137,7 +137,14 @@ export default command({
     const said: string[] = [];
     const why: string[] = [];
     if (scaled) {
-      said.push(`${recipe.name} times ${sayNumber(times)}: ${sayServings(recipe.servings * times)}.`);
+      const wetG = facts.finishedG * times;
+      const inLoads =
+        settings.loadLimitG === null
+          ? ''
+          : `, ${sayG(wetG, settings.units)} wet, ${sayCount(loads(wetG, settings.loadLimitG), 'dryer load')}`;
+      said.push(
+        `${recipe.name} times ${sayNumber(times)}: ${sayServings(recipe.servings * times)}${inLoads}.`,
+      );
       said.push(...lines.map((line) => line.text));
       why.push(...amountLines(facts, times, lines, settings));
     }
@@ -215,10 +222,7 @@ function amountLines(
   const said = [`Wet ${g(wetG)}, dry about ${g(dryG)}.`];
   if (settings.loadLimitG === null)
     said.push("Dryer loads: tell me your dryer's limit first, /house dryer 4 trays 20 x 45 cm 4 kg.");
-  else
-    said.push(
-      `${sayCount(loads(wetG, settings.loadLimitG), 'dryer load')} of at most ${g(settings.loadLimitG)}.`,
-    );
+  else said.push(`A dryer load is at most ${g(settings.loadLimitG)}.`);
   const exact = lines.flatMap((line) => line.exact ?? []);
   if (exact.length > 0) said.push(`Exactly: ${exact.join(', ')}.`);
   const costG = lines.reduce((sum, line) => sum + line.costG, 0);

@@ -23,7 +23,12 @@ export default command({
     const today = todayOf(house);
     const days = [...new Set(trip.slots.map(({ onDay }) => onDay))].toSorted();
     const ever = house.trips.held(trip.id);
-    if (ever.length === 0) return { chosen: null, place: trip.place };
+    if (ever.length === 0)
+      return {
+        chosen: null,
+        place: trip.place,
+        ahead: today < trip.startsOn ? sayDayOf(trip.startsOn) : null,
+      };
     const kept = { open: ever.some(({ came }) => came === null) ? heldFor(house, trip) : [], ever };
     const isRunning = trip.startsOn <= today && today <= trip.endsOn;
     const asked = when?.day ?? (isRunning ? today : today < trip.startsOn ? days[0] : days.at(-1));
@@ -40,12 +45,12 @@ export default command({
       eaten: asked <= today ? eatenButtons(trip, asked, kept) : [],
       isLast: asked === trip.endsOn && asked <= today,
     };
-    return { chosen, place: trip.place };
+    return { chosen, place: trip.place, ahead: null };
   },
-  say: ({ chosen, place }) => {
+  say: ({ chosen, place, ahead }) => {
     if (chosen === null)
       return {
-        group: `Nothing is chosen for ${place} yet.`,
+        group: `${ahead === null ? '' : `No trip today; ${place} begins ${ahead}. `}Nothing is chosen for ${place} yet.`,
         buttons: [{ label: `Choose for ${place}`, request: `/pick "${place}"` }],
         buttonsForAll: true,
       };

@@ -88,7 +88,10 @@ export default command({
       told.efforts[0] ??
       altitude ??
       water ??
-      (told.company.everybody || told.company.coming.length > 0 || told.company.notComing.length > 0
+      (told.company.everybody ||
+      told.company.coming.length > 0 ||
+      told.company.notComing.length > 0 ||
+      told.company.away !== undefined
         ? told.company
         : undefined);
     if (trip && changes === undefined) return shown(house, trip, [], undefined);

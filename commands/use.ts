@@ -1,6 +1,7 @@
 import { command } from '#chat/command.ts';
 import { eatPart, endRest, noPouch } from '#house/eaten.ts';
 import { goneWords, remainingLines, takeOut } from '#house/leave.ts';
+import { pastMoment } from '#words/when.ts';
 import { batchAlone, codesOrBatch, eatenPart, theRest } from '#words/eaten-parts.ts';
 
 export default command({
@@ -9,14 +10,17 @@ export default command({
   usage: '/use <pouches> · /use <pouch> half · /use <batch> rest',
   summary: 'pouches that were opened and eaten, whole or in part',
   examples: ['/use B4-2 B4-3', '/use B4-1 to B4-6', '/use B4-2 half', '/use B4 rest'],
-  help: ['"rest" is what was never sealed; with a weight (/use B4 30 g) a part of it.'],
+  help: [
+    'A day or an hour that has passed may stand behind: /use B4-2 yesterday.',
+    '"rest" is what was never sealed; with a weight (/use B4 30 g) a part of it.',
+  ],
   records: true,
   mayLeaveOut: true,
   offers: { of: 'pouches' },
-  takes: { codes: codesOrBatch, batch: batchAlone, much: eatenPart, rest: theRest },
-  run: ({ codes, batch, much, rest }, house) => {
+  takes: { codes: codesOrBatch, batch: batchAlone, much: eatenPart, rest: theRest, at: pastMoment },
+  run: ({ codes, batch, much, rest, at }, house) => {
     if (batch === undefined)
-      return (much && eatPart(house, codes, much)) ?? takeOut(house, codes, 'used', null);
+      return (much && eatPart(house, codes, much)) ?? takeOut(house, codes, 'used', null, at);
     if (rest === undefined && much === undefined) throw noPouch(batch);
     return endRest(house, batch, 'used', much, null);
   },
@@ -24,8 +28,11 @@ export default command({
     'group' in left
       ? left
       : {
-          group: [`Used: ${goneWords(left)}.`, ...remainingLines(left)].join('\n'),
-          did: `used ${goneWords(left)}`,
+          group: [
+            `Used: ${goneWords(left)}${left.on === null ? '' : `, ${left.on}`}.`,
+            ...remainingLines(left),
+          ].join('\n'),
+          did: `used ${goneWords(left)}${left.on === null ? '' : `, ${left.on}`}`,
           meals: left.meals,
         },
 });

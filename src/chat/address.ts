@@ -8,6 +8,7 @@ import { deedsNear } from '#talk/deeds-near.ts';
 import { withCodes } from '#talk/pieces.ts';
 import { leavesWhichOpen, whichOne } from '#talk/hold.ts';
 import { nearThings } from '#talk/near-things.ts';
+import { respelled } from '#talk/respelled.ts';
 import { isSmallTalk } from '#talk/small-talk.ts';
 import { eitherOf } from '#talk/either.ts';
 import type { Names } from '#words/parts.ts';
@@ -59,6 +60,16 @@ export function address(text: string, addressed: boolean, requests: Requests, na
     if (command?.records && isQuestion(words) && !command.asksBy?.test(words))
       return asked(command, words, requests, names());
     const open = command?.records ? leftOpen(command.name, words, names) : null;
+    const eachCode = open === whichOne ? (words.match(/\b[BMS]\d+-\d+\b/giu) ?? []) : [];
+    if (command && eachCode.length > 1)
+      return {
+        is: 'unknown',
+        typed: words.slice(0, 40),
+        near: undefined,
+        of: [],
+        deeds: eachCode.slice(0, 3).map((code) => ({ command, words: code })),
+        things: [],
+      };
     if (command && open !== null)
       return { is: 'request', main: { command, words, holds: open, left: [] }, also: [], offer: null };
     const trays = command?.name === 'weigh' ? byTrays(command, words) : undefined;
@@ -203,6 +214,10 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
     : readingsOf(text, requests, names).map((one) => ({ ...one, meaning: { ...one.meaning, remark } }));
   const best = readings[0];
   if (!best || best.score < leastScore) {
+    const right = isQuestion(text) ? respelled(text, names) : undefined;
+    const [asMeant] = right ? readingsOf(right.text, requests, names) : [];
+    if (right && asMeant && asMeant.score >= leastScore && !asMeant.command.records)
+      return { is: 'request', main: { ...chosen(asMeant), remark: right.remark }, also: [], offer: null };
     if (isSmallTalk(text, names)) return { is: 'courtesy' };
     const typed = /^[^\s,;:!?]{1,40}/u.exec(text)?.[0] ?? text.slice(0, 40);
     const near = slipOf(typed.toLowerCase(), requests.commands);
@@ -278,8 +293,8 @@ function toldBeside(text: string, requests: Requests, names: Names): Scored | un
   if (text.length > longestTold) return undefined;
   const parts = text.split(sentences).map((one) => one.trim());
   if (parts.length < 2) return undefined;
-  return parts
-    .filter((part) => part.length > 3 && !isQuestion(part))
+  const told = parts.filter((part) => part.length > 3 && !isQuestion(part));
+  return [...(told.length > 1 ? [told.join(', ')] : []), ...told]
     .flatMap((part) => readingsOf(part, requests, names).slice(0, 1))
     .find(
       ({ command, meaning, score }) =>

@@ -202,8 +202,15 @@ function refusal(
   }
   if (error instanceof Refusal && error.ways.length > 0)
     return { asks: true, group: error.message, buttons: waysOf(error, command, words) };
-  if (error instanceof Refusal)
-    return { group: `${error.message}\nFor example: ${exampleFor(answerer, message, household, command)}` };
+  if (error instanceof Refusal) {
+    // Where no recipe is, one comes first.
+    const recipe =
+      error.code === 'no-such-meal' ? answerer.commands.find(({ name }) => name === 'recipe') : undefined;
+    const hasNone = recipe && namesOf(lookIn(answerer, message, household).house).meals.length === 0;
+    return {
+      group: `${error.message}\nFor example: ${exampleFor(answerer, message, household, hasNone ? recipe : command)}`,
+    };
+  }
   answerer.log(
     `a request failed: /${command.name} in delivery ${message.deliveryKey}: ${whereItBroke(error)}`,
   );

@@ -1,4 +1,4 @@
-import { Refusal } from '#core/refusal.ts';
+import { Doubt, Refusal } from '#core/refusal.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
 import { Ambiguous } from '#words/reading.ts';
 import { isTurnedRound } from '#talk/hold.ts';
@@ -159,6 +159,8 @@ export function offer(
     const did = rehearse(answerer, message, household, one);
     return did === undefined ? undefined : buttonFor(one, did);
   } catch (error) {
+    // What is only doubted can be tried, and asks again.
+    if (error instanceof Doubt) return buttonFor(one, undefined);
     if (error instanceof Refusal || error instanceof Ambiguous || error instanceof Repeated) return undefined;
     throw error;
   }

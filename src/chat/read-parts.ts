@@ -39,16 +39,14 @@ export function readParts(command: Command, words: string, names: Names) {
   const couldNot = left.length > 0 ? couldNotPlace(left, names.meals) : '';
   if (missing.length > 0) {
     const understood = reading.understood();
-    if (
-      missing.includes(mealPart.like) &&
-      left.length === 1 &&
-      names.meals.length > 0 &&
-      !couldNot.includes('?') &&
-      /^[\p{L} '’-]{3,40}$/u.test(left[0]!)
-    )
+    const typed = left[0] ?? '';
+    const isUnknown = left.length === 1 && !couldNot.includes('?') && /^[\p{L} '’-]{3,40}$/u.test(typed);
+    if (missing.includes(mealPart.like) && isUnknown)
       throw new Refusal(
         'no-such-meal',
-        `There is no recipe called "${left[0]!}". Yours: ${names.meals.slice(0, 6).join(', ')}${names.meals.length > 6 ? ' and others' : ''}.`,
+        names.meals.length === 0
+          ? `There is no recipe called "${typed}", nor any other yet: write it first.`
+          : `There is no recipe called "${typed}". Yours: ${names.meals.slice(0, 6).join(', ')}${names.meals.length > 6 ? ' and others' : ''}.`,
       );
     const need = `${understood ? `I read ${understood}, but I` : 'I'} still need ${missing.join(' and ')}.`;
     throw new Lacking('missing', couldNot ? `${need} ${couldNot}` : need);

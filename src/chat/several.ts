@@ -27,7 +27,9 @@ export function chainOf(meaning: Meaning, command: Command, { commands }: Reques
   for (let one: Meaning | undefined = meaning; one; one = one.also) {
     const its = called(one.means, commands);
     const isOfKind =
-      its === command || (its !== undefined && deedsTold.has(its.name) && deedsTold.has(command.name));
+      its === command ||
+      (its !== undefined && ofHouse.has(its.name) && ofHouse.has(command.name)) ||
+      (its !== undefined && deedsTold.has(its.name) && deedsTold.has(command.name));
     if (its === undefined || !isOfKind || one.holds !== null || one.left.length > 0) return undefined;
     of.push({ command: its, words: one.words, holds: null, left: [] });
   }
@@ -36,4 +38,6 @@ export function chainOf(meaning: Meaning, command: Command, { commands }: Reques
 
 /** Deeds that one message may tell of different things. */
 const deedsTold = new Set(['use', 'discard', 'found', 'weigh']);
+/** What a household tells of itself in one breath. */
+const ofHouse = new Set(['house', 'eater']);
 const chained = new Set(['house', 'eater', 'found', 'weigh', 'want']);

@@ -1,6 +1,6 @@
 import type { Pouch } from '#core/records.ts';
 import type { PouchCode } from '#words/parts.ts';
-import { sayCode, sayCodes, sayList, sayPieces } from '#words/say.ts';
+import { sayCode, sayCodes, sayDay, sayList, sayPieces } from '#words/say.ts';
 import type { House } from './house.ts';
 import { freeStock, pouchesInStock } from './figures.ts';
 import { todayOf } from './today.ts';
@@ -13,6 +13,8 @@ export interface Left {
   readonly meals: readonly MealShown[];
   readonly gone: readonly Pouch[];
   readonly remaining: readonly { readonly meal: string; readonly pouches: readonly Pouch[] }[];
+  /** The day it was, said; null where it is today. */
+  readonly on: string | null;
   /** Meals of trips that lost a pouch by it. */
   readonly missed: readonly string[];
 }
@@ -23,6 +25,7 @@ export function takeOut(
   codes: readonly PouchCode[],
   state: 'used' | 'discarded',
   why: string | null,
+  atMs: number = house.nowMs,
 ): Left {
   const gone = pouchesInStock(house, codes);
   const heldNow = house.trips.held(null);
@@ -41,11 +44,14 @@ export function takeOut(
         house.trips.releaseOne(held.id);
       }
     }
-    house.pouches.leave(pouch.id, state, why, house.nowMs);
+    // Nothing is gone before it is sealed.
+    house.pouches.leave(pouch.id, state, why, Math.max(atMs, pouch.sealedAtMs));
   }
+  const day = sayDay(Math.max(atMs, ...gone.map(({ sealedAtMs }) => sealedAtMs)), house.settings.zone);
   return {
     gone,
     missed,
+    on: day === sayDay(house.nowMs, house.settings.zone) ? null : day,
     remaining: [...new Set(gone.map((pouch) => pouch.meal))].map((meal) => ({
       meal,
       pouches: freeStock(house, meal),

@@ -91,6 +91,7 @@ export function wantedSlots(
       else seated.delete(id(one.eater));
     }
     for (const name of company.notComing) seated.delete(id(name));
+    for (const { eater, meal } of company.away ?? []) if (meal === slot.meal) seated.delete(id(eater));
     return { ...slot, eaters: [...seated].sort((a, b) => a - b) };
   });
 }

@@ -139,9 +139,18 @@ export const howHeavy = question({
   name: 'howheavy',
   about: 'how heavy it is',
   asked: ['how heavy is B3-4?', 'how much does B5 weigh?'],
-  takes: aboutParts,
-  answer: (asked, house) => {
+  takes: { heaviest: flag('heaviest'), lightest: flag('lightest'), ...aboutParts },
+  answer: ({ heaviest, lightest, ...asked }, house) => {
     const g = (value: number) => sayG(value, house.settings.units);
+    if (heaviest ?? lightest) {
+      const ranked = house.pouches
+        .inStock()
+        .toSorted((a, b) => (heaviest ? b.dryG - a.dryG : a.dryG - b.dryG));
+      const alike = ranked.filter(({ dryG }) => dryG === ranked[0]!.dryG);
+      return ranked.length === 0
+        ? 'Nothing is in stock.'
+        : `${sayCodes(alike)}: ${g(ranked[0]!.dryG)} dry ${[...new Set(alike.map(({ meal }) => meal))].join(', ')}.`;
+    }
     if (asked.codes) {
       const pouches = pouchesAbout(house, asked);
       const sum = pouches.reduce((all, pouch) => all + pouch.dryG, 0);

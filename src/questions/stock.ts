@@ -1,6 +1,6 @@
 import { todayOf } from '#house/today.ts';
 import { mealNames, freeStock } from '#house/figures.ts';
-import { optional, restOfText } from '#words/parts.ts';
+import { flag, optional, restOfText } from '#words/parts.ts';
 import { Reading } from '#words/reading.ts';
 import { takeName } from '#words/names.ts';
 import { sayBatch, sayCode, sayCodes, sayCount, sayG, sayList, sayMonth, sayPieces } from '#words/say.ts';
@@ -29,12 +29,23 @@ const waitingLines = (house: House, meal: string): string[] =>
       return `${sayBatch(batch)} is not sealed yet${dryG === null ? '' : `: ${sayG(dryG, house.settings.units)} at its last weighing`}.`;
     });
 
+/** All pouches that were ever sealed, and how many of them are left. */
+function madeSoFar(house: House, meal: string | undefined): string {
+  const made = house.batches
+    .latest(1000)
+    .filter((batch) => meal === undefined || batch.recipe.name === meal)
+    .flatMap((batch) => house.pouches.ofBatch(batch.no))
+    .filter(({ isBought }) => !isBought);
+  const here = made.filter(({ state }) => state === 'stock').length;
+  return `${sayCount(made.length, 'pouch', 'pouches')}${meal === undefined ? '' : ` of ${meal}`} sealed so far; ${here} of them in stock.`;
+}
+
 export const howMany = question({
   name: 'howmany',
   about: 'how many are left',
   asked: ['how many curries are left?', 'what do we have?'],
-  takes: { what: optional(restOfText('a meal')) },
-  answer: ({ what }, house) => {
+  takes: { ever: flag('ever'), what: optional(restOfText('a meal')) },
+  answer: ({ ever, what }, house) => {
     const typed = what?.replaceAll('"', '') ?? '';
     const meals = mealNames(house);
     const batch = /^[BMS](\d+)$/i.exec(typed)?.[1];
@@ -49,6 +60,7 @@ export const howMany = question({
     const all = batch
       ? house.pouches.ofBatch(Number(batch)).filter((pouch) => pouch.state === 'stock')
       : freeStock(house, meal);
+    if (ever) return madeSoFar(house, meal);
     const waiting = meal === undefined ? [] : waitingLines(house, meal);
     if (all.length === 0 && meal === undefined)
       return house.batches.latest(1).length > 0

@@ -16,6 +16,8 @@ interface SizeTold {
 export interface AbsorbersTold {
   /** Beside those there are: 'also 200 ml'. */
   readonly isMore: boolean;
+  /** No longer at hand: 'without 100 ml'. */
+  readonly isLess: boolean;
   readonly sizes: readonly SizeTold[];
   /** Their bag was opened on this ISO day; null: not said. */
   readonly openedOn: string | null;
@@ -46,6 +48,7 @@ function countOf(reading: Reading, index: number): number | null {
 /** '100 300 500 ml', '20 x 300 ml', '50 x 300 ml opened today', '300 ml: 17 left'. Bare numbers take the unit of the last. */
 export function absorbersTold(reading: Reading, names: Names): AbsorbersTold | undefined {
   const isMore = reading.keyword('also', 'too', 'added', 'besides', 'additional') !== undefined;
+  const isLess = reading.keyword('without', 'no', 'remove', 'minus') !== undefined;
   const isOpened = reading.keyword(...openedWords) !== undefined;
   const moment = isOpened ? pastMoment.read(reading, names) : undefined;
   const withUnit = [...reading.left()].filter((i) => {
@@ -72,7 +75,7 @@ export function absorbersTold(reading: Reading, names: Names): AbsorbersTold | u
   const openedOn = isOpened
     ? DateTime.fromMillis(moment ?? names.nowMs, { zone: names.zone }).toISODate()
     : null;
-  return { sizes: sizes.reverse(), openedOn, isMore };
+  return { sizes: sizes.reverse(), openedOn, isMore, isLess };
 }
 
 /** Whether packs were counted, a bag opened or sizes added: then the sizes are added to those at hand, else they are all there are. */
@@ -80,9 +83,11 @@ export const isCounted = ({ sizes, openedOn, isMore }: AbsorbersTold): boolean =
   isMore || openedOn !== null || sizes.some(({ count }) => count !== null);
 
 export const sizesAfter = (told: AbsorbersTold, before: readonly number[]): number[] =>
-  [...new Set([...(isCounted(told) ? before : []), ...told.sizes.map(({ sizeMl }) => sizeMl)])].sort(
-    (a, b) => a - b,
-  );
+  told.isLess
+    ? before.filter((sizeMl) => told.sizes.every((one) => one.sizeMl !== sizeMl))
+    : [...new Set([...(isCounted(told) ? before : []), ...told.sizes.map(({ sizeMl }) => sizeMl)])].sort(
+        (a, b) => a - b,
+      );
 
 /** What is counted of each size at hand. */
 export function packsAfter(
@@ -90,6 +95,7 @@ export function packsAfter(
   before: readonly PackCounted[],
   nowMs: number,
 ): PackCounted[] {
+  if (told.isLess) return before.filter(({ sizeMl }) => told.sizes.every((one) => one.sizeMl !== sizeMl));
   const now = told.sizes.map(({ sizeMl, count }): PackCounted => {
     const known = before.find((one) => one.sizeMl === sizeMl);
     return {

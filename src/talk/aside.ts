@@ -39,6 +39,8 @@ const asking = new Set(
     .split(/\s+/),
 );
 
+export const knownWords: ReadonlySet<string> = asking;
+
 /** Whether people ask and tell by it of anything at all. */
 export const isAccounted = (word: string): boolean =>
   harmless.has(word) ||

@@ -41,6 +41,13 @@ export function dietWords(look: Look): string {
 const avoidable =
   /\b(gluten|wheat|barley|rye|oats?|milk|dairy|lactose|butter|cheese|cream|eggs?|nuts?|peanuts?|almonds?|walnuts?|cashews?|hazelnuts?|soya?|fish|shellfish|crustaceans?|prawns?|shrimps?|mussels?|molluscs?|sesame|celery|mustard|lupin|sulphites?|sulfites?|pork|beef|meat|chicken|lamb|bacon|honey|mushrooms?|onions?|garlic|tomato(?:es)?|chil(?:l)?i(?:es)?|pepper|alcohol|wine|gelatine?|coriander|coconut|allergens?)\b/giu;
 
+/** The foods that are asked about, in one of their forms. */
+export const avoidableWords: readonly string[] = avoidable.source
+  .replace(/^\\b\(|\)\\b$/gu, '')
+  .split('|')
+  .map((one) => one.replaceAll('?', '').replace(/\(:([^)]*)\)/gu, '$1'))
+  .filter((one) => /^[a-z]+$/u.test(one));
+
 /** 'Does anything here have peanuts': a word of a meal's name that is a food itself, where foods are asked about. */
 export function isFoodNotMeal(look: Look): boolean {
   const [meal, another] = look.said.meals;

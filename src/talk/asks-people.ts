@@ -92,6 +92,8 @@ export const mayEat: Reader = (typedLook) => {
 /** 'How much salt in the soup', 'how many calories in B2-1'. */
 export const nutrients: Reader = (look) => {
   if (about(look) === '') return undefined;
+  // 'Was it too salty for anyone' asks how it was liked.
+  if (look.says(/ (?:was|were) .* too salty /)) return undefined;
   // 'Which has more protein, soup or curry' compares.
   if (look.said.meals.length > 1 && look.says(/ (?:more|less|most|least|higher|lower) /)) return undefined;
   const each = look.has('pouch', 'bag') && look.said.codes.length === 0 ? ' each' : '';

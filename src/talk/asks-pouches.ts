@@ -5,6 +5,8 @@ import { sayCode } from '#words/say.ts';
 
 /** 'How many curries are left', 'do we have any pizza left', 'anything vegan'. */
 export const howMany: Reader = (look) => {
+  // 'Has B6 got any lighter' asks for no pouches.
+  if (look.says(/ (?:lighter|heavier|drier|dryer) /) && look.said.batches.length > 0) return undefined;
   const counts =
     (dietWords(look) !== '' &&
       look.says(
@@ -30,7 +32,7 @@ export const howMany: Reader = (look) => {
   const whose = look.person();
   if (whose !== undefined && look.says(/ for /)) return ask('stock', `${meal ?? ''} for ${whose}`, 4.5);
   if (diet !== '') return ask('stock', `${diet} ${meal ?? ''}`, 4.5);
-  if (look.said.codes.length > 0) return ask('whatof', look.codes(), 3);
+  if (look.said.codes.length > 0) return isAsking(look) ? ask('whatof', look.codes(), 3) : undefined;
   const unknown = meal === undefined ? unknownFood(look) : undefined;
   const score = 3 + (meal === undefined ? 0 : 1) + (look.says(/ how many /) ? 0.5 : 0);
   return ask('howmany', meal ?? (look.said.batches[0] ? about(look) : (unknown ?? '')), score);
@@ -76,6 +78,8 @@ export const howHeavy: Reader = (look) => {
   )
     return ask('recipe', look.mealTyped()!, 5);
   if (about(look) !== '') return ask('howheavy', about(look), 4.5);
+  if (look.says(/ (?:biggest|heaviest|largest|smallest|lightest) /))
+    return ask('howheavy', look.says(/ (?:smallest|lightest) /) ? 'lightest' : 'heaviest', 4.5);
   return look.says(/ (?:everything|all|total|together|altogether|stock|cupboard|pantry|cellar|shelf) /)
     ? ask('howheavy', '', 4.5)
     : undefined;

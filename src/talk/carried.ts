@@ -1,5 +1,7 @@
 import { type Reader, holdOf, idea, people, scoreOf } from './hold.ts';
 import type { Look } from './look.ts';
+import { takeApart } from './pieces.ts';
+import { sayCode } from '#words/say.ts';
 
 /** 'Took B1-2 and B1-3', 'everything is packed', 'took B1-2 out of the backpack'. */
 export const packing: Reader = (look) => {
@@ -125,21 +127,51 @@ export const comingBack: Reader = (look) => {
   };
 };
 
+const came =
+  /\b(?:back|returned|brought|home|ate|eaten|eat|used|finished|lost|stolen|missing|unopened|left over|tumm(?:y|ies)|bell(?:y|ies)|stomachs?)\b/iu;
+
+/** Clauses that each tell what became of something: 'and' parts them only where both sides do. */
+function clausesOfBack(text: string): string[] {
+  return text
+    .split(/[,;.!]|\bbut\b|\bthen\b/iu)
+    .flatMap((clause) => {
+      const parts = clause.split(/\s+and\s+/iu);
+      return parts.length > 1 && parts.every((part) => came.test(part)) ? parts : [clause];
+    })
+    .map((clause) => clause.trim());
+}
+
+/** The codes of a meal that a clause names, as far as they went along; '' where none is named, undefined where it may be several. */
+function codesTakenAlong(clause: string, names: Look['names']): string | undefined {
+  const { meals } = takeApart(clause, names);
+  const [meal] = meals;
+  if (!meal) return '';
+  if (meal.names.length > 1 || meals.length > 1) return undefined;
+  const codes = names.eatenOf(meal.names[0]);
+  return codes.length === 0 ? undefined : codes.map(sayCode).join(' ');
+}
+
 /** Which pouches came back and which did not, clause by clause. */
 function outcomesIn(look: Look): string | undefined {
-  const clauses = look.said.text.split(/[,;.!]|\bbut\b|\bthen\b/iu).map((clause) => clause.trim());
+  const clauses = clausesOfBack(look.said.text);
   const out: string[] = [];
   for (const clause of clauses) {
-    const codes = [...clause.matchAll(/\bB\d+-\d+(?:\s*(?:to|-|–|and|&|,)\s*(?:B\d+-)?\d+)*/giu)]
+    const typed = [...clause.matchAll(/\bB\d+-\d+(?:\s*(?:to|-|–|and|&|,)\s*(?:B\d+-)?\d+)*/giu)]
       .map((m) => m[0])
       .join(' ');
-    const rest = /\b(?:everything(?: else)?|all|the rest|the others?|others|the lot)\b/iu.test(clause);
+    const codes = typed === '' ? codesTakenAlong(clause, look.names) : typed;
+    if (codes === undefined) return undefined;
+    const rest = /\b(?:everything(?: else)?|all|the rest|the (?:others?|other ones)|others|the lot)\b/iu.test(
+      clause,
+    );
     if (codes === '' && !rest) continue;
     const came = /\bnot (?:eaten|used|opened|needed)\b|\bunopened\b|\bleft over\b/iu.test(clause)
       ? 'returned'
       : /\b(?:lost|stolen|missing|gone)\b/iu.test(clause)
         ? 'lost'
-        : /\b(?:ate|eaten|eat|used|finished)\b|\beverything else was\b/iu.test(clause)
+        : /\b(?:ate|eaten|eat|used|finished|tumm(?:y|ies)|bell(?:y|ies)|stomachs?)\b|\beverything else was\b/iu.test(
+              clause,
+            )
           ? 'eaten'
           : /\b(?:back|returned|brought|left over|home)\b/iu.test(clause)
             ? 'returned'

@@ -1,5 +1,6 @@
 import type { Names } from '#words/parts.ts';
 import { weightsOf } from './amounts.ts';
+import { unaccountedIn } from './aside.ts';
 import { avoided } from './ask.ts';
 import { dayText } from './asks-trips.ts';
 import { things } from './hold.ts';
@@ -52,7 +53,13 @@ function ofPerson(look: Look): Deed[] {
     look.said.codes.length + look.said.batches.length === 0 &&
     look.said.all.every(({ is }) => is !== 'quantity' && is !== 'number');
   const isOver = look.said.all.some(({ is, plain }) => is === 'word' && plain !== 'put' && isPast(plain));
-  if (meal !== undefined && isAlone && !isOver && look.names.trips.length > 0) {
+  if (
+    meal !== undefined &&
+    isAlone &&
+    !isOver &&
+    unaccountedIn(look).length < 3 &&
+    look.names.trips.length > 0
+  ) {
     const when = [dayText(look), look.slotMeal()?.meal].filter(Boolean).join(' ');
     const whom = who === undefined || who === look.names.me ? '' : ` for ${quoted(who)}`;
     return [{ means: 'want', words: `${meal}${when === '' ? '' : ` ${when}`}${whom}` }];

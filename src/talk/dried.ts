@@ -1,4 +1,5 @@
 import { momentOf, weightsOf } from './amounts.ts';
+import { isAccounted } from './aside.ts';
 import type { Look, Meaning } from './look.ts';
 import { type Reader, holdOf, idea, people, scoreOf } from './hold.ts';
 
@@ -66,6 +67,15 @@ export const sealing: Reader = (look) => {
       if (token.from >= bare.index && token.to <= bare.index + bare[0].length) used.push(i);
     });
   }
+  // 'B5 into bags: 60 60 60 74': a weight each.
+  if (groups.length === 0 && batches[0] && look.says(/ (?:in|into) (?:the )?(?:bags|pouches) /)) {
+    const each = weightsOf(look);
+    if (each.words.length > 1) {
+      groups.push(...each.words.map((typed) => `1 x ${/\p{L}/u.test(typed) ? typed : `${typed} g`}`));
+      used.push(...each.at);
+      verbs.push(...look.at('bag', 'pouch'));
+    }
+  }
   const which = batches[0] ? `B${batches[0].batch}` : look.mealTyped();
   // 'Seal the rest of B3 as one pouch', 'in two bags'.
   const isRest =
@@ -86,6 +96,15 @@ export const sealing: Reader = (look) => {
   const count = all.find(
     (token) => token.is === 'number' && Number.isInteger(token.value) && token.value < 50,
   );
+  // 'Seal everything that is dry': how much of what there is to seal is told.
+  if (
+    groups.length === 0 &&
+    verbs.length > 0 &&
+    which === undefined &&
+    look.says(/ (?:everything|all|what s|whatever) /) &&
+    !look.said.mood.asks
+  )
+    return { means: 'unsealed', words: '', score: 5, left: [], holds: null, looks: true };
   // Without a weight it is asked for, not taken for something else.
   if (
     groups.length === 0 &&
@@ -150,6 +169,13 @@ export const sealing: Reader = (look) => {
   };
 };
 
+/** 'Gross', 'with the trays': the trays were on the scale. */
+const isGross = (look: Look): boolean =>
+  look.has('gross') ||
+  look.says(
+    / (?:with|including|incl|plus) (?:the |their |its |all )?(?:empty )?trays? | trays? (?:and all|included|on the scale) /,
+  );
+
 /** 'B6 205 203 208 201', 'mac is 817 g': weights of a load that dries. */
 export const weighing: Reader = (look) => {
   const { batches, codes } = look.said;
@@ -182,7 +208,7 @@ export const weighing: Reader = (look) => {
   if (batches.length === 0 && verbs.length === 0 && isNamed && words.length > 1 && !isDrying)
     return undefined;
   const tray = words.length === 1 && trays.length === 1 ? `tray ${trays[0]} ` : '';
-  const gross = look.has('gross') ? ' gross' : '';
+  const gross = isGross(look) ? ' gross' : '';
   // 'Tray 1 199, tray 2 201', and no others: each is a weighing of its own tray.
   if (
     trays.length > 1 &&
@@ -238,6 +264,15 @@ export const weighing: Reader = (look) => {
   };
 };
 
+/** What was said behind and is kept by nobody, as typed. */
+function besideOf(look: Look, behind: readonly number[]): Pick<Meaning, 'beside'> {
+  const words = behind.flatMap((i) => {
+    const token = look.said.all[i]!;
+    return token.is === 'word' && !isAccounted(token.plain) ? [token.typed] : [];
+  });
+  return words.length === 0 ? {} : { beside: words };
+}
+
 /** Every tray from the first on, in their order: the whole load. */
 const isRow = (trays: readonly number[], look: Look, which: string): boolean =>
   trays.every((no, i) => no === i + 1) && (look.names.traysOf?.(which) ?? trays.length) === trays.length;
@@ -257,18 +292,22 @@ export const loading: Reader = (look) => {
   if (isDrying && !saysLoad && (words.length > 1 || trays.length > 0)) return undefined;
   if (look.has('empty', 'seal', 'water', 'serving', 'pouch', 'salt')) return undefined;
   const moment = momentOf(look);
-  const keep = look.has('gross') ? ' gross' : '';
+  const keep = isGross(look) ? ' gross' : '';
   const raw = look.has('raw', 'uncooked') ? ' raw' : '';
   // 'Two trays of oats, 640 and 655 g': how many there are, said again.
   const counted = look.said.all.flatMap((token, i) =>
     token.is === 'number' && token.value === words.length && look.said.lemmas[i + 1] === 'tray' ? [i] : [],
   );
+  const done = [...ideasAt, ...starts, ...counted, ...at, ...look.said.meals.flatMap((one) => one.at)];
+  const behind = look.asideBehind(done);
   const factor = /\bx ?\d+(?:[.,]\d+)?\b/iu.exec(look.said.text)?.[0];
   return {
     means: 'batch',
     words: `${meal} ${factor ? `${factor} ` : ''}trays ${words.join(' ')}${keep}${raw}${moment.words === '' ? '' : ` ${moment.words}`}`,
     score: scoreOf(ideasAt.length > 0 ? 3 : 1, starts.length > 0 && 1, 2),
+    ...besideOf(look, behind),
     left: look.leftBy([
+      ...behind,
       ...ideasAt,
       ...starts,
       ...counted,
@@ -276,7 +315,7 @@ export const loading: Reader = (look) => {
       ...moment.at,
       ...look.said.meals.flatMap((one) => one.at),
       ...people(look),
-      ...look.at('dry', 'gross', 'raw', 'gram', 'hour', 'oclock'),
+      ...look.at('with', 'include', 'dry', 'gross', 'raw', 'gram', 'hour', 'oclock'),
       ...look.said.all.flatMap((token, i) =>
         look.said.all[i - 1]?.plain === 'tray' || token.plain === 'x' ? [i] : [],
       ),

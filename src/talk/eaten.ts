@@ -28,6 +28,14 @@ const orderWords = (look: Look): number[] =>
       )
     : [];
 
+/** The day on which it was, as a request takes it; '' for today. */
+function dayOf(look: Look): string {
+  if (look.says(/ (?:last (?:night|evening)|yesterday(?: (?:evening|night|afternoon|morning|noon))?) /))
+    return 'yesterday';
+  const { words } = momentOf(look);
+  return /^(?:today|this)/iu.test(words) || look.said.mood.future !== null ? '' : words;
+}
+
 /** 'We ate B4-2', 'had the chili for lunch', 'ate one curry'. */
 export const eating: Reader = (look) => {
   const thing = things(look);
@@ -58,9 +66,12 @@ export const eating: Reader = (look) => {
   const beside = behind.flatMap((i) =>
     isAccounted(look.said.all[i]!.plain) || look.said.all[i]!.is !== 'word' ? [] : [look.said.all[i]!.typed],
   );
+  // 'Open B4-3 for me' may ask to see it.
+  const isOrder = look.says(/^ (?:open|take)(?: up)? /) && verbs.length > 0 && had.length === 0;
+  const when = dayOf(look);
   return {
     means: 'use',
-    words: thing.words,
+    words: `${thing.words}${when === '' ? '' : ` ${when}`}`,
     score: scoreOf(verbs.length > 0 ? 4 : 2.5, thing.byCode ? 2 : 1, meal !== undefined && 0.5),
     left: look.leftBy([
       ...thing.at,
@@ -73,7 +84,13 @@ export const eating: Reader = (look) => {
       ...behind,
       ...(meal ? [meal.at] : []),
     ]),
-    holds: holdOf(look) ?? ((isHaving || willHave) && verbs.length === 0 ? '"have" is not over yet' : null),
+    holds:
+      holdOf(look) ??
+      ((isHaving || willHave) && verbs.length === 0
+        ? '"have" is not over yet'
+        : isOrder
+          ? '"open" may only mean to show it'
+          : null),
     ...(beside.length === 0 ? {} : { beside }),
   };
 };

@@ -1,5 +1,6 @@
 import type { Reader } from './hold.ts';
-import type { Meaning } from './look.ts';
+import { Look, type Meaning } from './look.ts';
+import { setting } from './settings-told.ts';
 
 const counted = '(?:\\s+(?:\\d+|two|three|four|five|six|seven|eight)(?:\\s+(?:of us|people|eaters))?)?';
 /** Words before a list of people who eat here. */
@@ -26,6 +27,22 @@ function told(piece: string, isChild: boolean): string | undefined {
   const child = isChild && m[2] === undefined ? ' child' : '';
   return `${m[1]}${child}${years}${m[3] === undefined ? '' : ` ${m[3]}`}`;
 }
+
+/** Where a household is told of in the same breath as its place: '… at 574 m and there are four of us, me, …'. */
+const alsoFamily =
+  /[,;.]?\s+(?:and\s+)?(?=(?:there are|we are|we['’]?re)\s+(?:\d|two|three|four|five|six|seven|eight)\b)/iu;
+
+/** 'We live at 574 m and there are four of us, me, Karl and Lena 9': settings, then people. */
+export const household: Reader = (look) => {
+  const found = alsoFamily.exec(look.bare);
+  if (!found || found.index === 0 || look.said.mood.asks || look.said.codes.length > 0) return undefined;
+  const told = setting(new Look(look.bare.slice(0, found.index), look.names));
+  const people = family(new Look(look.bare.slice(found.index + found[0].length), look.names));
+  if (!told || !people) return undefined;
+  const link = (one: Meaning): Meaning =>
+    one.also ? { ...one, also: link(one.also) } : { ...one, also: people };
+  return { ...link(told), score: 8 };
+};
 
 /** 'We are four: me, Tom, Lea 9 and Ida 6. Lea can't have nuts': several people in one message, and what is kept from them. */
 export const family: Reader = (look) => {

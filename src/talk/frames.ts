@@ -58,7 +58,7 @@ const frames: readonly Frame[] = [
   { means: 'isdry', of: ['meal'], by: ['dry', 'dryer', 'lose'], words: (look) => (dries(look) ? about(look) : undefined) },
   { means: 'isdry', of: ['nothing'], by: ['dryer'], also: ['dry'], words: () => '' },
   { means: 'nutrition', of: ['pouch', 'batch', 'meal'], by: ['nutrient'], words: (look) => `${about(look)} ${nutrientOf(look) === 'sodium' ? 'sodium' : nutrientOf(look) === 'energy' ? 'energy' : 'all'}` },
-  { means: 'holds', of: ['pouch', 'meal', 'batch'], by: ['inside', 'left'], asks: ['whether', 'which', 'much', 'many'], not: ['nutrient'], words: (look) => withFood(look, about(look)) },
+  { means: 'holds', of: ['pouch', 'meal', 'batch'], by: ['inside', 'left'], asks: ['whether', 'which', 'much', 'many'], not: ['nutrient', 'weight'], words: (look) => withFood(look, about(look)) },
   { means: 'anyholds', of: ['food'], by: ['inside', 'left'], asks: ['which', 'whether'], words: (look) => (about(look) === '' ? foodOf(look) : undefined) },
   { means: 'anyholds', of: ['nothing'], by: ['inside'], asks: ['which'], words: (look) => (look.says(/ (?:with|contains?|containing|has|have) /) ? foodOf(look) : undefined) },
   { means: 'mayeat', of: ['person'], by: ['may'], asks: ['whether', 'which', 'how', 'who'], words: (look) => (about(look) === '' || look.says(/ (?:ate|had|used|opened|threw) /) ? undefined : `${about(look)} for ${somebody(look)}`) },
@@ -95,10 +95,12 @@ function withFood(look: Look, what: string): string | undefined {
 
 /** Whose entries, and of which day. */
 const logWords = (look: Look): string | undefined =>
-  // Who ate what is not on record, only who recorded it.
-  look.has('eat') && look.said.people.some(({ names: [name] }) => name !== look.names.me)
+  look.says(/ (?:what )?happens (?:if|when) /)
     ? undefined
-    : whoAndWhen(look);
+    : // Who ate what is not on record, only who recorded it.
+      look.has('eat') && look.said.people.some(({ names: [name] }) => name !== look.names.me)
+      ? undefined
+      : whoAndWhen(look);
 
 function thingsNamed(look: Look): ReadonlySet<Thing> {
   const { codes, batches, meals, people, trips } = look.said;

@@ -1,3 +1,4 @@
+import { sayCode } from '#words/say.ts';
 import type { Look, Meaning } from './look.ts';
 
 /** Reads a message as one thing that may be recorded or done. */
@@ -61,6 +62,8 @@ export function things(look: Look): { words: string; at: number[]; byCode: boole
   if (look.said.codes.length > 0)
     return { words: look.codes(), at: [...look.codeTokens(), ...mealTokens], byCode: true };
   const meal = look.mealTyped();
+  const whole = wholeBatch(look);
+  if (whole) return whole;
   if (meal === undefined) return undefined;
   const count = look.said.all.findIndex((token, i) => token.is === 'number' && !mealTokens.includes(i));
   const number = look.said.all[count];
@@ -73,6 +76,27 @@ export function things(look: Look): { words: string; at: number[]; byCode: boole
     at: [...mealTokens, ...(many ? [count] : [])],
     byCode: false,
   };
+}
+
+/** 'All of B3', 'the whole batch B3': its pouches that are in stock. */
+function wholeBatch(look: Look): { words: string; at: number[]; byCode: boolean } | undefined {
+  const [batch, another] = look.said.batches;
+  if (
+    !batch ||
+    another ||
+    !look.says(/ (?:all|everything|whole|every pouch) (?:of |from |in |the |pouches |bags )*(?:b|m)\d/)
+  )
+    return undefined;
+  const codes = look.names.meals
+    .flatMap((meal) => look.names.pouchesOf(meal))
+    .filter((one) => one.batch === batch.batch && (one.isMixed === true) === batch.isMixed);
+  return codes.length === 0
+    ? undefined
+    : {
+        words: codes.map(sayCode).join(' '),
+        at: [batch.at, ...look.at('all', 'everything', 'whole', 'every')],
+        byCode: true,
+      };
 }
 
 /** How many of the meal there are besides. */

@@ -1,4 +1,5 @@
 import type { Names } from '#words/parts.ts';
+import { whichOne } from './hold.ts';
 import { takeApart } from './pieces.ts';
 
 /** Requests whose words are text of their own: 'or' and 'maybe' may stand in it. */
@@ -30,7 +31,7 @@ export function leftOpen(request: string, words: string, names: () => Names): st
   )
     return null;
   const { mood } = takeApart(words, names());
-  if (mood.either) return 'that leaves open which one';
+  if (mood.either) return whichOne;
   const doubt = /\b(?:maybe|perhaps|probably|possibly|might)\b/iu.exec(words)?.[0];
   return doubt !== undefined && deeds.has(request) ? `"${doubt}" leaves it open` : null;
 }

@@ -191,7 +191,10 @@ export class Look {
     const isPlain = behind.every((i) => {
       const token = all[i]!;
       const isWord =
-        (token.is === 'word' && !named.has(i) && !deedWords.has(lemmas[i]!)) || token.is === 'mark';
+        // 'Tray 4 is bent' tells no weight.
+        (token.is === 'number' && all[i - 1]?.plain === 'tray') ||
+        (token.is === 'word' && !named.has(i) && !deedWords.has(lemmas[i]!)) ||
+        token.is === 'mark';
       return (
         isWord && token.plain !== mood.negated && token.plain !== 'but' && !weightyBehind.has(token.plain)
       );

@@ -57,6 +57,9 @@ export function moodOf(text: string, all: readonly Token[], isSomebody: (index: 
       sentenceStarts(all).some((at) => opensQuestion(all, at, isSomebody)) ||
       clauseStarts(all).some((at) => opensQuestion(all, at, isSomebody)) ||
       wantsToKnow.test(rest) ||
+      /\b(?:is|are) (?:that|this|it|they|those) (?:enough|ok(?:ay)?|safe|normal|right|too \w+)\b/iu.test(
+        rest,
+      ) ||
       / how (?:much|many|long|heavy|old|salty|high|far|big|hot|soon|often|full) /.test(
         ` ${rest.toLowerCase()} `,
       ) ||

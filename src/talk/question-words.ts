@@ -35,7 +35,7 @@ export const ideas = {
   keep: row(
     'keep last expire expiry expiration spoil rot edible good bad off old date fresh rancid stale fine okay ok safe',
   ),
-  weight: row('heavy weigh weight gram kilo kg mass light'),
+  weight: row('heavy weigh weight gram kilo kg mass light lighter heavier'),
   dry: row('dry ready finish done steady damp moist wet moisture far along progress'),
   dryer: row('dryer drier machine drying'),
   lose: row('lose loss'),

@@ -85,7 +85,12 @@ export const changing: Reader = (look) => {
   const text = look.bare
     .replace(wishes, '')
     .replace(polite, '')
-    .replace(/[\s?？]+$/u, '');
+    .replace(/[\s?？]+$/u, '')
+    // How long a change is to hold is no part of a name or a line.
+    .replace(
+      /[\s,]+(?:(?:from now on|for good|for ever|forever|in (?:the )?future|permanently|from today(?: on)?|next time)[\s.!]*)+$/iu,
+      '',
+    );
   // 'Rename mac and cheese cheesy mac': the longest of a recipe's names, and what it is to be called.
   const renamed = /^(?:rename|call)\s+(?:the\s+)?(.+)$/isu.exec(text)?.[1]?.split(/\s+/u);
   for (let cut = (renamed?.length ?? 1) - 1; renamed && cut >= 1; cut--) {

@@ -29,7 +29,9 @@ const settings: readonly SettingCue[] = [
     cue: / absorbers? | oxygen packets? /,
     value: (look) =>
       packsText(look) ??
-      (sizesText(look) === undefined ? undefined : `${sizesText(look)}${isMore(look) ? ' also' : ''}`),
+      (sizesText(look) === undefined
+        ? undefined
+        : `${sizesText(look)}${isMore(look) ? ' also' : isLess(look) ? ' without' : ''}`),
   },
   {
     name: 'tray weight',
@@ -90,6 +92,12 @@ const settings: readonly SettingCue[] = [
       behindWords(look, /(?<=zone\s+(?:is\s+|to\s+)?)\p{L}+(?:[ _]\p{Lu}\p{L}+)?/iu),
   },
 ];
+
+/** 'No more 100 ml absorbers': those are no longer at hand. */
+const isLess = (look: Look): boolean =>
+  / (?:no more|no longer|used up|ran out of|run out of|without|got rid of|no) /.test(
+    ` ${fold(look.said.text)} `,
+  );
 
 /** 'Got 200 ml absorbers too': beside those there are. */
 const isMore = (look: Look): boolean =>
@@ -184,7 +192,7 @@ function dryerText(look: Look): string | undefined {
 
 /** Words by which settings are spoken of; they account for themselves. */
 const settingWords =
-  'minus absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved stay wrong should different gusset pack opened open freezer fridge pouches them today yesterday left ml cc temperature'.split(
+  'minus absorber oxygen packet tray weigh weight empty tare dryer drier machine hold max maximum load at most up to take bag pouch size measure flat storage cellar pantry cupboard store basement shelf keep degree celsius fahrenheit unit imperial metric ounce gram pound cup scale show step only resolution moisture live altitude elevation above sea level high home house zone timezone time set switch change use put make set setting inch inches x by each 1 have buy get deg c f old new move moved stay wrong should different gusset no more only bigger smaller longer run out pack opened open freezer fridge pouches them today yesterday left ml cc temperature'.split(
     ' ',
   );
 
@@ -223,7 +231,7 @@ const oneSetting: Reader = (look) => {
   if (
     !opens.test(look.folded) &&
     !look.says(
-      / (?:we|we re|our|i|my|the|new|set|switch|change|use|show|house|is|are|to|have|has|live|in|please|got|bought|added|too|also) /,
+      / (?:we|we re|our|i|my|the|new|set|switch|change|use|show|house|is|are|to|have|has|live|in|please|got|bought|added|too|also|no|no more) /,
     )
   )
     return undefined;
@@ -250,12 +258,20 @@ const oneSetting: Reader = (look) => {
     look.has('set', 'house', 'setting', 'switch', 'change') || look.says(/ we live | our | from now on /);
   // '410 m, not 340' says which figure is right.
   const denied = all.flatMap((token, i) => (token.plain === 'not' || all[i - 1]?.plain === 'not' ? [i] : []));
+  // 'We live in Innsbruck at 574 m': the place's name is kept by no setting.
+  const place = look.says(/ (?:live|moved?|house|home) /)
+    ? all.flatMap(({ typed }, i) =>
+        /^(?:in|near|to)$/.test(all[i - 1]?.plain ?? '') && /^\p{Lu}/u.test(typed) ? [i] : [],
+      )
+    : [];
   const left = look.leftBy([
+    ...place,
     ...valueTokens,
     ...look.at(...settingWords),
     ...(look.said.mood.negated === null ? denied : []),
   ]);
   const meaning = {
+    ...(place.length === 0 ? {} : { beside: place.map((i) => all[i]!.typed) }),
     means: 'house',
     score: explicit || opens.test(look.folded) ? 4.3 : 2.5,
     // Words by which people speak of anything at all tell no other value.

@@ -102,6 +102,7 @@ function amountAtHand({ said: { all, meals } }: Look): string | undefined {
 export const scaling: Reader = (look) => {
   const meal = look.mealTyped();
   if (meal === undefined || look.said.codes.length + look.said.batches.length > 0) return undefined;
+  if (look.has('absorber', 'label', 'sticker')) return undefined;
   const { text } = look.said;
   const atHand = amountAtHand(look);
   const times = look.has('double', 'twice')
@@ -157,6 +158,11 @@ export const scaling: Reader = (look) => {
   const isShort = look.said.all.length < 9 && !look.has('weigh', 'load', 'tray', 'seal', 'eat', 'use', 'add');
   if (atHand !== undefined && (wants || isShort || look.says(/ how (?:many|much) /)))
     return shown('scale', `${meal} with ${atHand}`, 5.5);
+  const isOfLine =
+    look.said.mood.asks &&
+    look.says(/ how (?:much|many) (?!servings?|portions?|people|pouches|bags|water|ml)\p{L}+ /u);
+  if (people !== '' && isOfLine && !look.has('water', 'eat', 'salt', 'sodium', 'calorie', 'protein'))
+    return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, 6);
   if (people !== '' && wants && !look.has('water', 'eat', 'want', 'pouch'))
     return shown('scale', `${meal} to ${people.replace(' for ', '')} servings`, look.has('recipe') ? 5 : 3.5);
   if (people !== '' && look.said.all.length < 8 && !look.said.mood.asks)
@@ -170,9 +176,13 @@ export const labels: Reader = (look) => {
   if (look.says(/ (?:what|which|where|how) (?:is|do|does|are) /) && !look.has('print')) return undefined;
   const everything = look.says(/ (?:everything|all|every) /) && thing(look) === '';
   const single = look.says(/ single /) ? ' single' : '';
+  const start = / (?:start|starts|starting|begin|beginning|from) (?:\w+ ){0,3}(\d{1,2}) /.exec(
+    look.folded,
+  )?.[1];
+  const from = start === undefined ? '' : ` from ${start}`;
   return shown(
     'label',
-    everything ? 'all' : `${thing(look)}${single}`,
+    everything ? `all${from}` : `${thing(look)}${single}${from}`,
     thing(look) === '' && !everything ? 2 : 4,
   );
 };
@@ -181,7 +191,9 @@ export const labels: Reader = (look) => {
 export const charts: Reader = (look) => {
   if (
     !look.has(...idea('chart')) &&
-    !look.says(/ (?:drying )?picture of | as a (?:picture|graphic|drawing|image) /)
+    !look.says(
+      / (?:drying )?picture of | as a (?:picture|graphic|drawing|image) | (?:a|any) (?:drawing|picture|graphic) (?:of|for) /,
+    )
   )
     return undefined;
   const what = look.trip() ?? (look.has('stock', 'cupboard', 'shelf') ? 'stock' : thing(look));
@@ -269,6 +281,7 @@ export const stock: Reader = (look) =>
 
 /** 'What did we do yesterday', 'show the history'. */
 export const logs: Reader = (look) => {
+  if (look.says(/ what happens (?:if|when) /)) return undefined;
   if (
     look.says(
       / (?:show|see|the|your|our) (?:log|history|journal) | ^log | what (?:was|did (?:we|i|you|they)) (?:recorded?|do|done|change|changed|enter|note)(?: |$)| who (?:did|recorded|changed|entered) | what (?:all )?(?:happened|was recorded|went on|did we do|was done) (?:on |since |today|yesterday|lately|last|this|the |over )| what s new | what (?:has )?changed | (?:last|latest|recent) (?:entries|entry|changes|records|things? recorded) /,

@@ -7,7 +7,7 @@ import { tokens } from '#words/tokens.ts';
 const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
-  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand|do)|no longer eats?|stopped eating|cannot (?:have|eat|stand)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are|i m|im|he s|she s|they re) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|my sodium|sodium (?:limit )?to \d+|limit (?:is|of|should be|has to be)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
+  / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand|do)|no longer eats?|stopped eating|cannot (?:have|eat|stand)|can not (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are|i m|im|he s|she s|they re) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|my sodium|sodium (?:limit )?to \d+|limit (?:is|of|should be|has to be)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -16,6 +16,8 @@ const notNames =
 /** How somebody stands to whoever writes, before their name. */
 const ofKin =
   '(?:[Oo]ur|[Mm]y)\\s+(?:\\p{Ll}+\\s+)?(?:brother|sister|friend|cousin|aunt|uncle|mother|father|mum|mom|dad|son|daughter|nephew|niece|grandma|grandpa|granny|grandmother|grandfather|husband|wife|partner|boyfriend|girlfriend|neighbour|neighbor|guest|colleague|mate)\\s+';
+
+const capital = (name: string): string => `${name[0]!.toUpperCase()}${name.slice(1)}`;
 
 /** What is said of somebody's food, without that they come along and when. */
 const behindComing = (typed: string): string =>
@@ -46,13 +48,21 @@ function newcomer(look: Look): Meaning | undefined {
   if (added && people.every(({ names: [name] }) => name !== added[1]))
     return told(`${added[1]} ${added[2]!.replace(/^(\d{1,2})(?=\s*,)/u, '$1 years')}`, 4);
   // "My brother Paul comes along, he's allergic to shellfish".
-  const kin = new RegExp(`^\\s*${ofKin}(\\p{Lu}[\\p{L}'’-]+)\\b(.*)$`, 'su').exec(look.bare);
+  const kin =
+    new RegExp(`^\\s*${ofKin}(\\p{Lu}[\\p{L}'’-]+)\\b(.*)$`, 'su').exec(look.bare) ??
+    new RegExp(
+      `^\\s*${ofKin}(?!(?:is|has|can|comes|and|who|will|was|does)\\b)(\\p{L}{2,20})(?=,|\\s+(?:is|comes|has|can|eats|doesn|will|joins|and she|and he)\\b)(.*)$`,
+      'su',
+    ).exec(look.bare);
   if (
     kin &&
     people.every(({ names: [name] }) => name === look.names.me) &&
     eaterCue.test(` ${fold(kin[2]!)} `)
   )
-    return { ...told(`${kin[1]} ${behindComing(kin[2]!)}`, 4.5), holds: 'that would be somebody new' };
+    return {
+      ...told(`${capital(kin[1]!)} ${behindComing(kin[2]!)}`, 4.5),
+      holds: 'that would be somebody new',
+    };
   const guest =
     /^\s*((?:\p{Lu}[\p{L}'’-]*\s+)+?)(?:is coming|comes|is joining|joins|eats with us|will be there|is here)\b[^,;:]*[,;:]\s*(.+)$/su.exec(
       look.bare,
@@ -94,12 +104,26 @@ export const eater: Reader = (look) => {
     /^\s*(?:[Ii]['’]?m|[Ii] am|[Mm]y name is|[Tt]his is)\s+\p{Lu}\p{Ll}[\p{L}'’-]*[\s.!]*$/su.test(look.bare);
   if (isName && !mood.asks && !eaterCue.test(look.folded))
     return people.some(({ names: [name] }) => name !== look.names.me) ? undefined : newcomer(look);
+  const lifts = look.says(
+    / (?:forget|drop|remove|lift|delete|cancel|no more) (?:\w+ )?(?:salt|sodium) limit | (?:salt|sodium) limit (?:is |can be )?(?:gone|over|lifted|dropped|removed) /,
+  );
+  const whose = people[0]?.names[0];
+  if (lifts && !mood.asks && whose !== undefined)
+    return {
+      means: 'eater',
+      words: `${whose === look.names.me ? 'me' : whose} no sodium limit`,
+      score: 5,
+      left: [],
+      holds: 'that takes a limit away',
+    };
   const isNew = /^\s*(?:please\s+)?(?:new|add)\s+(?:eater|person|guest|child)\b/iu.test(look.bare);
   if ((!isNew && !eaterCue.test(look.folded)) || look.said.codes.length > 0) return undefined;
   const fresh = newcomer(look);
   if (fresh) return fresh;
   const [who] = people;
   if (!who || mood.asks) return undefined;
+  // 'I'm not the intolerant one' tells nothing of anybody.
+  if (look.says(/ not the .*\bone /)) return undefined;
   const isMe = who.names[0] === look.names.me && !all.some((token) => token.typed === look.names.me);
   const first = who.at[0]!;
   const before = all
@@ -107,11 +131,14 @@ export const eater: Reader = (look) => {
     .some(
       (token) =>
         token.is === 'word' &&
-        !/^(?:hi|hey|ok|so|and|but|please|now|oh|fyi|our|my|set|make|put|change)$/.test(token.plain),
+        !/^(?:hi|hey|ok|so|and|but|please|now|oh|fyi|our|my|set|make|put|change|note|remember|record|write|down|that|also)$/.test(
+          token.plain,
+        ),
     );
   const drop = new Set(who.at);
   const rest = look
     .without(drop)
+    .replace(/^(?:(?:please|note|remember|record|write|put|down|that|also)\s+)+/iu, '')
     .replace(/^(?:['’]?m|am|is|are|now)\s+/iu, '')
     .replace(/\b(?:now|today|by the way|btw|anymore|any more|just|really|also)\b/giu, ' ')
     .replace(/\blimit (?:is|of|should be|has to be) (\d{3,4})(?: not \d+)?\b/giu, 'sodium $1')

@@ -55,6 +55,8 @@ export function beforeText(look: Look): string | undefined {
   const year = new Date(look.names.nowMs).getUTCFullYear();
   if (look.says(/ (?:this year|before the year is out|by the end of the year) /))
     return `${look.mealTyped() ?? ''} before ${year + 1}-01`.trim();
+  if (look.says(/ (?:before|until|by) (?:the )?(?:christmas|xmas|new year s?|newyear) /))
+    return `${look.mealTyped() ?? ''} before ${year}-12-${look.says(/ (?:christmas|xmas) /) ? '25' : '31'}`.trim();
   const found = date.exec(look.said.text)?.[1];
   if (found === undefined) return undefined;
   return `${look.mealTyped() ?? ''} before ${/^20\d\d$/.test(found) ? `${found}-01` : found}`.trim();

@@ -27,6 +27,12 @@ export const kitchenTopics: readonly Topic[] = [
     score: 6,
   },
   {
+    means: 'howmany',
+    cue: / how many (?:\p{L}+ )*(?:did|have) (?:we|i) (?:\p{L}+ )?(?:made?|sealed?|filled?|packed|done|bagged) /u,
+    words: (look) => (look.said.codes.length > 0 ? undefined : `ever ${look.mealTyped() ?? ''}`.trim()),
+    score: 6.5,
+  },
+  {
     means: 'atcamp',
     cue: / (?:what|which|how much|anything|something) .*(?:add|adds|added|goes|go|bring|stir|need) .*at camp | at camp .*(?:what|add) /,
     words: someMeal,
@@ -70,7 +76,7 @@ export const kitchenTopics: readonly Topic[] = [
   },
   {
     means: 'water',
-    cue: / (?:ml|l|cups?) (?:\w+ )?(?:enough|ok|okay|too much|too little|right) | (?:enough|ok|too much|right) .*\d+ ?ml /,
+    cue: / (?:ml|l|cups?) (?:\w+ ){0,7}(?:enough|ok|okay|too much|too little|right) | (?:enough|ok|too much|right) .*\d+ ?ml /,
     words: (look) =>
       look.said.mood.asks && look.said.codes.length + look.said.meals.length > 0 ? about(look) : undefined,
     score: 4.5,
@@ -155,7 +161,7 @@ export const kitchenTopics: readonly Topic[] = [
   },
   {
     means: 'unsealed',
-    cue: / (?:unsealed|not (?:been )?sealed|left (?:to seal|over)|still to seal|isn t sealed|unpacked yet) /,
+    cue: / (?:unsealed|not (?:yet |been )?(?:sealed|in (?:a |any |the )?(?:bags?|pouch|pouches))|left (?:to seal|over)|still to seal|isn t sealed|unpacked yet) /,
     words: (look) => (look.said.codes.length > 0 ? undefined : someThing(look)),
     score: 6,
   },

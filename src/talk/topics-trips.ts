@@ -66,7 +66,7 @@ export const otherTopics: readonly Topic[] = [
   },
   {
     means: 'ratingsof',
-    cue: / (?:how (?:did|do|does|was|were)|did|do|does|what (?:did|do)|who) .*(?:like|liked|likes|think|enjoy|rate|rated|rating|ratings|taste|tasted|reviews?) | (?:was|were|is|are) .*(?:good|tasty|salty|nice|popular|bland|liked) $| (?:ratings?|reviews?|opinions?) (?:of|for|on|about) | how (?:was|were) (?:the|our|my) /,
+    cue: / (?:how (?:did|do|does|was|were)|did|do|does|what (?:did|do)|who) .*(?:like|liked|likes|think|enjoy|rate|rated|rating|ratings|taste|tasted|reviews?) | (?:was|were|is|are) .*(?:good|tasty|salty|nice|popular|bland|liked) $| (?:was|were) .* too (?:salty|bland|much|little|wet|dry|spicy|runny) | (?:ratings?|reviews?|opinions?) (?:of|for|on|about) | how (?:was|were) (?:the|our|my) /,
     not: / (?:would like|looks? like|drying|doing|water|weigh\w*|how long|good for|still good) /,
     words: someThing,
     score: 4,
@@ -102,7 +102,7 @@ export const otherTopics: readonly Topic[] = [
   },
   {
     means: 'whatof',
-    cue: / (?:has|have|did|was|were) (?:any(?:one|body)|some(?:one|body)|we|it|the|my) .*(?:touch\w*|open\w*|tak\w*|took|ate|eat\w*|us(?:e|ed)|finish\w*) /,
+    cue: / (?:(?:has|have|did|was|were) (?:any(?:one|body)|some(?:one|body)|we|it|the|my)|no ?(?:body|one) (?:has |have |had )?) ?.*(?:touch\w*|open\w*|tak\w*|took|ate|eat\w*|us(?:e|ed)|finish\w*) /,
     words: (look) => (about(look) === '' ? undefined : `${about(look)} used`),
     score: 4.4,
   },

@@ -40,7 +40,7 @@ function placeIn(text: string): string | undefined {
     const isLower =
       found !== undefined &&
       !/\p{Lu}/u.test(found) &&
-      !/\b(?:trip|camp\w*|hik\w*|going|go|off|away|tour|head\w*|leav\w*)\b/iu.test(text);
+      !/\b(?:trip|camp\w*|hik\w*|going|go|off|away|tour|head\w*|leav\w*|nights?)\b/iu.test(text);
     if (isLower) continue;
     if (found !== undefined && !dayWords.test(` ${found.toLowerCase()} `)) return found;
     if (found !== undefined && found.includes(' ')) return found;
@@ -84,7 +84,7 @@ export const trip: Reader = (look) => {
   if (known) return knownTrip(look, known);
   const isTrip =
     look.has(...tripWords) ||
-    look.says(/ (?:\d+|two|three|four|five|six) (?:days|nights) (?:at|in|on|to|near) /) ||
+    look.says(/ (?:\d+|one|a|two|three|four|five|six) (?:days?|nights?) (?:at|in|on|to|near) /) ||
     // 'Otter Creek, fri dinner till mon breakfast': days, meals and a name that is nobody's.
     (look.slotMeal() !== undefined && look.says(fromTo) && placeIn(look.bare) !== undefined) ||
     look.says(
@@ -212,9 +212,10 @@ function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | 
         : holdOf(look, { negated: true })) ?? 'cancelling gives its pouches and wishes back',
     );
   const hasDays = dayWords.test(look.folded.replace(/ after all /, ' '));
+  const at = look.slotMeal()?.meal;
   if (whose.length > 0 && look.says(notComing) && !hasDays)
     return told(
-      `without ${whose.join(' and ')}`,
+      whose.map((name) => `without ${name}${at === undefined ? '' : ` at ${at}`}`).join(' '),
       4,
       holdOf(look, { negated: true, except: true, future: true }),
     );

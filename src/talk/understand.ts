@@ -41,7 +41,7 @@ const readers: readonly Reader[] = [
   carried.packing, carried.comingBack,
   settingsTold.setting, settingsTold.reminding,
   told.eater, told.leaving, told.pot, told.recipe,
-  family.family,
+  family.family, family.household,
   taught.teaching,
   recipeTold.changing,
   tripsTold.trip,

@@ -45,6 +45,8 @@ const countOf = (text: string | undefined) => counts[text?.toLowerCase() ?? ''] 
 const packs =
   'packs?|packets?|boxe?s?|bags?|cartons?|cases?|multi-?packs?|sachets?|tins?|cans?|jars?|bottles?|tubes?|pieces?|bars?(?= of)|pouches?|tubs?|blocks?|wheels?|cups?(?= of)|portions?(?= of)';
 
+const allergenWord =
+  'wheat|gluten|barley|rye|oats|milk|eggs?|soya?|soy|nuts?|peanuts?|almonds?|hazelnuts?|cashews?|walnuts?|sesame|celery|mustard|fish|lupin|sulphites?|sulfites?';
 const claims =
   '(?:(?:gluten|dairy|milk|lactose|egg|wheat|nut|soya?|peanut)[\\s-]?free|vegan|vegetarian|halal|kosher|suitable for [a-z]+)';
 const states =
@@ -120,6 +122,10 @@ export function readBrought(typed: string, nowMs: number, zone: string): BringTo
     new RegExp(`(?:serves|feeds)\\s+${counted}|${counted}\\s+servings?(?: each| per (?:pack|piece))?`, 'iu'),
   );
   const figures = figuresIn(rest);
+  // '… 290 mg sodium wheat': an allergen behind the figures is what the packet says.
+  const bareAllergens = rest.take(
+    new RegExp(`,\\s*((?:${allergenWord})(?:\\s*(?:,|and|&)\\s*(?:${allergenWord}))*)[\\s,.]*$`, 'iu'),
+  )?.[1];
   const { count, each: weight } = amountIn(rest);
   const name = rest.text
     .replace(opening, ' ')
@@ -134,7 +140,8 @@ export function readBrought(typed: string, nowMs: number, zone: string): BringTo
   const servings = feeds ? countOf(feeds[1] ?? feeds[2]) : null;
   return {
     is: 'bought', name: name === '' ? '' : name[0]!.toUpperCase() + name.slice(1), count, each: weight, figures, panel,
-    waterMl: water ? number(water[1]) * ml : 0, servings, uses, bestBy, statement,
+    waterMl: water ? number(water[1]) * ml : 0, servings, uses, bestBy,
+    statement: [statement, ...(bareAllergens ? [`contains ${bareAllergens}`] : [])].filter(Boolean).join('; '),
     price: paid && { amount: paid.isOfAll ? paid.amount / count : paid.amount, currency: paid.currency },
   }; // prettier-ignore
 }

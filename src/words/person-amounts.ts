@@ -51,6 +51,21 @@ export const portion = optional(
   }),
 );
 
+/** 'No sodium limit': none of their own any more; the published figure for the age holds. */
+export const noLimit = optional(
+  part<true>('no sodium limit', (reading) => {
+    const at = [...reading.left()].find(
+      (i) =>
+        /^(?:limit|limits)$/.test(reading.all[i]!.plain) &&
+        /^(?:sodium|salt)$/.test(reading.at(i - 1)?.plain ?? '') &&
+        /^(?:no|without)$/.test(reading.at(i - 2)?.plain ?? ''),
+    );
+    if (at === undefined) return undefined;
+    reading.take(at, at - 1, at - 2);
+    return true;
+  }),
+);
+
 /** 'sodium 1500', 'sodium 1.5 g': mg a day. @throws Refusal 'out-of-range' */
 export const sodiumMg = optional(
   part<number>('a sodium limit such as sodium 1500', (reading) => {

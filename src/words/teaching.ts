@@ -53,8 +53,21 @@ function amountIn(text: string): Extract<Teaching, { is: 'measure' }> | undefine
       ),
   );
   if (what === '') return undefined;
+  // A measure is one word: a big pot is a pot.
+  const vessel =
+    one.kind === 'volume'
+      ? /^(?:(?:big|large|small|little|old|new|red|blue|green|camp|soup|tea|coffee|wooden|tin)\s+)+(\p{L}+)$/iu.exec(
+          what,
+        )?.[1]
+      : undefined;
   const grams = one.kind === 'mass' ? one.value : null;
-  return { is: 'measure', what, grams, ml: grams === null ? one.value : null, typed: one.typed };
+  return {
+    is: 'measure',
+    what: vessel ?? what,
+    grams,
+    ml: grams === null ? one.value : null,
+    typed: one.typed,
+  };
 }
 
 /** Takes a sentence of teaching apart; undefined when it is none. @throws Ambiguous for '1,500 g' */

@@ -145,6 +145,8 @@ export interface Company {
   readonly everybody: boolean;
   readonly coming: readonly Coming[];
   readonly notComing: readonly string[];
+  /** There, but not at this meal of the day. */
+  readonly away?: readonly { readonly eater: string; readonly meal: SlotMeal }[];
 }
 
 const until = ['to', 'until', 'till', 'leaves', 'leaving'];
@@ -225,6 +227,7 @@ function moment(reading: Reading, at: number, names: Names, startsOn: string) {
 export function readCompany(reading: Reading, names: Names, startsOn: string, endsOn: string): Company {
   const coming: Coming[] = [];
   const notComing: string[] = [];
+  const away: { eater: string; meal: SlotMeal }[] = [];
   let everybody = false;
   let lastExcluded = -1;
   for (let i = 0; i < reading.all.length; i++) {
@@ -260,7 +263,9 @@ export function readCompany(reading: Reading, names: Names, startsOn: string, en
     reading.take(...found.indexes);
     const end = found.indexes.at(-1)!;
     if (left || behindAnother) {
-      notComing.push(found.name);
+      const meal = mealBehind(reading, end + 1);
+      if (meal) away.push({ eater: found.name, meal });
+      else notComing.push(found.name);
       lastExcluded = end;
       continue;
     }
@@ -277,7 +282,17 @@ export function readCompany(reading: Reading, names: Names, startsOn: string, en
         `${outside.onDay} is not a day of this trip, which goes from ${startsOn} to ${endsOn}.`,
       );
   }
-  return { everybody, coming, notComing };
+  return { everybody, coming, notComing, ...(away.length > 0 ? { away } : {}) };
+}
+
+/** 'At breakfast', 'from the dinners', behind somebody who is not there then. */
+function mealBehind(reading: Reading, at: number): SlotMeal | undefined {
+  let index = at;
+  while (/^(?:at|for|from|of|the|all)$/.test(reading.at(index)?.plain ?? '')) index += 1;
+  const meal = slotMealNamed(reading.at(index)?.plain ?? '');
+  if (index === at || meal === undefined) return undefined;
+  for (let i = at; i <= index; i++) reading.take(i);
+  return meal;
 }
 
 function daysOf(reading: Reading, at: number, names: Names, startsOn: string): Omit<Coming, 'eater'> {

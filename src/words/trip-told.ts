@@ -77,7 +77,7 @@ export const tripTold = part<
   const known = named ?? (fresh === undefined ? takeName(reading, names.trips, 'trip') : undefined);
   const within = fresh ?? (known === undefined ? undefined : names.tripDays(known));
   const company = readCompany(reading, names, within?.startsOn ?? '', within?.endsOn ?? '9999-12-31');
-  const isAlone = company.coming.length + company.notComing.length === 0;
+  const isAlone = company.coming.length + company.notComing.length === 0 && company.away === undefined;
   const slot = known !== undefined && within && isAlone ? slotChange(reading, names, within) : undefined;
   const days =
     fresh ??

@@ -3,7 +3,7 @@ import { openSeason, refuses } from '../season.ts';
 
 test('to servings: every line is multiplied', () => {
   const answer = openSeason().say('/scale barley soup to 9 servings');
-  expect(answer).toContain('Barley soup times 1.5: 9 servings.');
+  expect(answer).toContain('Barley soup times 1.5: 9 servings, 2226 g wet, 1 dryer load.');
   expect(answer).toContain('450 g barley');
   // 1 tsp x 1.5, exactly a half of a tablespoon.
   expect(answer).toMatch(/9 g salt: (1½ tsp|½ tbsp)/);
@@ -20,7 +20,7 @@ test('to pouches: by the expected dry weight', () => {
 test('to trays: each takes its share of the limit', () => {
   const answer = openSeason().say('/scale lentil pot to 4 trays');
   expect(answer).toMatch(/Wet (3999|4000|4001) g/);
-  expect(answer).toContain('1 dryer load of at most 4000 g');
+  expect(answer).toContain('A dryer load is at most 4000 g');
 });
 
 test('with an ingredient at hand', () => {

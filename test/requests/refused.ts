@@ -20,7 +20,7 @@ export const refused: readonly (readonly [typed: string, says: RegExp])[] = [
   ['/recipe Chili, 1,500 servings\n400 g beans', /"1,500" can be read two ways/],
   // Words left over.
   ['/use B4-2, yum', /could not place "yum"/],
-  ['/use B4-2 yesterday', /could not place "yesterday"/],
+  ['/use B4-2 tomorrow', /could not place "tomorrow"/],
   ['/use lentil pot', /Which Lentil pot\? The oldest first:/],
   ['/use 2 lentil pot', /Which 2 of Lentil pot\? The oldest are these/],
   ['/use B4', /could not place "B4"/],
@@ -102,7 +102,7 @@ export const refused: readonly (readonly [typed: string, says: RegExp])[] = [
   ['/eater Pip no unobtainium', /called "unobtainium"/],
   ['/eater Pip gone', /no eater called Pip/],
   // No request at all.
-  ['how do i discrad', /found no request|Did you mean/],
+  ['how do i frobnicate', /found no request|Did you mean/],
   ['/seel 6 x 95 g B4', /Did you mean \/seal/],
   ['how are you?', /I found no request in that; nothing is recorded/],
 ];

@@ -146,13 +146,13 @@ test('every question has its own examples answered', async () => {
 test('two sayings in one message are both heard', () => {
   const house = openSeason();
   expect(house.say('ate B4-1, threw away B4-2')).toContain('Used: B4-1');
-  expect(house.last[0]!.reply.buttons!.map(({ label }) => label)).toEqual([
+  expect(house.last.at(-1)!.reply.buttons!.map(({ label }) => label)).toEqual([
     'Undo: used B4-1 (Lentil pot)',
     'Undo: discarded B4-2 (Lentil pot)',
   ]);
   expect(house.say('/pouch B4-2')).toContain('Discarded');
   expect(house.say('we ate B4-3, needed 40 ml more water and a bit salty')).toContain('Used: B4-3');
-  expect(house.last[0]!.reply.buttons![0]!.label).toMatch(/^Record: rated B4-3/);
+  expect(house.last.at(-1)!.reply.buttons![0]!.label).toMatch(/^Record: rated B4-3/);
 });
 
 test('three sayings are all recorded, and none takes the things of another', () => {
