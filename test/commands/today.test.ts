@@ -76,7 +76,9 @@ test('a day beyond the trip is refused with its days', async () => {
 
 test('nothing is chosen yet: one tap chooses', () => {
   const house = openSeason();
-  expect(house.say('/today')).toBe('No trip today; Heron Lake begins Sat 12 Jun. Nothing is chosen for Heron Lake yet.');
+  expect(house.say('/today')).toBe(
+    'No trip today; Heron Lake begins Sat 12 Jun. Nothing is chosen for Heron Lake yet.',
+  );
   expect(house.last[0]!.reply.buttons).toEqual([
     { label: 'Choose for Heron Lake', request: '/pick "Heron Lake"' },
   ]);
