@@ -6,7 +6,7 @@ import type { Meaning } from '#talk/look.ts';
 import { leftOpen } from '#talk/left-open.ts';
 import { deedsNear } from '#talk/deeds-near.ts';
 import { withCodes } from '#talk/pieces.ts';
-import { leavesWhichOpen, whichOne } from '#talk/hold.ts';
+import { isTurnedRound, leavesWhichOpen, whichOne } from '#talk/hold.ts';
 import { nearThings } from '#talk/near-things.ts';
 import { respelled } from '#talk/respelled.ts';
 import { isSmallTalk } from '#talk/small-talk.ts';
@@ -51,7 +51,11 @@ export function address(text: string, addressed: boolean, requests: Requests, na
       (spokenCodes.has(command.name) ||
         (command.name === 'weigh' &&
           /\b(?:tray|batch|load) (?:one|two|three|four|five|six|seven|eight|nine|ten)\b/iu.test(plainWords)));
-    const words = isSpoken ? withCodes(plainWords) : plainWords;
+    const figured =
+      command !== undefined && /^(?:weigh|batch)$/.test(command.name)
+        ? plainWords.replace(/(?<=\d)[oO](?=\d)/gu, '0')
+        : plainWords;
+    const words = isSpoken ? withCodes(figured) : figured;
     const linked = typed === 'start' ? called('pouch', commands) : undefined;
     // Behind /start stands what a link carried: a pouch's code, or nothing that was made here.
     const scanned = readScanPayload(words)?.code;
@@ -249,7 +253,7 @@ function bySentence(typedText: string, requests: Requests, names: Names): Addres
   const ofFigures = figures.flatMap((one) =>
     readingsOf(one, requests, names)
       .slice(0, 1)
-      .filter(({ command, meaning }) => command === best.command && meaning.holds === null),
+      .filter(({ command, meaning }) => command === best.command && !isTurnedRound(meaning.holds)),
   );
   if (ofFigures.length > 1)
     return {

@@ -172,8 +172,8 @@ function carryOne(
       outcome === 'refused'
         ? []
         : [
-            ...also.map((one) => offer(house, message, household, one) ?? asButton(one)),
-            ...(deed ? [offer(house, message, household, deed) ?? []].flat() : []),
+            ...also.map((one) => offer(house, message, household, one, true) ?? asButton(one)),
+            ...(deed ? [offer(house, message, household, deed, true) ?? []].flat() : []),
           ];
     if (isPressed) stores.messages.settle(message, outcome, entry);
     else stores.messages.remember(message, outcome, entry);

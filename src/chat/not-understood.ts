@@ -29,6 +29,13 @@ export function notUnderstood(
   const { commands } = answerer;
   if (typed.startsWith('/')) {
     const meant = near ? ` Did you mean /${near.name}?` : '';
+    const behind = message.text.trim().replace(/^\/\S*\s*/u, '');
+    if (near && behind !== '')
+      return {
+        asks: true,
+        group: `I know no request "${typed}".${meant}`,
+        buttons: [{ label: `/${near.name} ${behind}`.slice(0, 60), request: `/${near.name} ${behind}` }],
+      };
     return {
       group: `I know no request "${typed}".${meant}\nFor example: ${(near ?? commands[0])!.examples[0]}\n/help lists them all.`,
     };

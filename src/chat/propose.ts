@@ -154,13 +154,14 @@ export function offer(
   message: Message,
   household: number,
   one: Request,
+  evenDoubted = false,
 ): Choice | undefined {
   try {
     const did = rehearse(answerer, message, household, one);
     return did === undefined ? undefined : buttonFor(one, did);
   } catch (error) {
     // What is only doubted can be tried, and asks again.
-    if (error instanceof Doubt) return buttonFor(one, undefined);
+    if (error instanceof Doubt && evenDoubted) return buttonFor(one, undefined);
     if (error instanceof Refusal || error instanceof Ambiguous || error instanceof Repeated) return undefined;
     throw error;
   }
@@ -180,6 +181,16 @@ export function proposal(answerer: Answerer, message: Message, household: number
   try {
     tried = rehearsed(answerer, message, household, one);
   } catch (error) {
+    // 'The two smaller ones': which they are was said, and not understood.
+    if (
+      error instanceof Ambiguous &&
+      left.some((typed) => /\b(?:small|big|large|light|heav)\p{L}*/iu.test(typed))
+    )
+      return {
+        asks: true,
+        group:
+          `${error.question.replace(' The oldest are these; else name their codes.', '')} ${why} Name their codes.`.trim(),
+      };
     if (error instanceof Ambiguous)
       return {
         asks: true,

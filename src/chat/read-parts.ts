@@ -6,6 +6,7 @@ import { takenAlong } from '#house/packing.ts';
 import { tripsOpen } from '#house/trips.ts';
 import { meal as mealPart, type Names } from '#words/parts.ts';
 import { Ambiguous, Reading, couldNotPlace } from '#words/reading.ts';
+import { fold } from '#words/near.ts';
 import type { Command } from './command.ts';
 import { formsOf } from './forms.ts';
 import { ownEater } from '#house/self.ts';
@@ -117,6 +118,15 @@ export function namesOf(
         .filter((pouch) => pouch.state === 'used')
         .toSorted((a, b) => b.goneAtMs! - a.goneAtMs!);
       return eaten.length > 0 ? eaten : all.filter(({ id }) => takenAlong(house).has(id));
+    },
+    mealWith: (word) => {
+      const key = nameKey(word);
+      const having = mealNames(house).filter((name) =>
+        (house.recipes.find(nameKey(name))?.lines ?? []).some(({ called, typed }) =>
+          fold(`${called} ${typed}`).split(' ').includes(key),
+        ),
+      );
+      return having.length === 1 ? having[0] : undefined;
     },
     traysOf: (code) => {
       const no = /^B(\d+)$/iu.exec(code)?.[1];

@@ -1,4 +1,5 @@
 import type { Command } from '#chat/command.ts';
+import { advice } from './advice.ts';
 import * as batches from './batches.ts';
 import { atCamp } from './camp.ts';
 import * as meals from './meals.ts';
@@ -16,5 +17,5 @@ export const questions: readonly Command[] = [
   without, meals.whatsIn, atCamp, meals.serves, meals.ranking, meals.ratingsOf, meals.mayFood,
   people.mayEat, people.stranger, people.whatFor, people.holds, people.anyHolds, people.eaterOfName, people.whoAvoids,
   trips.dinner, trips.packed, trips.packWeight, trips.fuelNeed, trips.tripWater, trips.tripOf,
-  other.soak, other.coldWater, other.settingOf, other.worry, other.undoable, other.cost, other.firstWords,
+  other.soak, other.coldWater, other.settingOf, other.worry, advice, other.undoable, other.cost, other.firstWords,
 ]; // prettier-ignore

@@ -139,8 +139,13 @@ export const howHeavy = question({
   name: 'howheavy',
   about: 'how heavy it is',
   asked: ['how heavy is B3-4?', 'how much does B5 weigh?'],
-  takes: { heaviest: flag('heaviest'), lightest: flag('lightest'), ...aboutParts },
-  answer: ({ heaviest, lightest, ...asked }, house) => {
+  takes: {
+    heaviest: flag('heaviest'),
+    lightest: flag('lightest'),
+    asLoaded: flag('asloaded'),
+    ...aboutParts,
+  },
+  answer: ({ heaviest, lightest, asLoaded, ...asked }, house) => {
     const g = (value: number) => sayG(value, house.settings.units);
     if (heaviest ?? lightest) {
       const ranked = house.pouches
@@ -150,6 +155,10 @@ export const howHeavy = question({
       return ranked.length === 0
         ? 'Nothing is in stock.'
         : `${sayCodes(alike)}: ${g(ranked[0]!.dryG)} dry ${[...new Set(alike.map(({ meal }) => meal))].join(', ')}.`;
+    }
+    if (asLoaded) {
+      const of = batchNumbered(house, batchAbout(house, asked));
+      return `${sayBatch(of)}, ${of.recipe.name}: ${g(factsOfBatch(house, of).wetG)} on ${sayCount(of.trays.length, 'tray')}, loaded ${sayMoment(of.loadedAtMs, house.settings.zone)}.`;
     }
     if (asked.codes) {
       const pouches = pouchesAbout(house, asked);

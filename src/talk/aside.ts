@@ -25,7 +25,7 @@ const asking = new Set(
   like love enjoy taste rate rating people did was were been being has have had going gone come came short missing lack
   buy shop shopping cost price expensive cheap money dear okay idea wonder question answer card detail info information
   current currently long time hour minute finish finished start started begin end ready wet steady shown prove
-  double triple half twice scale enlarge reduce pot tins tin cut piece level even small medium big little round always constant constantly permanently
+  double triple half twice scale enlarge reduce pot tins tin cut piece level even small medium big little round instead code cool warm always constant constantly permanently
   throw away open opened close empty full single separate sheet page paper pdf png copy send share
   name called call type kind worth suitable quickly fast slow slowly well better best worse worst sure certain certainly home camp
   set intolerant touch low no calories lactose which

@@ -53,6 +53,12 @@ export function isFoodNotMeal(look: Look): boolean {
   const [meal, another] = look.said.meals;
   if (!meal || another || meal.whole || meal.at.length !== 1) return false;
   const { typed } = look.said.all[meal.at[0]!]!;
+  // Another food is named: 'sulphites in the oats'.
+  const others = look.said.all.some(
+    ({ is, typed: word }, i) =>
+      is === 'word' && !meal.at.includes(i) && new RegExp(`^(?:${avoidable.source})$`, 'iu').test(word),
+  );
+  if (others) return false;
   const isFood = new RegExp(`^(?:${avoidable.source})$`, 'iu').test(typed);
   const isOfSome =
     look.said.people.length > 0 ||

@@ -1,6 +1,7 @@
 import { about, ask, dietWords, isAsking } from './ask.ts';
 import { type Reader } from './hold.ts';
-import { type Look, quoted } from './look.ts';
+import { isAccounted } from './aside.ts';
+import { Look, quoted } from './look.ts';
 import { sayCode } from '#words/say.ts';
 
 /** 'How many curries are left', 'do we have any pizza left', 'anything vegan'. */
@@ -32,7 +33,12 @@ export const howMany: Reader = (look) => {
   const whose = look.person();
   if (whose !== undefined && look.says(/ for /)) return ask('stock', `${meal ?? ''} for ${whose}`, 4.5);
   if (diet !== '') return ask('stock', `${diet} ${meal ?? ''}`, 4.5);
-  if (look.said.codes.length > 0) return isAsking(look) ? ask('whatof', look.codes(), 3) : undefined;
+  if (look.said.codes.length > 0)
+    return !isAsking(look)
+      ? undefined
+      : look.said.meals.length > 0 && look.says(/ how many /)
+        ? ask('howmany', look.mealTyped()!, 5)
+        : ask('whatof', look.codes(), 3);
   const unknown = meal === undefined ? unknownFood(look) : undefined;
   const score = 3 + (meal === undefined ? 0 : 1) + (look.says(/ how many /) ? 0.5 : 0);
   return ask('howmany', meal ?? (look.said.batches[0] ? about(look) : (unknown ?? '')), score);
@@ -85,12 +91,33 @@ export const howHeavy: Reader = (look) => {
     : undefined;
 };
 
+/** 'Is the macaroni ready': where no meal is named, the one that has what is named in it, if it dries. */
+function byIngredient(look: Look): Look {
+  const { meals, batches, codes, all } = look.said;
+  if (meals.length + batches.length + codes.length > 0 || !isAsking(look)) return look;
+  const at = all.findIndex(
+    ({ is, plain }, i) =>
+      is === 'word' &&
+      plain.length > 3 &&
+      /^(?:the|our|that|my)$/.test(all[i - 1]?.plain ?? '') &&
+      !isAccounted(plain),
+  );
+  const meal = at < 0 ? undefined : look.names.mealWith?.(all[at]!.plain);
+  return meal === undefined || look.names.batchesOf(meal, true).length === 0
+    ? look
+    : new Look(look.said.text, look.names, {
+        ...look.said,
+        meals: [{ names: [meal], at: [at], whole: false }],
+      });
+}
+
 /** Whether a meal that is named is in the dryer. */
 const driesNow = (look: Look): boolean =>
   look.said.meals.some(({ names }) => names.some((name) => look.names.batchesOf(name, true).length > 0));
 
 /** 'Is B6 dry', 'when will it be ready'. */
-export const dryness: Reader = (look) => {
+export const dryness: Reader = (typedLook) => {
+  const look = byIngredient(typedLook);
   if (
     isAsking(look) &&
     look.says(/ how(?:s| is| s| are) .*(?:doing|going|coming|getting on|looking) /) &&
@@ -165,6 +192,15 @@ export const keeping: Reader = (look) => {
   return ask('keeps', about(look), 4 + (about(look) === '' ? 0 : 0.5));
 };
 
+/** 'Which is older, the soup or the curry': the dates of all, the nearest first. */
+export const older: Reader = (look) =>
+  isAsking(look) &&
+  look.said.meals.length > 1 &&
+  look.said.codes.length === 0 &&
+  look.says(/ (?:older|newer|oldest|newest|longer|fresher|first|sooner) /)
+    ? ask('keeps', '', 4.5)
+    : undefined;
+
 /** 'Should I throw out B1-5', 'should we eat it now': what its date says. */
 /** 'Soup?' alone: how much of it there is. */
 export const nameAlone: Reader = (look) => {
@@ -190,7 +226,9 @@ export const should: Reader = (look) =>
   look.said.codes.length > 0 &&
   isAsking(look) &&
   look.has('throw', 'discard', 'bin', 'toss', 'eat', 'use', 'keep') &&
-  look.says(/ (?:should|shall|must|need to|have to|can i|can we|may|could i|could we) /)
+  look.says(
+    / (?:should|shall|must|need to|have to|can i|can we|may|could i|could we|would it be|is it (?:ok|okay|time|a pity)) /,
+  )
     ? ask('keeps', look.codes(), 4)
     : undefined;
 

@@ -53,6 +53,8 @@ export const history: Reader = (look) => {
           : look.has('throw', 'discard', 'bin', 'toss')
             ? ' discarded'
             : '';
+  if (look.has('load') && look.says(/ how (?:much|heavy) /) && look.said.codes.length === 0)
+    return ask('howheavy', `${what} asloaded`, 5.5);
   if (who && (deed || happened)) return ask('whatof', `${what} who${verb}`, 5);
   if (when && (deed || happened)) return ask('whatof', `${what} when${verb}`, 5);
   if (happened && (deed || look.says(/ (?:happen\w*|where|became|become|still|gone|there) /)))
@@ -61,7 +63,7 @@ export const history: Reader = (look) => {
 };
 
 const worrying =
-  /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|smells?|stinks?|smelly|mou?ldy?|mou?ld|slimy|leak(?:s|ed|ing)?|loose|(?:soft|limp|floppy) (?:pouch|bag)|balloon\w*|inflated|lost (?:its |the |their )?vacuum|no vacuum|hole|torn|ripped|went off|gone off|tastes? (?:off|funny|weird|sour)|standing|stood|in the (?:sun|heat)|overnight|(?:after|for) (?:\d+|two|three|four|five|six) hours|left out|left (?:\S+ ){1,4}out|been out|out of the (?:dryer|fridge))\b/iu;
+  /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|smells?|stinks?|smelly|mou?ldy?|mou?ld|slimy|leak(?:s|ed|ing)?|loose|(?:soft|limp|floppy) (?:pouch|bag)|balloon\w*|inflated|lost (?:its |the |their )?vacuum|no vacuum|hole|torn|ripped|went off|gone off|tastes? (?:off|funny|weird|sour)|standing|stood|in the (?:sun|heat)|overnight|(?:after|for) (?:\d+|two|three|four|five|six) hours|left out|left (?:\S+ ){1,4}out|been out|out of the (?:dryer|fridge)|still in the pot|(?:made up|rehydrated|soaked|poured|cooked up)\b.*\b(?:yesterday|this morning|last night|hours ago))\b/iu;
 
 /** 'B3-4 is puffy, what do I do', 'it stood for four hours, can we still eat it'. The caution comes first. */
 export const worries: Reader = (look) => {
@@ -72,15 +74,15 @@ export const worries: Reader = (look) => {
   // Nobody tells of a bloated bag without wanting to know; with its code it is recorded as found.
   const isTold =
     look.said.codes.length === 0 &&
-    /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|mou?ldy|slimy)\b/iu.test(text) &&
-    look.says(/ (?:bag|bags|pouch|pouches|it|one|soup|food) /) &&
+    /\b(?:puffy|puffed|swollen|swelled|bloated|blown up|mou?ldy?|slimy)\b/iu.test(text) &&
+    look.says(/ (?:bag|bags|pouch|pouches|it|one|soup|food|jar|leftovers?|rest|oats|glass) /) &&
     !look.has('throw', 'bin', 'toss', 'discard', 'chuck');
   if (!asksWhat && !isTold) return undefined;
   const kind = /\b(?:puffy|puffed|swollen|swelled|bloated|blown)/iu.test(text)
     ? 'swollen'
     : /\b(?:smells?|stinks?|smelly|mou?ld|slimy|went off|gone off|tastes?)/iu.test(text)
       ? 'smells'
-      : /\b(?:standing|stood|left out|been out|hours?)\b/iu.test(text)
+      : /\b(?:standing|stood|left out|been out|hours?|in the pot|made up|rehydrated|yesterday)\b/iu.test(text)
         ? 'stood'
         : 'loose';
   return ask('worry', `${kind} ${about(look)}`, 6);

@@ -78,11 +78,29 @@ export const comingBack: Reader = (look) => {
       left: [],
       holds: holdOf(look, { except: true }),
     };
+  const isBroken = codes && look.says(/ (?:burst|broke|broken|leaked|tore|torn|split|got lost|fell) /);
+  if (
+    isBroken &&
+    look.says(
+      / (?:the )?(?:rest|others?|everything else|all else) (?:was |were |is |are |all |got )*(?:eaten|finished|used|gone) /,
+    )
+  )
+    return {
+      means: 'back',
+      words: `${look.codes()} lost, rest eaten`,
+      score: 8,
+      left: [],
+      holds: `${look.codes()} would count as lost`,
+    };
+  const plainly = look.folded.replace(
+    /^ (?:(?:i|we) (?:think|guess|believe|suppose) |maybe |probably |perhaps )/,
+    ' ',
+  );
   if (
     /^ (?:it s |we )?(?:all|everything|everything s|all of it) (?:is |was |has been |got )?(?:eaten|gone|used|finished) $/.test(
-      look.folded,
+      plainly,
     ) ||
-    /^ (?:we )?(?:ate|finished) (?:everything|all of it|it all) $/.test(look.folded)
+    /^ (?:we )?(?:ate|finished) (?:everything|all of it|it all) $/.test(plainly)
   )
     return { means: 'back', words: 'all eaten', score: 4, left: [], holds: holdOf(look) };
   const isHome = verbs.length > 0 || look.says(/ home /);

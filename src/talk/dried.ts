@@ -187,13 +187,20 @@ export const weighing: Reader = (look) => {
   );
   const isOtherScale =
     look.has('scale') &&
-    (look.has('pouch', 'serving', 'recipe') || look.says(/ (?:steps?|resolution) | to \d/));
+    (look.has('pouch', 'serving', 'recipe') ||
+      look.says(/ (?:steps?|resolution) | to \d| half grams? | (?:shows?|reads?) (?:half|tenths?|whole) /));
   if (
     isOtherScale ||
     isVolume ||
     look.says(/ tray weights? /) ||
     look.has('seal', 'house', 'absorber', 'salt', 'sodium', 'serving', 'person', 'empty')
   )
+    return undefined;
+  // 'Noa weighs 24 kg' is no load.
+  const isOfPerson = look.said.people.some(({ at }) =>
+    /^(?:weigh|weighs|weighed)$/.test(look.said.all[at.at(-1)! + 1]?.plain ?? ''),
+  );
+  if (isOfPerson && batches.length === 0 && look.mealTyped() === undefined && look.says(/ weighs /))
     return undefined;
   const { drying } = look.names;
   const only = drying.length === 1 ? `B${drying[0]}` : drying.length > 1 ? '' : undefined;
@@ -282,6 +289,20 @@ export const loading: Reader = (look) => {
   const ideasAt = look.at(...idea('load'));
   const meal = look.mealTyped();
   const { words, at, trays } = weightsOf(look);
+  const isPutIn =
+    look.says(
+      / (?:put|putting|pop|shove|load|loaded|loading) (?:\w+ ){0,4}(?:in|into the (?:dryer|drier))(?: |$)/,
+    ) &&
+    look.said.codes.length === 0 &&
+    !look.has('pouch', 'bag', 'jar', 'cellar', 'cupboard', 'pantry', 'freezer', 'water', 'pack', 'list');
+  if (
+    meal !== undefined &&
+    words.length === 0 &&
+    isPutIn &&
+    !look.said.mood.asks &&
+    look.said.batches.length === 0
+  )
+    return { means: 'batch', words: meal, score: 6, left: [], holds: null };
   if (meal === undefined || words.length === 0 || look.said.batches.length > 0) return undefined;
   const goesIn = look.says(/ (?:went|goes|gone|go|is|are) in(?:to)? /) ? look.at('go') : [];
   const starts = [...look.at('start', 'put', 'fill', 'begin', 'run', 'switch'), ...goesIn];

@@ -163,9 +163,10 @@ export const takenAway: Reader = (look) => {
   const thing = things(look);
   // A meal alone may be spoken of in many ways; how many pouches of it are gone is told.
   if (!thing || (!thing.byCode && !/^"?(?:\d|all )/.test(thing.words))) return undefined;
+  const when = dayOf(look);
   return {
     means: 'use',
-    words: thing.words,
+    words: `${thing.words}${when === '' ? '' : ` ${when}`}`,
     score: 3.5,
     left: [],
     holds: holdOf(look) ?? 'nobody said that it is eaten',
@@ -238,6 +239,24 @@ function codesFound(look: Look): string {
     .join(' ');
 }
 
+/** 'Opened B2-2 but we did not eat it': open, and still there. */
+export const openedOnly: Reader = (look) => {
+  const codes = look.codes();
+  const isOpened = look.says(/ (?:opened|opend|tore open|cut open|is open|are open) /);
+  const isKept = look.says(
+    / (?:didn t|did not|didnt|haven t|not) (?:\w+ ){0,2}(?:eat|eaten|ate|use|used|finish|touch\w*) /,
+  );
+  return codes === '' || !isOpened || !isKept || look.said.mood.asks
+    ? undefined
+    : {
+        means: 'found',
+        words: `${codes} opened`,
+        score: 7.5,
+        left: [],
+        holds: holdOf(look, { negated: true }),
+      };
+};
+
 /** 'B3-2 is loose', 'B1-4 and B1-5 hold', 'resealed B3-2 with 92 g'. */
 export const finding: Reader = (look) => {
   const codes = codesFound(look);
@@ -267,7 +286,12 @@ export const finding: Reader = (look) => {
     means: 'found',
     words: `${codes} ${plain}${mass === undefined ? '' : ` ${mass}`}${altitude === undefined ? high : ` at ${altitude}`}`,
     score: 6,
-    left: [],
+    // 'B1-3 burst, rest eaten' says something of the others.
+    left: look.said.all.flatMap((token, i) =>
+      /^(?:rest|others|remaining)$/.test(token.plain) || ['eat', 'finish'].includes(look.said.lemmas[i]!)
+        ? [token.typed]
+        : [],
+    ),
     holds: holdOf(look),
   };
 };

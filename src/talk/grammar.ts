@@ -7,7 +7,7 @@ export const openers = set(`
 
 /** Question words, as people write them. */
 export const questionWords = set(
-  `what whats what's whats' which who whos who's whose whom when when's whens where where's wheres why why's how how's hows wat wot`,
+  `what whats what's whats' which who whos who's whose whom when when's whens where where's wheres why why's how how's hows wat wot wich witch wen wer wy hwo hwat whn whch`,
 );
 
 /** Auxiliaries that open a question when whom it speaks of follows. */
@@ -71,7 +71,7 @@ export const isAdverb = (word: string): boolean =>
 
 /** Part of a thing, not the whole. */
 export const parts =
-  /\b(?:almost(?! all)|nearly(?! all)|partly|mostly|hardly|barely|half(?! an? (?:hour|day)| past)|a third|two thirds|a quarter|part of|parts of|some of|a bit of|most of|almost all|nearly all|not all|quarter of)\b/i;
+  /\b(?:almost(?! all)|nearly(?! all)|partly|mostly|hardly|barely|(?<!and a )half(?! an? (?:hour|day|litre|liter|kilo|cup|pound)| past| (?:grams?|g|litres?|kilos?|cups?|ml|kg)\b)|a third|two thirds|a quarter|part of|parts of|some of|a bit of|most of|almost all|nearly all|not all|quarter of)\b/i;
 
 /** What is left out of a whole. */
 export const exceptions =

@@ -81,6 +81,8 @@ function negationIn(all: readonly Token[]): string | null {
       token.is === 'word' &&
       isNegation(token.plain) &&
       !(token.plain === 'not' && isFigure(all[i + 1]) && all.slice(0, i).some(isFigure)) &&
+      // 'I don't remember' turns nothing round.
+      !/^(?:remember|know|recall|mind|care|matter)$/.test(all[i + 1]?.plain ?? '') &&
       // 'Not sure' doubts.
       !(token.plain === 'not' && /^(?:sure|certain)$/.test(all[i + 1]?.plain ?? '')),
   );

@@ -74,6 +74,30 @@ function withSpokenWeights(text: string): string {
   );
 }
 
+const below100 = `(?:(?:${decades.join('|')})(?:[ -](?:${digit}))?|${tens.join('|')}|${digit})`;
+const spokenSize = new RegExp(
+  `\\b(${below100}) (?:by|times|x) (${below100})(?: (centimetres?|centimeters?|cm|inches|inch))?\\b`,
+  'giu',
+);
+
+/** 'Twenty by forty five centimetres' as '20 x 45 cm'. */
+function withSpokenSizes(text: string): string {
+  const value = (word: string) => {
+    const [first, second] = word.toLowerCase().split(/[ -]/u) as [string, string?];
+    const ten = decades.indexOf(first);
+    return ten >= 0
+      ? (ten + 2) * 10 + (second ? Number(asFigures(second)) : 0)
+      : tens.includes(first)
+        ? tens.indexOf(first) + 10
+        : Number(asFigures(first));
+  };
+  return text.replace(
+    spokenSize,
+    (_, a: string, b: string, unit?: string) =>
+      `${value(a)} x ${value(b)} ${unit === undefined || /^c/i.test(unit) ? 'cm' : 'inch'}`,
+  );
+}
+
 /**
  * Codes as they are spoken or slipped: 'batch five', 'batch 5', 'pouch 2 of B4', 'b3 1' at the end.
  * @returns the text with such codes written as codes
@@ -81,6 +105,8 @@ function withSpokenWeights(text: string): string {
 export function withCodes(text: string): string {
   return (
     text
+      // An O between figures is a nought.
+      .replace(/(?<=\d)[oO](?=\d)/gu, '0')
       .replace(
         new RegExp(`\\bb (${count}) (?:dash|minus|hyphen) (${count})\\b`, 'giu'),
         (_, b: string, n: string) => `B${asFigures(b)}-${asFigures(n)}`,
@@ -217,7 +243,7 @@ const selves = new Set(['i', 'me', 'myself', "i'm", 'im', "i've", 'ive', "i'd", 
 
 /** Takes a message apart. Nothing is decided, and nothing refused. */
 export function takeApart(typed: string, names: Names): Said {
-  const text = withSpokenWeights(withCodes(typed));
+  const text = withSpokenSizes(withSpokenWeights(withCodes(typed)));
   const all = tokens(text);
   const meant = meantWords(all);
   const lemmas = all.map(

@@ -79,7 +79,7 @@ function judged(look: Look): { words: string[]; at: number[] } {
 }
 
 const tasteWords =
-  '1 2 3 4 5 need more less extra water salty salt bit too much big small hungry again great good delicious love yummy tasty amazing awful nice lovely star perfect bland enough right just little way taste rate rating give think find make runny dry wet thick thin fine super excellent fantastic favourite favorite best disgusting horrible never finish want crunchy chewy underdone gritty hard soft mushy soggy minute min longer shorter soak still bit pour use'.split(
+  '1 2 3 4 5 need more less extra water salty salt bit too much big small hungry again great good delicious love yummy tasty amazing awful nice lovely star perfect bland enough right just little way taste rate rating give think find make runny dry wet thick thin fine super excellent fantastic favourite favorite best disgusting horrible never finish want crunchy chewy underdone gritty hard soft mushy soggy minute min longer shorter soak still bit pour use half leave left lot'.split(
     ' ',
   );
 
@@ -133,6 +133,10 @@ export const rating: Reader = (look) => {
     ]),
     holds: unclear
       ? turnedRound('not')
-      : holdOf(look, { negated: words.some((word) => word.startsWith('not')) || portion, future: true }),
+      : holdOf(look, {
+          negated: words.some((word) => word.startsWith('not')) || portion,
+          future: true,
+          part: portion,
+        }),
   };
 };

@@ -138,6 +138,19 @@ export const changing: Reader = (look) => {
       look.bare,
     );
   const lacks = lacking && !look.said.mood.asks ? recipeMeant(lacking[1]!, look.names) : undefined;
+  // 'Mac needs 350 cheddar': a bare figure of that size is grams, of a line there is.
+  const bareGrams = /^(\d{2,4})\s+(?!(?:g|kg|ml|l|dl|cl|oz|lbs?|grams?|tins?|cans?|cups?|tbsp|tsp)\b)(\p{L}[\p{L} ]+)$/u.exec(lacking?.[2] ?? '');
+  if (lacking && lacks !== undefined && bareGrams && Number(bareGrams[1]) >= 20)
+    return {
+      means: 'recipe',
+      words: asRequest(
+        { is: 'food', name: lacks, food: bareGrams[2]!, typed: `${bareGrams[1]!} g ${bareGrams[2]!}` },
+        lacks,
+      ),
+      score: 6.5,
+      left: [],
+      holds: 'it would change a line of the recipe, in grams',
+    };
   const isFood =
     lacking !== null &&
     !/\bmore\b/iu.test(lacking[2]!) &&

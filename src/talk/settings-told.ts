@@ -35,7 +35,7 @@ const settings: readonly SettingCue[] = [
   },
   {
     name: 'tray weight',
-    cue: /^(?=.* trays? )(?!.* (?:dryer|drier|machine|holds?|takes?) )(?!.* have \d+ trays )/,
+    cue: /^(?=.* trays? )(?!.* (?:dryer|drier|machine|holds?|takes?) )(?!.* have \d+ trays )(?!.* (?:lost|lose|same|gained|lighter|heavier) )/,
     value: (look) =>
       behindWords(look, /\d+(?:[.,]\d+)?\s*(?:lbs?|pounds?)\s*\d+(?:[.,]\d+)?\s*(?:oz|ounces?)/iu) ??
       quantityText(look, 'mass'),
@@ -79,7 +79,7 @@ const settings: readonly SettingCue[] = [
   { name: 'moisture', cue: / moisture /, value: (look) => behindWords(look, /\d+(?:[.,]\d+)?\s*%/u) },
   {
     name: 'altitude',
-    cue: / (?:live|moved? to|altitude|elevation|(?:above|over) (?:the )?sea(?: level)?|sea level|asl|our house|house is|home|up here|our place|moved) | (?:m|metres|meters|ft|feet) up /,
+    cue: / (?:live|lies? at|kitchen (?:is|lies)|moved? to|altitude|elevation|(?:above|over) (?:the )?sea(?: level)?|sea level|asl|our house|house is|home|up here|our place|moved) | (?:m|metres|meters|ft|feet) up /,
     value: (look) =>
       quantityText(look, 'length') ??
       behindWords(look, /(?<=\b(?:altitude|elevation)\b[\s:=]*(?:is\s+)?)\d{1,4}\b(?!\s*(?:g|kg|cm|ml))/iu),

@@ -76,7 +76,8 @@ function sharersText(look: Look): string {
 }
 
 /** Words behind which an amount is at hand, and those that end what it is of. */
-const hasAtHand = /^(?:with|from|using|have|has|got|only|just|left|make|does|there|bought|found)$/;
+const hasAtHand =
+  /^(?:with|from|using|have|has|got|only|just|left|make|does|there|there's|theres|bought|found)$/;
 const endsFood =
   /^(?:make|makes|for|do|does|give|gives|get|gets|in|can|could|left|the|so|how|what|which|and|but|here|at|is|are|will|would|to|that|,|\?|\.|;)$/;
 
@@ -156,7 +157,10 @@ export const scaling: Reader = (look) => {
     return shown('scale', `${meal} to ${pouches[1]} pouches of ${pouches[2]} g`, wants ? 5 : 2);
   if (trays?.is === 'number' && wants) return shown('scale', `${meal} to ${trays.value} trays`, 4);
   const isShort = look.said.all.length < 9 && !look.has('weigh', 'load', 'tray', 'seal', 'eat', 'use', 'add');
-  if (atHand !== undefined && (wants || isShort || look.says(/ how (?:many|much) /)))
+  if (
+    atHand !== undefined &&
+    (wants || isShort || look.says(/ how (?:many|much) | what (?:else|do|would|goes|comes) /))
+  )
     return shown('scale', `${meal} with ${atHand}`, 5.5);
   const isOfLine =
     look.said.mood.asks &&

@@ -12,7 +12,7 @@ const feeling = new Set(
   love loved like liked hug hugs kiss xx xo job work idea evening morning night day weekend time luck birthday
   mum mom mummy mommy dad daddy papa mama grandma grandpa granny sister brother cousin aunt uncle darling love honey guys lads
   see ya bye later soon true right exactly agreed sure absolutely totally such what how as if ever always whoop whoops phew
-  omg lmao rofl hihi hehe haha hahaha aww aw ooh ah gosh blimey no nope yes yeah yep can't wait sounds`.split(
+  omg lmao rofl hihi hehe haha hahaha aww aw ooh ah gosh blimey no nope yes yeah yep can't wait sounds knock peekaboo boo tada`.split(
     /\s+/,
   ),
 );

@@ -33,7 +33,7 @@ export const teaching: Reader = (look) => {
       holds: holdOf(look),
     };
   const measured =
-    /^(.*?\b(?:our|my|an?|the|one|in our house)\b\s+)?(.+?)\s+(?:here\s+|at home\s+|always\s+)?(?:is|are|weighs?|holds?|has|takes?|comes to|contains?|=)\s+(?:(?:always|usually|more like|about|around|roughly|only|exactly|just)\s+)*(\d+(?:[.,]\d+)?\s*(?:g|kg|ml|l|oz|lb|grams?|millilit(?:er|re)s?|ounces?))(?:\s+(?:each|here|at home|for us|with us|on average|drained|net|dry|cooked|raw))?[\s.!]*$/iu.exec(
+    /^(.*?\b(?:our|my|an?|the|one|in our house)\b\s+)?(.+?)\s+(?:here\s+|at home\s+|always\s+)?(?:is|are|weighs?|holds?|has|takes?|comes to|contains?|=)\s+(?:(?:always|usually|more like|about|around|roughly|only|exactly|just)\s+)*(\d+(?:[.,]\d+)?\s*(?:g|kg|ml|l|oz|lb|grams?|millilit(?:er|re)s?|ounces?))(?:\s+(?:each|here|at home|for us|with us|on average|drained|net|dry|cooked|raw|(?:with|in|by|for) (?:my|our) \p{L}+))?[\s.!]*$/iu.exec(
       text.trim(),
     );
   if (

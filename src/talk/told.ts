@@ -15,7 +15,7 @@ const notNames =
 
 /** How somebody stands to whoever writes, before their name. */
 const ofKin =
-  '(?:[Oo]ur|[Mm]y)\\s+(?:\\p{Ll}+\\s+)?(?:brother|sister|friend|cousin|aunt|uncle|mother|father|mum|mom|dad|son|daughter|nephew|niece|grandma|grandpa|granny|grandmother|grandfather|husband|wife|partner|boyfriend|girlfriend|neighbour|neighbor|guest|colleague|mate)\\s+';
+  '(?:[Oo]ur|[Mm]y)\\s+(?:\\p{Ll}+\\s+)?(?:(?:grand|step|god|half)?(?:brother|sister|mother|father|son|daughter|child|kid)|friend|cousin|aunt|uncle|mum|mom|dad|nephew|niece|grandma|grandpa|granny|husband|wife|partner|boyfriend|girlfriend|neighbour|neighbor|guest|colleague|mate|boss|teacher|baby|boy|girl)\\s+';
 
 const capital = (name: string): string => `${name[0]!.toUpperCase()}${name.slice(1)}`;
 
@@ -28,6 +28,11 @@ const behindComing = (typed: string): string =>
     )
     .replace(/^[\s,]*(?:(?:and|who|he|she|they)\b(?:['’]s|['’]re)?[\s,]*)+(?:is\s+|are\s+)?/iu, ' ')
     .replace(/\bcan['’]?t stand\b/giu, 'dislikes')
+    .replace(
+      /[\s,;]+(?:please\s+)?(?:write|note|put|jot|keep|mark) (?:that|it|this) (?:down|in mind)?(?:\s+please)?[\s.!]*$/iu,
+      '',
+    )
+    .replace(/\bhas an? (\p{L}+) allergy\b/iu, 'allergic to $1')
     .trim();
 
 /** Somebody not heard of before: 'add Pia, vegan', "I'm Ines, vegetarian", 'Max is 6 and can't have nuts'. */
@@ -223,6 +228,17 @@ export const leaving: Reader = (look) => {
   const isSelf = who?.at.every((i) => /^(?:my|mine|me|i|myself)$/.test(look.said.all[i]!.plain));
   if (!who || isSelf || look.said.mood.asks || look.said.trips.length > 0 || look.said.people.length > 1)
     return undefined;
+  const isGone = look.says(
+    / (?:take|cross|strike) \w+ off | (?:moved|moves|moving) (?:out|away) | no longer (?:lives|eats) (?:here|with us) | left (?:us|the house|home) for good /,
+  );
+  if (isGone && look.said.codes.length + look.said.meals.length === 0)
+    return {
+      means: 'eater',
+      words: `${who.names[0]} gone`,
+      score: 4.5,
+      left: [],
+      holds: 'that takes somebody out of all that is planned',
+    };
   if (!look.has('remove', 'delete') || look.said.codes.length + look.said.meals.length > 0) return undefined;
   // 'Remove the mushroom thing from Tomas' takes out no person.
   if (

@@ -33,6 +33,21 @@ export const kitchenTopics: readonly Topic[] = [
     score: 6.5,
   },
   {
+    means: 'howmany',
+    cue: /^ (?:can|could|shall) (?:we|i) (?:make|cook|dry|have) (?:some |a |an |us )?\p{L}+(?: \p{L}+)? $/u,
+    words: (look) =>
+      look.said.meals.length > 0 || look.said.people.some(({ names: [name] }) => name !== look.names.me)
+        ? undefined
+        : / (?:make|cook|dry|have) (?:some |a |an |us )?(.+?) $/u.exec(look.folded)?.[1],
+    score: 3.4,
+  },
+  {
+    means: 'howmany',
+    cue: / (?:which|what|wich) (?:codes?|numbers?) (?:are|is|do|does|have|has) /,
+    words: (look) => (look.said.codes.length > 0 ? undefined : look.mealTyped()),
+    score: 5,
+  },
+  {
     means: 'atcamp',
     cue: / (?:what|which|how much|anything|something) .*(?:add|adds|added|goes|go|bring|stir|need) .*at camp | at camp .*(?:what|add) /,
     words: someMeal,

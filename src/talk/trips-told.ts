@@ -17,7 +17,7 @@ const tripWords =
 
 /** Words that frame a trip and tell nothing of it. */
 const frame =
-  /\b(?:new|next(?=\s+trip)|another|(?:hut|canoe|bike|ski|day|weekend|hiking|walking|kayak)\s+(?=tour|trip)|tour|trips?|camping|camp|hiking|hike|backpacking|canoeing|skiing|going|we['’]?re|we are|we|i['’]?m|i am|i|off|away|let['’]?s|go|add|plan(?:ning|ned)?|make|have|want to|just|only|leave|leaving|start(?:s|ing)?|please|both|together|probably)\b/giu;
+  /\b(?:new|next(?=\s+trip)|another|(?:hut|canoe|bike|ski|day|weekend|hiking|walking|kayak)\s+(?=tour|trip|hike)|tour|trips?|camping|camp|hiking|hike|backpacking|canoeing|skiing|going|we['’]?re|we are|we|i['’]?m|i am|i|off|away|let['’]?s|go|add|plan(?:ning|ned)?|make|have|want to|just|only|leave|leaving|start(?:s|ing)?|please|both|together|probably)\b/giu;
 const everybody = /\b(?:all of us|everyone|everybody|the whole family|the family|us all)\b/giu;
 
 /** Where a sentence names the place of a trip: behind 'trip', behind 'to', or by its capitals. */

@@ -1,4 +1,5 @@
 import { asideOf } from './aside.ts';
+import * as asksAdvice from './asks-advice.ts';
 import * as asksPeople from './asks-people.ts';
 import * as asksPouches from './asks-pouches.ts';
 import * as asksTopics from './asks-topics.ts';
@@ -31,7 +32,7 @@ import type { Names } from '#words/parts.ts';
 
 /** Every way to read a message; their order says nothing. */
 const readers: readonly Reader[] = [
-  eaten.eating, eaten.eatingPart, eaten.throwing, eaten.takenAway, eaten.finding,
+  eaten.eating, eaten.eatingPart, eaten.throwing, eaten.takenAway, eaten.openedOnly, eaten.finding,
   corrected.takingBack, corrected.stillThere, corrected.neverWas,
   dried.sealing, dried.weighing, dried.loading, dried.correcting,
   mixed.mixing,
@@ -47,9 +48,9 @@ const readers: readonly Reader[] = [
   tripsTold.trip,
   shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.calendar, shows.stock, shows.logs,
   helps.helping, helps.fuel, helps.cooking,
-  asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,
+  asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.older, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,
   asksWhat.history, asksWhat.worries,
-  strangers.stranger, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters,
+  asksAdvice.advising, strangers.stranger, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters,
   asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
   ...asksTopics.topical,
   dryerTold.dryer, dryerTold.pieces,
@@ -204,6 +205,7 @@ function inClauses(text: string, names: Names, at: RegExp): Meaning | undefined 
       (look.said.codes.length + look.said.batches.length > 0 ||
         best.means === 'house' ||
         best.means === 'eater' ||
+        best.means === 'want' ||
         best.means === 'weigh');
     return isOwn ? [best] : [];
   });
@@ -233,7 +235,7 @@ function isOwnSaying(clause: string, names: Names): boolean {
   return (
     best !== undefined &&
     best.score >= ownScore &&
-    (best.means === 'weigh' || best.means === 'eater' || best.means === 'use')
+    (best.means === 'weigh' || best.means === 'eater' || best.means === 'use' || best.means === 'want')
   );
 }
 

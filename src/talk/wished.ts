@@ -61,6 +61,16 @@ function wish(look: Look): Meaning | undefined {
       / (?:i d|would|we d|he d|she d|id) (?:really |so )?(?:love|like) | (?:would|d) be (?:so |really )?(?:nice|lovely|great|good|cool|perfect|yummy) | feel(?:s|ing)? like | in the mood for /,
     );
   const meal = look.mealTyped();
+  // 'Changed my mind, no chili for me': a wish that was made is taken back.
+  if (
+    meal !== undefined &&
+    !look.said.mood.asks &&
+    look.says(
+      / (?:changed my mind|on second thoughts?|no longer want|don t want .* (?:anymore|any more|after all)) /,
+    ) &&
+    look.says(/ (?:no|not|don t|no longer) /)
+  )
+    return { means: 'want', words: `not ${meal}`, score: 6, left: [], holds: null };
   const slot = look.slotMeal();
   // 'Soup for dinner on Saturday': a meal and when, and nothing else.
   const isEvery = look.says(/ (?:every|each|daily) /);
@@ -145,6 +155,10 @@ function wish(look: Look): Meaning | undefined {
       'oops',
       'hey',
       'ok',
+      'instead',
+      'rather',
+      'than',
+      'of',
       ...(isEvery ? ['of', 'trip', 'whole', 'all'] : []),
     ),
     ...people(look),
@@ -185,6 +199,8 @@ function wish(look: Look): Meaning | undefined {
 
 /** Every meal that is named, joined; one that may be several as it was typed. */
 function mealsTold(look: Look, first: string): string {
+  // 'Curry instead of the chili' wishes for the one.
+  if (look.says(/ (?:instead of|rather than|in place of|not) /)) return first;
   const sure = look.said.meals.filter(({ names }) => names.length === 1).map(({ names }) => quoted(names[0]));
   return sure.length === look.said.meals.length && sure.length > 1 ? sure.join(' and ') : first;
 }

@@ -11,7 +11,7 @@ const rows = `
   throw threw throwing: sling lob hurl pitch compost get+rid dispose+of cast+out turf+out
   weigh weighed weighing: clock+in+at tip+scale put+scale put+scales pop+scale stick+scale
   load loaded loading: shove+dryer shove+drier pop+dryer stick+dryer go+dryer put+dryer chuck+dryer
-  seal sealed sealing: close+up shut
+  seal sealed sealing: close+up close shut
   undo undid undoing: reverse roll+back rollback scratch+that strike+that disregard+that ignore+that unrecord
   want wanted wanting: hanker+after hanker+for yearn keen+on dream+of vote+for dibs+on
   hate hated hating: loathe detest despise abhor can't+stand cannot+stand fed+up+with sick+of not+keen+on not+fan+of not+touch

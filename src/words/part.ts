@@ -18,6 +18,8 @@ export interface Names {
   readonly pouchesOf: (meal: string) => readonly Code[];
   /** Pouches of a meal that were eaten, the last first. */
   readonly eatenOf: (meal: string) => readonly Code[];
+  /** The one meal that has an ingredient called so; undefined where none or several have. */
+  readonly mealWith?: (word: string) => string | undefined;
   /** On how many trays a batch lies, by its code; undefined where there is none. */
   readonly traysOf?: (code: string) => number | undefined;
   /** Batches of which nothing is sealed, the latest first. */

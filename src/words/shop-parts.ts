@@ -31,7 +31,13 @@ const pieces = (text: string): string[] =>
     .filter(Boolean);
 
 /** 'Lentil pot x2', 'barley soup for 8': one meal, every word of it accounted for. */
-function mealIn(text: string, names: Names): MealToShop | undefined {
+function mealIn(typed: string, names: Names): MealToShop | undefined {
+  // 'Two pots of soup' is the soup twice.
+  const text = typed.replace(
+    /^(\d{1,2}|two|three|four|five|six|a|one)\s+(?:pots?|batch(?:es)?|loads?|times)\s+(?:of\s+)?(?:the\s+)?(.+)$/iu,
+    (_, count: string, of: string) =>
+      `${of} x${{ a: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 }[count.toLowerCase()] ?? count}`,
+  );
   const reading = new Reading(text);
   const times = factor.read(reading, names);
   const feeds = servings.read(reading, names);
