@@ -139,7 +139,10 @@ export const changing: Reader = (look) => {
     );
   const lacks = lacking && !look.said.mood.asks ? recipeMeant(lacking[1]!, look.names) : undefined;
   // 'Mac needs 350 cheddar': a bare figure of that size is grams, of a line there is.
-  const bareGrams = /^(\d{2,4})\s+(?!(?:g|kg|ml|l|dl|cl|oz|lbs?|grams?|tins?|cans?|cups?|tbsp|tsp)\b)(\p{L}[\p{L} ]+)$/u.exec(lacking?.[2] ?? '');
+  const bareGrams =
+    /^(\d{2,4})\s+(?!(?:g|kg|ml|l|dl|cl|oz|lbs?|grams?|tins?|cans?|cups?|tbsp|tsp)\b)(\p{L}[\p{L} ]+)$/u.exec(
+      lacking?.[2] ?? '',
+    );
   if (lacking && lacks !== undefined && bareGrams && Number(bareGrams[1]) >= 20)
     return {
       means: 'recipe',
