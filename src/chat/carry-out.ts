@@ -206,6 +206,9 @@ function refusal(
     // Where no recipe is, one comes first.
     const recipe =
       error.code === 'no-such-meal' ? answerer.commands.find(({ name }) => name === 'recipe') : undefined;
+    const isEmpty = namesOf(lookIn(answerer, message, household).house).meals.length === 0;
+    // Nothing of this household could stand in a question's example yet.
+    if (isEmpty && !command.examples[0].startsWith('/')) return { group: error.message };
     const hasNone = recipe && namesOf(lookIn(answerer, message, household).house).meals.length === 0;
     return {
       group: `${error.message}\nFor example: ${exampleFor(answerer, message, household, hasNone ? recipe : command)}`,

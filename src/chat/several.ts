@@ -37,7 +37,7 @@ export function chainOf(meaning: Meaning, command: Command, { commands }: Reques
 }
 
 /** Deeds that one message may tell of different things. */
-const deedsTold = new Set(['use', 'discard', 'found', 'weigh', 'want', 'eater']);
+const deedsTold = new Set(['use', 'discard', 'found', 'weigh', 'want', 'eater', 'trip']);
 /** What a household tells of itself in one breath. */
 const ofHouse = new Set(['house', 'eater']);
-const chained = new Set(['house', 'eater', 'found', 'weigh', 'want']);
+const chained = new Set(['house', 'eater', 'found', 'weigh', 'want', 'rate']);

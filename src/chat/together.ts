@@ -10,7 +10,13 @@ import { shortened } from './beside.ts';
 /** Several answers as one. */
 function joined(replies: readonly Reply[]): Reply {
   const notes = replies.flatMap((reply) => reply.notes ?? []);
-  const buttons = replies.flatMap((reply) => reply.buttons ?? []).slice(0, 3);
+  // The way back of each comes first.
+  const all = replies.flatMap((reply) => reply.buttons ?? []);
+  const undoes = all.filter(({ label }) => label.startsWith('Undo'));
+  const buttons = [...undoes, ...all.filter((one) => !undoes.includes(one))].slice(
+    0,
+    Math.max(3, undoes.length),
+  );
   const files = replies.flatMap((reply) => reply.files ?? []);
   const heed = [...new Set(replies.flatMap((reply) => reply.heed ?? []))];
   return {

@@ -22,7 +22,7 @@ export const ranges = {
   absorberMl: { what: 'An absorber', least: 10, most: 5000, unit: 'ml' },
   pouchMl: { what: 'What a pouch holds', least: 50, most: 20_000, unit: 'ml' },
   cupMl: { what: 'A cup', least: 100, most: 500, unit: 'ml' },
-  trayTareG: { what: 'The empty tray', least: 1, most: 10_000, unit: 'g' },
+  trayTareG: { what: 'The empty tray', least: 1, most: 4000, unit: 'g' },
   traySideMm: { what: "A tray's longer side", least: 30, most: 2000, unit: 'mm' },
   loadLimitG: { what: "The dryer's load", least: 100, most: 200_000, unit: 'g' },
   dryerWatts: { what: "The dryer's power", least: 50, most: 10_000, unit: 'W' },

@@ -90,6 +90,11 @@ export const factsOfBatch = keptFor((house: House, batch: Batch): BatchFacts =>
 /** @throws Refusal 'no-such-pouch', naming those of the batch */
 export function pouchCoded(house: House, code: PouchCode): Pouch {
   const pouch = house.pouches.find(code.batch, code.no);
+  if (pouch && code.isMixed && !pouch.isMixed)
+    throw new Refusal(
+      'no-such-pouch',
+      `There is no pouch ${sayCode(code)}. ${sayCode(pouch)} is ${pouch.meal}.`,
+    );
   if (pouch) return pouch;
   const batch = batchNumbered(house, code.batch);
   const codes = house.pouches.ofBatch(batch.no);

@@ -215,6 +215,8 @@ export const houseSettings: readonly HouseSetting[] = [
     example: '/house storage 15 C',
     read: (reading) => {
       const value = temperatureC(reading);
+      // Where it is kept says nothing more than how warm it is.
+      reading.takeWords('pantry', 'cellar', 'cupboard', 'basement', 'larder', 'room', 'in', 'the');
       return one('storageC', value === undefined ? undefined : within('storageC', value));
     },
     say: ({ storageC }) => `storage ${sayNumber(storageC)} °C`,

@@ -1,11 +1,24 @@
 import { about, ask, avoided, diets, isAsking, isFoodNotMeal } from './ask.ts';
 import { dayText } from './asks-trips.ts';
 import { type Reader } from './hold.ts';
-import { quoted } from './look.ts';
+import { Look, quoted } from './look.ts';
+
+/** 'Is there peanut in the mac': of two meals the one that is only a food's word, in front of 'in', is the food. */
+function foodInMeal(look: Look): Look {
+  const { meals, all } = look.said;
+  const [food, meal] = meals;
+  const isFood =
+    food !== undefined &&
+    meal !== undefined &&
+    !food.whole &&
+    food.at.length === 1 &&
+    /^(?:in|inside)$/.test(all[food.at[0]! + 1]?.plain ?? '');
+  return isFood ? new Look(look.said.text, look.names, { ...look.said, meals: meals.slice(1) }) : look;
+}
 
 /** 'May Noa eat the chili', 'is the curry ok for Ben', 'what can Noa have', 'does the curry have gluten'. */
 export const mayEat: Reader = (typedLook) => {
-  const look = isFoodNotMeal(typedLook) ? typedLook.withoutMeals() : typedLook;
+  const look = isFoodNotMeal(typedLook) ? typedLook.withoutMeals() : foodInMeal(typedLook);
   const { said } = look;
   const who = said.people.map(({ names: [name] }) => name);
   const isMay = look.says(
@@ -61,7 +74,7 @@ export const mayEat: Reader = (typedLook) => {
   if (
     who.length > 0 &&
     !hasThing &&
-    !look.says(/ have to | know /) &&
+    !look.says(/ have to | know | written | noted /) &&
     dayText(look) === '' &&
     look.slotMeal() === undefined &&
     !look.says(/ (?:did|last|ate|had) /) &&
@@ -70,6 +83,13 @@ export const mayEat: Reader = (typedLook) => {
     look.says(/ (?:may|can|could|eat|have|safe|ok|clear|allowed) /)
   )
     return ask(said.mood.negated === null ? 'whatfor' : 'eaterof', who.map(quoted).join(' '), 5);
+  if (
+    whom === 'everybody' &&
+    !hasThing &&
+    avoided(look) === undefined &&
+    look.says(/ (?:which|what) (?:meals?|dishes|food|pouches) .*(?:fine|ok|okay|safe|clear|suit|good) /)
+  )
+    return ask('whatfor', look.names.eaters.map(quoted).join(' '), 5);
   const avoid = avoided(look);
   if (
     who.length > 0 &&
@@ -140,7 +160,9 @@ export const eaters: Reader = (look) => {
     look.said.people.length > 0 &&
     look.said.meals.length === 0 &&
     look.said.codes.length === 0 &&
-    look.says(/ (?:know|tell .*|info|information|card|recorded) (?:about|of|on|for) /)
+    look.says(
+      / (?:know|tell .*|info|information|card|recorded|written(?: down)?|noted(?: down)?|stored|kept|down|record) (?:about|of|on|for) /,
+    )
   )
     return ask('eaterof', quoted(look.person()!), 4);
   const diet = diets.exec(look.said.text)?.[1] ?? avoided(look);

@@ -60,14 +60,30 @@ function unknownFood(look: Look): string | undefined {
 
 /** 'How heavy is B3-4', 'what does the pack weigh'. */
 export const howHeavy: Reader = (look) => {
+  const [meal] = look.said.meals;
+  const latest = meal && look.names.batchesOf(meal.names[0], false)[0];
+  if (
+    isAsking(look) &&
+    latest !== undefined &&
+    look.said.codes.length + look.said.batches.length === 0 &&
+    look.has('lose') &&
+    look.has('water')
+  )
+    return ask('howheavy', `B${latest}`, 5.5);
   if (look.said.batches.length > 0 && look.says(/ how (?:many|much) .*(?:get|make|seal|fill|left|unsealed) /))
     return ask('howheavy', about(look), 5);
   if (
     !look.says(
-      / how heavy | how much (?:water |weight )?(?:did|has|have) .*(?:lose|lost) | how much (?:does|do|did|will|should|would) .*weigh| what (?:does|do|did|will|is|s) .*(?:weigh|weight)| weight of | total weight | how many grams | dry weight | (?:what|which) weight | (?:biggest|heaviest|largest|smallest|lightest) (?:\w+ ){0,2}(?:pouch|bag|one) | how much (?:is|are) (?:in|on) /,
+      / how heavy | how much (?:water |weight )?(?:did|has|have) .*(?:lose|lost) | how much (?:does|do|did|will|should|would) .*weigh| what (?:does|do|did|will|is|s) .*(?:weigh|weight)| weight of | total weight | how many grams | dry weight | (?:what|which) weight | (?:biggest|heaviest|largest|smallest|lightest|littlest|tiniest) (?:\w+ ){0,2}(?:pouch|bag|one) | how much (?:is|are) (?:in|on) /,
     )
   )
     return undefined;
+  if (about(look) === '' && look.says(/ (?:biggest|heaviest|largest|smallest|lightest|littlest|tiniest) /))
+    return ask(
+      'howheavy',
+      look.says(/ (?:smallest|lightest|littlest|tiniest) /) ? 'lightest' : 'heaviest',
+      4.5,
+    );
   if (look.says(/ (?:pack|backpack|rucksack|food|bag) /) && about(look) === '')
     return ask('packweight', look.trip() ?? '', 4);
   const dries = look.said.meals.some(({ names }) =>
@@ -84,8 +100,6 @@ export const howHeavy: Reader = (look) => {
   )
     return ask('recipe', look.mealTyped()!, 5);
   if (about(look) !== '') return ask('howheavy', about(look), 4.5);
-  if (look.says(/ (?:biggest|heaviest|largest|smallest|lightest) /))
-    return ask('howheavy', look.says(/ (?:smallest|lightest) /) ? 'lightest' : 'heaviest', 4.5);
   return look.says(/ (?:everything|all|total|together|altogether|stock|cupboard|pantry|cellar|shelf) /)
     ? ask('howheavy', '', 4.5)
     : undefined;
@@ -110,6 +124,18 @@ function byIngredient(look: Look): Look {
         meals: [{ names: [meal], at: [at], whole: false }],
       });
 }
+
+/** 'B6 isn't dry', 'the mac still looks wet': how it stands, where nothing is measured. */
+export const wetSaid: Reader = (look) => {
+  const { batches, codes, all, mood } = look.said;
+  const isPlain = codes.length === 0 && all.every(({ is }) => is !== 'quantity') && !mood.asks;
+  const isOfLoad = batches.length > 0 || driesNow(look);
+  return isPlain &&
+    isOfLoad &&
+    look.says(/ (?:not|isn t|aren t|still|isnt|arent) .*(?:dry|wet|damp|moist|ready|done|soggy|soft) /)
+    ? ask('isdry', about(look), 4)
+    : undefined;
+};
 
 /** Whether a meal that is named is in the dryer. */
 const driesNow = (look: Look): boolean =>

@@ -64,21 +64,23 @@ export const settingAsks: Reader = (look) => {
   if (
     !isAsking(look) ||
     !look.says(
-      / (?:altitude|elevation|how high (?:do we|are we|is home)|absorbers?|tray weights?|trays?|dryer|storage|time ?zone|units?|settings?|scale|cup|reminders?|horizon|(?:cellar|pantry|basement) .*(?:set|temperature|degrees)|(?:warm|cold) .*(?:cellar|pantry|basement)) /,
+      / (?:where (?:do )?we live|altitude|elevation|how high (?:do we|are we|is home)|absorbers?|tray weights?|trays?|dryer|storage|time ?zone|units?|settings?|scale|cup|reminders?|horizon|(?:cellar|pantry|basement) .*(?:set|temperature|degrees)|(?:warm|cold) .*(?:cellar|pantry|basement)) /,
     )
   )
     return undefined;
   if (
     about(look) !== '' ||
     look.said.trips.length > 0 ||
-    look.says(/ (?:how do|how can|how to|in the (?:dryer|drier|machine)) /)
+    look.says(/ (?:how do|how can|how to|in the (?:dryer|drier|machine)|who) /)
   )
     return undefined;
   const word = look.says(/ (?:dryer|drier) /)
     ? 'dryer'
-    : (/(altitude|elevation|absorbers?|trays?|dryer|storage|zone|units?|scale|cup|reminders?|horizon)/iu.exec(
-        look.said.text,
-      )?.[1] ?? (look.says(/ (?:cellar|pantry|basement) /) ? 'storage' : ''));
+    : look.says(/ where (?:do )?we live /)
+      ? 'altitude'
+      : (/(altitude|elevation|absorbers?|trays?|dryer|storage|zone|units?|scale|cup|reminders?|horizon)/iu.exec(
+          look.said.text,
+        )?.[1] ?? (look.says(/ (?:cellar|pantry|basement) /) ? 'storage' : ''));
   return ask('settingof', word.toLowerCase(), 3.5);
 };
 

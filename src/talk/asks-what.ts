@@ -6,6 +6,14 @@ export const history: Reader = (look) => {
   if (isAsking(look) && look.said.codes.length > 0 && look.has('pack')) return ask('whatof', about(look), 5);
   if (isAsking(look) && about(look) !== '' && look.says(/ how old /))
     return ask('whatof', `${about(look)} when loaded`, 6);
+  // 'What did we put in the curry' asks for its lines.
+  if (
+    look.said.codes.length === 0 &&
+    look.says(
+      / what (?:all |else )?(?:did|do|have) (?:we|i|you) (?:all )?put (?:in|into) (?!the (?:dryer|drier))/,
+    )
+  )
+    return undefined;
   const what = about(look);
   if (!isAsking(look) || what === '') return undefined;
   if (look.says(/ (?:may|can|can t|cant|cannot|could|allowed|should|safe|ok|okay) /)) return undefined;

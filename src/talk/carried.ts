@@ -78,6 +78,20 @@ export const comingBack: Reader = (look) => {
       left: [],
       holds: holdOf(look, { except: true }),
     };
+  if (
+    codes &&
+    look.says(
+      / only (?:the )?(?:b|m)\d.* (?:left over|left|came back|came home|back|returned|not eaten|uneaten|remained|remains) /,
+    ) &&
+    !look.said.mood.asks
+  )
+    return {
+      means: 'back',
+      words: `${look.codes()} returned, rest eaten`,
+      score: 8.5,
+      left: [],
+      holds: holdOf(look, { negated: true }) ?? 'all the others would count as eaten',
+    };
   const isBroken = codes && look.says(/ (?:burst|broke|broken|leaked|tore|torn|split|got lost|fell) /);
   if (
     isBroken &&

@@ -1,5 +1,5 @@
 import { table } from '#words/table.ts';
-import { type Reader, idea, turnedRound } from './hold.ts';
+import { codesDenied, type Reader, idea, turnedRound } from './hold.ts';
 import { type Look, type Meaning, quoted } from './look.ts';
 import { pastDayText } from './topic.ts';
 
@@ -59,10 +59,26 @@ export const takingBack: Reader = (look) => {
   return told('undo', isOnly ? thing : words, thing === '' ? 5 : 6.5, look.said.mood.asks ? itAsks : null);
 };
 
+/** Whether what is denied stands behind another clause's beginning than the codes, and the deed before it. */
+function isDeniedElsewhere({ said: { all, codes, mood } }: Look): boolean {
+  const at = all.findIndex(({ plain }) => plain === mood.negated);
+  const last = codes.at(-1)!.at;
+  const border = all.findIndex(({ plain }, i) => i > last && i < at && /^(?:and|but|,|;)$/.test(plain));
+  return (
+    at > last &&
+    border > 0 &&
+    all[border + 1]?.is === 'word' &&
+    !/^(?:we|i|it|they|not|did|was|were)$/.test(all[border + 1]!.plain) &&
+    !/['’]?t$/.test(all[border + 1]!.plain)
+  );
+}
+
 /** 'We never ate B1-1', 'B3-2 was thrown away by mistake', 'B1-1 is still here': a pouch that is not gone after all. */
 export const stillThere: Reader = (look) => {
   const codes = look.codes();
   if (codes === '' || look.said.mood.asks || look.said.mood.either) return undefined;
+  // 'B1-2 eaten, not B1-4', 'B2-3 eaten and Rosa isn't coming' deny something else.
+  if (codesDenied(look).length > 0 || isDeniedElsewhere(look)) return undefined;
   const isHere = look.says(
     / (?:(?:is|are|s) (?:still|actually|not) (?:here|there|in (?:the )?(?:stock|cupboard|cellar|pantry|shelf)|gone|left|unopened)|still have|still there|still here|not gone|turned up|restore|undiscard|(?:put|take) .* back (?:in|into|on) (?:the )?(?:stock|shelf|cupboard)|found (?:it|them) again|by mistake|by accident|mistakenly|in error|unopened) /,
   );

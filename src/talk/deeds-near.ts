@@ -20,7 +20,7 @@ function ofLoad(look: Look): Deed[] {
   const groups = look.said.all.flatMap((token) =>
     token.is === 'number' && token.value > 1 && token.value < 40 ? [token.value] : [],
   );
-  if (words.length === 0) return [];
+  if (words.length === 0 || look.has('seal', 'bag', 'pouch')) return [];
   const which = batch ? `B${batch.batch}` : meal;
   // A weight and nothing else named is a weight of what dries.
   if (which === undefined)

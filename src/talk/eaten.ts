@@ -74,6 +74,7 @@ export const eating: Reader = (look) => {
     words: `${thing.words}${when === '' ? '' : ` ${when}`}`,
     score: scoreOf(verbs.length > 0 ? 4 : 2.5, thing.byCode ? 2 : 1, meal !== undefined && 0.5),
     left: look.leftBy([
+      ...(verbs.length > 0 ? look.at('take', 'bring') : []),
       ...thing.at,
       ...verbs,
       ...had,

@@ -90,4 +90,4 @@ export const harmless = set(`
   new oops sorry please thanks thank cheers yay hooray lol haha wow too also as planned usual the a an and of for to from
   it its it's that these those my our your his her their i we you he she they im i'm ive i've we've weve id i'd me was
   were is are be been being have has had do did does so very really quite rather still only both each then than because
-  since while when which who what one ones more yes ok okay we're you're they're he's she's that's there's meanwhile once current latest says say said tell told note noted log logged jot jotted write wrote enter entered recorded record mark marked down bags bag pouches pouch packet packets pouche bit little`);
+  since while when which who what one ones more yes ok okay we're you're they're he's she's that's there's meanwhile once current latest says say said tell told note noted log logged jot jotted write wrote enter entered recorded record mark marked down bags bag pouches pouch packet packets pouche bit little manual instructions booklet website`);

@@ -20,7 +20,7 @@ export const helping: Reader = (look) => {
   if (
     /^[\s?？!]+$/.test(look.said.text) ||
     look.says(
-      / what can (?:you|i|we) (?:do|say|ask|type)| what do you do | how do (?:we|i) (?:begin|start|use (?:you|this|the bot))| what (?:is|are) (?:this|you) (?:for )?$| how does (?:this|it) work| (?:can|could) you help(?: me| us)? $| getting started | who are you | what are you(?: really)? | are you (?:a |an )?(?:real |human |live )?(?:robot|bot|human|person|machine|ai|computer|program) | (?:where|how) (?:do|can|should|shall|could|would) (?:we|i) (?:even )?(?:start|begin|get started) | what (?:do|should) (?:we|i) do first /,
+      / what can (?:you|i|we) (?:do|say|ask|type)| what do you do | how do (?:we|i) (?:begin|start|use (?:you|this|the bot))| what (?:is|are) (?:this|you) (?:for )?$| how does (?:this|it) work| (?:can|could) you help(?: me| us)? $| getting started | can (?:you|u) hear (?:me|us) | who are you | what are you(?: really)? | are you (?:a |an )?(?:real |human |live )?(?:robot|bot|human|person|machine|ai|computer|program) | (?:where|how) (?:do|can|should|shall|could|would) (?:we|i) (?:even )?(?:start|begin|get started) | what (?:do|should) (?:we|i) do first /,
     )
   )
     return shown('firstwords', '', 5);

@@ -1,3 +1,4 @@
+import { isNegation } from './grammar.ts';
 import { sayCode } from '#words/say.ts';
 import type { Look, Meaning } from './look.ts';
 
@@ -35,7 +36,7 @@ export const isTurnedRound = (holds: string | null): boolean => holds !== null &
 
 /** What stands against recording a deed as done, in words; null where nothing does. */
 export function holdOf(
-  { said: { mood } }: Look,
+  look: Look,
   more: {
     readonly except?: boolean;
     readonly negated?: boolean;
@@ -43,8 +44,16 @@ export function holdOf(
     readonly part?: boolean;
   } = {},
 ): string | null {
+  const { mood, all, codes } = look.said;
+  const denied = codesDenied(look);
   if (mood.asks) return 'that reads as a question';
-  if (mood.negated !== null && !more.negated) return turnedRound(mood.negated);
+  // 'Not B1-4' leaves that one out and turns nothing else round.
+  const isOnlyCodes =
+    mood.negated === 'not' &&
+    codes.length > denied.length &&
+    denied.length > 0 &&
+    all.filter(({ plain }) => isNegation(plain)).length === denied.length;
+  if (mood.negated !== null && !more.negated && !isOnlyCodes) return turnedRound(mood.negated);
   if (mood.either) return whichOne;
   if (mood.doubt !== null) return `"${mood.doubt}" leaves it open`;
   if (mood.part !== null && !more.part) return `"${mood.part}" is not the whole`;
@@ -59,6 +68,16 @@ export const scoreOf = (...parts: readonly (number | false)[]): number =>
 /** Pouches or a meal that a deed is done to, and the tokens that name them. */
 export function things(look: Look): { words: string; at: number[]; byCode: boolean } | undefined {
   const mealTokens = look.said.meals.flatMap(({ at }) => at);
+  const but = codesDenied(look);
+  if (but.length > 0 && but.length < look.said.codes.length)
+    return {
+      words: look.said.codes
+        .filter(({ at }) => !but.includes(at))
+        .map(({ code }) => sayCode(code))
+        .join(' '),
+      at: [...look.said.codes.map(({ at }) => at), ...but.map((at) => at - 1), ...mealTokens],
+      byCode: true,
+    };
   if (look.said.codes.length > 0)
     return { words: look.codes(), at: [...look.codeTokens(), ...mealTokens], byCode: true };
   const meal = look.mealTyped();
@@ -77,6 +96,10 @@ export function things(look: Look): { words: string; at: number[]; byCode: boole
     byCode: false,
   };
 }
+
+/** 'B1-2 and B1-3 eaten, not B1-4': the codes that stand behind a 'not'. */
+export const codesDenied = ({ said: { all, codes } }: Look): number[] =>
+  codes.flatMap(({ at }) => (/^(?:not|except)$/.test(all[at - 1]?.plain ?? '') ? [at] : []));
 
 /** 'All of B3', 'the whole batch B3': its pouches that are in stock. */
 function wholeBatch(look: Look): { words: string; at: number[]; byCode: boolean } | undefined {

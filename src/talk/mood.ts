@@ -179,6 +179,9 @@ function isEither(all: readonly Token[], isSomebody: (index: number) => boolean)
     // '237 or 240 ml': two figures, one of which is meant.
     const isFigure = (index: number) => all[index]?.is === 'number' || all[index]?.is === 'quantity';
     if (isFigure(i - 1) && isFigure(i + 1)) return true;
+    // 'B2-2 or was it B2-3'.
+    const isCode = (other: Token) => other.is === 'pouch' || other.is === 'batch';
+    if (all.slice(0, i).some(isCode) && all.slice(i).some(isCode)) return true;
     return isThing(i - 1) && (isThing(i + 1) || isThing(i + 2) || all[i + 1]?.is === 'number');
   });
 }

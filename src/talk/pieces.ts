@@ -256,6 +256,8 @@ export function takeApart(typed: string, names: Names): Said {
   );
   const ofTrips = new Set(trips.filter(({ whole }) => whole).flatMap(({ at }) => at));
   const meals = mentionsOf(all, [...names.meals, ...names.otherNames.keys()], ofTrips)
+    // 'Fish soup' is no barley soup.
+    .filter(({ at, whole }) => whole || at.length > 1 || !otherKinds.test(all[at[0]! - 1]?.plain ?? ''))
     // "Noa's peanut thing", 'the peanut allergy' speak of the food.
     .filter(
       ({ at }) =>
@@ -294,6 +296,10 @@ export function takeApart(typed: string, names: Names): Said {
     trips,
   };
 }
+
+/** Foods that make another dish of one: 'tomato soup', 'beef curry'. */
+const otherKinds =
+  /^(?:fish|beef|chicken|lamb|pork|turkey|tofu|lentil|pea|bean|tomato|potato|pumpkin|carrot|onion|mushroom|leek|noodle|vegetable|veggie|seafood|prawn|shrimp|salmon|egg|cheese|peanut|thai|green|red|yellow)$/;
 
 /** 'The lake' where just one trip goes to a lake. */
 const isTheOne = (all: readonly Token[], { names, at }: Mentioned): boolean =>

@@ -133,6 +133,40 @@ export const changing: Reader = (look) => {
       left: [],
       holds: heldBack(look, changed[2]!, look.said.mood.negated === 'not'),
     };
+  const inMeal =
+    /^in\s+(?:the\s+)?(.+?),?\s+(?:it['’]?s|it is|there (?:are|is)|goes?|go)\s+(\d[^,;]*?)\s+(?:of\s+)?(\p{L}[\p{L} ]+?),?\s+not\s+[^,;]+$/iu.exec(
+      look.bare.replace(/[\s.!]+$/u, ''),
+    );
+  const inMealName = inMeal && !look.said.mood.asks ? recipeMeant(inMeal[1]!, look.names) : undefined;
+  if (inMeal && inMealName !== undefined)
+    return {
+      means: 'recipe',
+      words: asRequest(
+        {
+          is: 'food',
+          name: inMealName,
+          food: inMeal[3]!,
+          typed: `${inMeal[2]!.toLowerCase()} ${inMeal[3]!}`,
+        },
+        inMealName,
+      ),
+      score: 7,
+      left: [],
+      holds: 'it would put a line of the recipe right',
+    };
+  const servesNow =
+    /^(?:the\s+)?(.+?)\s+(?:is|are)\s+(?:enough\s+)?for\s+(\d{1,3})(?:\s+(?:people|servings?|portions?))?,?\s+not\s+(?:for\s+)?\d{1,3}$/iu.exec(
+      text,
+    );
+  const servesMeal = servesNow && !look.said.mood.asks ? recipeMeant(servesNow[1]!, look.names) : undefined;
+  if (servesNow && servesMeal !== undefined)
+    return {
+      means: 'recipe',
+      words: `${servesMeal} serves ${servesNow[2]!}`,
+      score: 7,
+      left: [],
+      holds: 'it would change for how many the recipe is',
+    };
   const lacking =
     /^(?:the\s+)?(.+?)\s+(?:should\s+(?:have|get)|needs?|could\s+(?:use|have)|gets|has|got)\s+((?:\d|half|an?\s|½|¼|¾).+?)(?:\s+(?:too|as\s+well|more|in\s+it|also))*[\s.!]*$/isu.exec(
       look.bare,

@@ -177,7 +177,11 @@ export const scaling: Reader = (look) => {
 /** 'Labels for B5', 'stickers for the oats'. */
 export const labels: Reader = (look) => {
   if (!look.has(...idea('label')) && !(look.has('print') && thing(look) !== '')) return undefined;
-  if (look.says(/ (?:what|which|where|how) (?:is|do|does|are) /) && !look.has('print')) return undefined;
+  if (
+    look.says(/ (?:what|which|where|how) (?:is|do|does|are) | (?:what|which) (?:date|day) /) &&
+    !look.has('print')
+  )
+    return undefined;
   const everything = look.says(/ (?:everything|all|every) /) && thing(look) === '';
   const single = look.says(/ single /) ? ' single' : '';
   const start = / (?:start|starts|starting|begin|beginning|from) (?:\w+ ){0,3}(\d{1,2}) /.exec(
@@ -222,6 +226,7 @@ export const picks: Reader = (look) => {
   // 'Keep Friday as it is', 'leave Saturday dinner as planned'.
   if (
     look.says(/^ (?:please )?(?:keep|leave) /) &&
+    !look.says(/ (?:leave|keep) .* (?:out|off|away|from) /) &&
     (day !== '' || slot !== undefined) &&
     look.names.trips.length > 0 &&
     look.codes() === '' &&

@@ -184,7 +184,7 @@ export const eater: Reader = (look) => {
     ? Math.round(Number(salt[1]!.replace(',', '.')) * (salt[2] === 'g' ? 1000 : 1) * sodiumShareOfSalt)
     : 0;
   const portion = look.has('portion')
-    ? look.said.all.find(
+    ? look.said.all.findLast(
         (token) =>
           token.is === 'number' && token.value >= 0.1 && token.value <= 3 && !Number.isInteger(token.value),
       )
@@ -358,6 +358,19 @@ export const recipe: Reader = (look) => {
       score: 6,
       left: [],
       holds: mood.asks ? 'that reads as a question' : null,
+    };
+  const aloud =
+    /^recipe\s+(?:for\s+)?(.{3,50}?)\s+(?:it\s+|that\s+)?(?:serves|feeds|makes|for)\s+(\w+)(?:\s+(?:people|servings?|portions?))?[\s,.]*(?:and\s+)?(?:(?:it|you)\s+)?(?:needs?|takes?|has|with|is)?[:\s]+(.+)$/isu.exec(
+      look.bare,
+    );
+  const counted = aloud && tokens(aloud[2]!)[0];
+  if (aloud && counted?.is === 'number' && amounts(spoken(aloud[3]!)) >= 2)
+    return {
+      means: 'recipe',
+      words: `${aloud[1]!}, ${counted.value} servings: ${spoken(aloud[3]!).replaceAll(/\s+(?=\d)/gu, '; ')}`,
+      score: 7,
+      left: [],
+      holds: mood.asks ? 'that reads as a question' : 'a recipe without its slash is shown first',
     };
   if (lines.length > 2 && amounts(lines.slice(1).join('\n')) >= 2 && look.said.codes.length === 0)
     return {

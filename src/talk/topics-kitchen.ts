@@ -48,6 +48,13 @@ export const kitchenTopics: readonly Topic[] = [
     score: 5,
   },
   {
+    means: 'unsealed',
+    cue: / (?:what|whats|what s|anything|which|something|how much) .*(?:unsealed|not sealed|open|in jars?) /,
+    not: / (?:dryer|drier|stove|absorbers?|weigh\w*) /,
+    words: (look) => (about(look) === '' ? '' : undefined),
+    score: 4.8,
+  },
+  {
     means: 'atcamp',
     cue: / (?:what|which|how much|anything|something) .*(?:add|adds|added|goes|go|bring|stir|need) .*at camp | at camp .*(?:what|add) /,
     words: someMeal,

@@ -31,6 +31,7 @@ function placeIn(text: string): string | undefined {
     `\\b(?:at|to|in|on|around|near|plan)\\s+(?:the\\s+)?(${titled})`,
     `^(?:(?:new|next)\\s+)?(?:trip\\s+(?:to\\s+)?)?(${titled})${end}`,
     `\\b(?:to|at)\\s+(?:the\\s+)?([\\p{L}'’-]+(?:\\s+[\\p{L}'’-]+)?)${end}`,
+    `^\\s*(?!(?:new|next|this|our|the|another|day|long|last|a|my|that)\\b)([\\p{L}'’-]{3,})\\s+(?:weekend|trip|hike|camp|tour)\\b`,
     // Anywhere: two words with capitals are a name.
     "(?<=[\\s,])(\\p{Lu}[\\p{L}'’-]*(?:\\s+\\p{Lu}[\\p{L}'’-]*)+)",
   ];
@@ -221,7 +222,9 @@ function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | 
     );
   if (whose.length > 0 && look.says(coming) && !hasDays)
     return told(`with ${whose.join(' and ')}`, 4, holdOf(look, { future: true }));
-  const length = quantityText(look, 'length');
+  // '… is at 1980 not 1900': where only metres make sense.
+  const bareHeight = / (?:is|lies|was) (?:really |actually )?at (\d{3,4}) /.exec(look.folded)?.[1];
+  const length = quantityText(look, 'length') ?? (bareHeight === undefined ? undefined : `${bareHeight} m`);
   // '2100 m not 1900', but no other figure.
   const figures = all.filter(
     ({ is }, i) => (is === 'number' || is === 'quantity') && all[i - 1]?.plain !== 'not',

@@ -15,7 +15,7 @@ import { framed, passedOver } from './frames.ts';
 import * as eaten from './eaten.ts';
 import * as family from './family.ts';
 import * as helps from './helps.ts';
-import type { Reader } from './hold.ts';
+import { codesDenied, type Reader } from './hold.ts';
 import { Look, type Meaning } from './look.ts';
 import * as shows from './shows.ts';
 import * as strangers from './strangers.ts';
@@ -48,7 +48,7 @@ const readers: readonly Reader[] = [
   tripsTold.trip,
   shows.water, shows.scaling, shows.labels, shows.charts, shows.picks, shows.exporting, shows.calendar, shows.stock, shows.logs,
   helps.helping, helps.fuel, helps.cooking,
-  asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.sealable, asksPouches.keeping, asksPouches.older, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,
+  asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.wetSaid, asksPouches.sealable, asksPouches.keeping, asksPouches.older, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,
   asksWhat.history, asksWhat.worries,
   asksAdvice.advising, strangers.stranger, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters,
   asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
@@ -75,6 +75,7 @@ const tellable = new Set([
   'eater',
   'house',
   'want',
+  'trip',
 ]);
 
 /**
@@ -206,6 +207,7 @@ function inClauses(text: string, names: Names, at: RegExp): Meaning | undefined 
         best.means === 'house' ||
         best.means === 'eater' ||
         best.means === 'want' ||
+        best.means === 'trip' ||
         best.means === 'weigh');
     return isOwn ? [best] : [];
   });
@@ -229,13 +231,17 @@ const apart = new Set(['found', 'eater', 'rate', 'weigh']);
 /** A clause that tells a deed of a meal or a person by itself: 'weighed the mac: 815'. */
 function isOwnSaying(clause: string, names: Names): boolean {
   const look = new Look(clause, names);
-  if (look.said.meals.length + look.said.people.length === 0) return false;
+  if (look.said.meals.length + look.said.people.length + look.said.trips.length === 0) return false;
   const [best] = readingsOf(look);
   if (best?.means === 'weigh' && best.left.length === 0 && best.score >= barelyOwn) return true;
   return (
     best !== undefined &&
     best.score >= ownScore &&
-    (best.means === 'weigh' || best.means === 'eater' || best.means === 'use' || best.means === 'want')
+    (best.means === 'weigh' ||
+      best.means === 'eater' ||
+      best.means === 'use' ||
+      best.means === 'want' ||
+      best.means === 'trip')
   );
 }
 
@@ -244,8 +250,10 @@ const joiners =
   /^(?:and|,|&|\+|to|till|until|through|plus|also|then|both|the|of|or|one|ones|pouch|pouches|bag|bags|from|too|as|well|-|;|\/)$/;
 
 /** Codes with other words between them: what is said of the one need not be said of the other. */
-function areApart({ said: { all, codes, meals, text } }: Look, names: Names): boolean {
-  if (codes.length < 2) return false;
+function areApart(look: Look, names: Names): boolean {
+  const { all, codes, meals, text } = look.said;
+  // 'B1-2 and B1-3 eaten, not B1-4' leaves one out.
+  if (codes.length < 2 || codesDenied(look).length > 0) return false;
   const [first, last] = [codes[0]?.at ?? 0, codes.at(-1)?.at ?? 0];
   const named = new Set(meals.flatMap(({ at }) => at));
   const isApart = all
