@@ -224,7 +224,8 @@ export class Look {
         // 'Forgot to say' tells nothing else.
         (/^(?:forgot|forgotten)$/.test(token.plain) &&
           /^(?:say|tell|mention|write|note|log|enter|record)$/.test(this.said.all[i + 2]?.plain ?? '')) ||
-        (/^(?:mention|enter)$/.test(token.plain) && (this.said.all[i - 2]?.plain.startsWith('forgot') ?? false)) ||
+        (/^(?:mention|enter)$/.test(token.plain) &&
+          (this.said.all[i - 2]?.plain.startsWith('forgot') ?? false)) ||
         // 'Can you log that …' asks for it to be written down.
         (/^(?:can|could|would|will)$/.test(token.plain) &&
           /^(?:you|u)$/.test(this.said.all[i + 1]?.plain ?? '')) ||
