@@ -1,4 +1,5 @@
 import { dryingFacts, stockFacts, tripFacts } from '#cards/chart-facts.ts';
+import { seasonFacts } from '#cards/season-facts.ts';
 import { planned } from '#chat/command.ts';
 import type { House } from '#house/house.ts';
 import { tripMeant } from '#house/trips.ts';
@@ -15,6 +16,7 @@ const mostBars = 24;
 interface Asked {
   readonly batch: number | undefined;
   readonly stock: true | undefined;
+  readonly season: true | undefined;
   readonly place: string | undefined;
   readonly trip: true | undefined;
 }
@@ -22,12 +24,13 @@ interface Asked {
 export default planned({
   name: 'chart',
   alsoCalled: ['charts', 'curve', 'plot'],
-  usage: '/chart <batch> · /chart stock · /chart <trip>',
-  summary: "a picture: how a batch dries, what is in stock, a trip's sodium and energy",
-  examples: ['/chart B4', '/chart stock', '/chart Heron Lake'],
+  usage: '/chart <batch> · /chart stock · /chart season · /chart <trip>',
+  summary: "a picture: how a batch dries, what is in stock, a season, a trip's sodium and energy",
+  examples: ['/chart B4', '/chart stock', '/chart season', '/chart Heron Lake'],
   offers: { of: 'batches' },
   takes: {
     stock: flag('stock', 'cupboard', 'shelf'),
+    season: flag('season', 'year', 'glance', 'months'),
     place: optional(
       part<string>('a trip by its place', (reading, names) => takeName(reading, names.trips, 'trip')),
     ),
@@ -53,18 +56,24 @@ export default planned({
   }),
 });
 
-function factsMeant({ batch, stock, place, trip }: Asked, house: House): ChartFacts {
-  const meant = [batch !== undefined, stock === true, place !== undefined || trip === true];
+function factsMeant({ batch, stock, season, place, trip }: Asked, house: House): ChartFacts {
+  const meant = [batch !== undefined, stock === true, season === true, place !== undefined || trip === true];
   if (meant.filter(Boolean).length > 1)
-    throw new Refusal('one-chart', 'One chart at a time: a batch, the stock or a trip.');
+    throw new Refusal('one-chart', 'One chart at a time: a batch, the stock, a season or a trip.');
   if (batch !== undefined) return dryingFacts(house, batch);
   if (stock) return stockFacts(house);
+  if (season) return seasonFacts(house);
   if (place !== undefined || trip) return tripFacts(house, tripMeant(house, place));
-  throw new Refusal('what', 'I still need what to draw: a batch code such as B4, "stock", or a trip.');
+  throw new Refusal(
+    'what',
+    'I still need what to draw: a batch code such as B4, "stock", "season", or a trip.',
+  );
 }
 
 function nameOf(facts: ChartFacts): string {
-  return facts.is === 'stock' ? 'stock' : facts.title.split(facts.is === 'trip' ? ':' : ' ', 1)[0]!;
+  return facts.is === 'stock' || facts.is === 'season'
+    ? facts.is
+    : facts.title.split(facts.is === 'trip' ? ':' : ' ', 1)[0]!;
 }
 
 /** The same figures as bars in letters. */
@@ -85,6 +94,12 @@ function barsOf(facts: ChartFacts): Bar[] {
       label: `${month === null ? 'no best-by' : sayMonth(`${month}-01`)} ${meal}`,
       value: pouches,
       says: String(pouches),
+    }));
+  if (facts.is === 'season')
+    return facts.rows.map(({ meal, sealed, eaten, left, wasted }) => ({
+      label: meal,
+      value: eaten,
+      says: `${eaten} eaten, ${left} left, ${wasted} thrown away, ${sealed} sealed`,
     }));
   return facts.rows.map(({ who, day, sodiumMg, sodiumLimitMg, kcal }) => ({
     label: `${who}, ${day}`,

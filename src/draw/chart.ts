@@ -1,4 +1,5 @@
 import { drawDrying } from './chart-drying.ts';
+import { drawSeason } from './chart-season.ts';
 import { drawStock } from './chart-stock.ts';
 import { drawTrip } from './chart-trip.ts';
 import type { ChartFacts } from './facts.ts';
@@ -14,6 +15,8 @@ export function drawChart(facts: ChartFacts): Promise<Picture[]> {
       return drawDrying(facts);
     case 'stock':
       return drawStock(facts);
+    case 'season':
+      return drawSeason(facts);
     case 'trip':
       return drawTrip(facts);
   }

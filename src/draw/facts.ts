@@ -107,4 +107,18 @@ export interface TripFacts {
   }[];
 }
 
-export type ChartFacts = DryingFacts | StockFacts | TripFacts;
+export interface SeasonFacts {
+  readonly is: 'season';
+  readonly title: string;
+  readonly caption: readonly string[];
+  /** In pouches. */
+  readonly rows: readonly {
+    readonly meal: string;
+    readonly sealed: number;
+    readonly eaten: number;
+    readonly left: number;
+    readonly wasted: number;
+  }[];
+}
+
+export type ChartFacts = DryingFacts | StockFacts | TripFacts | SeasonFacts;

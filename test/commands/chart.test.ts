@@ -67,3 +67,21 @@ refuses([
   ['/chart B4 stock', /One chart at a time/],
   ['/chart trip', /Nothing is kept for Heron Lake yet/],
 ]);
+
+test('a season at a glance, with what to cook next', async () => {
+  const house = openSeason();
+  house.say('/use B1-1 B1-2');
+  house.say('/discard B4-6 torn');
+  const answer = await house.ask('/chart season');
+  // Sealed are two of B1, one of B3 and six of B4.
+  expect(answer).toContain('in pouches: 9 sealed, 2 eaten, 1 thrown away; 6 left now.');
+  expect(answer).toContain('Cook next: Barley soup (2 pouches eaten, 1 left).');
+  expect(Math.max(...sizeOf(house))).toBeLessThan(1280);
+  expect(house.last[0]!.reply.files![0]!.name).toBe('chart-season.png');
+  expect(drawReply(house.last[0]!, ['x.png'], false).join('\n')).toContain(
+    '0 eaten, 5 left, 1 thrown away, 6 sealed',
+  );
+  const before = house.dump();
+  await house.ask('/chart season stock');
+  expect(house.dump()).toBe(before);
+});

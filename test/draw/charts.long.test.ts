@@ -1,7 +1,7 @@
 import { createCanvas, loadImage } from '@napi-rs/canvas';
 import { describe, expect, test } from 'vitest';
 import { drawChart } from '#draw/chart.ts';
-import type { DryingFacts, StockFacts, TripFacts } from '#draw/facts.ts';
+import type { DryingFacts, SeasonFacts, StockFacts, TripFacts } from '#draw/facts.ts';
 import { lineMarks } from '#draw/look.ts';
 import { longName } from './facts.ts';
 
@@ -171,6 +171,33 @@ describe('drying', () => {
 
   test('a sign that no font has is named', async () => {
     await expect(drawChart(dryingFacts([drying([[0, 3000]])], 'B4 ꦱ'))).rejects.toThrow(/no sign for "ꦱ"/);
+  });
+});
+
+describe('a season', () => {
+  const row = (meal: string, eaten: number) => ({ meal, sealed: 6, eaten, left: 6 - eaten, wasted: 0 });
+  const facts = (rows: SeasonFacts['rows']): SeasonFacts => ({
+    is: 'season',
+    title: 'A season at a glance',
+    caption: ['12 pouches.'],
+    rows,
+  });
+
+  test('a row a meal: every count in figures, a bar as long as its count, none for nothing', async () => {
+    const [picture] = await drawChart(facts([row('Bean pot', 4), row('מרק', 0)]));
+    const { words, marks } = structure(picture!.svg);
+    // Four columns, without what was thrown away and the soup's eaten.
+    expect(marks.bar).toBe(5);
+    for (const word of ['sealed', 'eaten', 'left', 'thrown away', 'Bean pot', 'מרק', '4', '2', '0'])
+      expect(words).toContain(word);
+  });
+
+  test('fifty meals take several pictures, each small enough to be shown', async () => {
+    const pictures = await drawChart(
+      facts(Array.from({ length: 50 }, (_, i) => row(`Bean pot ${i}`, i % 6))),
+    );
+    expect(pictures.length).toBeGreaterThan(1);
+    for (const { png } of pictures) expect((await seen(png)).height).toBeLessThan(1280);
   });
 });
 
