@@ -70,10 +70,11 @@ export default planned({
     for (const alike of groupBy(plan.nobodyCan, ({ slots }) => slots.join()).values()) {
       const who = sayList(alike.map(({ eater }) => name(eater)));
       const { slots: at, other } = alike[0]!;
+      const kinds = [...new Set(at.map((id) => trip.slots.find((slot) => slot.id === id)!.meal))];
       lines.push(
         other === null
           ? `No recipe of yours is clear for ${who} at ${sayCount(at.length, 'meal')}.`
-          : `No recipe of yours is for ${sayCount(at.length, 'meal')} of ${who}. "${other} is for dinner" would change that.`,
+          : `No recipe of yours is for ${sayList(kinds)} of ${who}. "${other} is for ${kinds[0]!} too" would change that.`,
       );
       why.push(`No recipe of yours is clear for ${who} and for such a meal: ${sayList(at.map(slotName))}.`);
     }

@@ -123,7 +123,7 @@ test('nothing to buy is not said of a trip that nothing feeds', async () => {
   const answer = await house.ask('/shop');
   expect(answer).not.toContain('Stock covers');
   expect(answer).toContain('Nothing to buy yet, though 3 meals of Birch Pond are not covered');
-  expect(await house.ask('/cook')).toContain('"Barley with herbs is for dinner" would change that.');
-  house.say('Barley with herbs is for dinner');
+  expect(await house.ask('/cook')).toContain('"Barley with herbs is for dinner too" would change that.');
+  house.say('Barley with herbs is for dinner too');
   expect(await house.ask('/shop')).toContain('Pearl barley: 800 g');
 });
