@@ -131,6 +131,7 @@ function wished(
       ),
       covered(
         freeStock(house, recipe.name).filter((p) => p.checked),
+        keptOf(house, trip, recipe.name),
         recipe.name,
       ),
       ...suits(
@@ -167,7 +168,21 @@ function togetherWith(others: readonly string[], now: number): string[] {
     : [`Also wished for by ${sayList(different)}: it counts ${different.length + now} times.`];
 }
 
-function covered(pouches: readonly { batch: number; no: number }[], name: string): string {
+/** Pouches of a meal that are kept for the trip already. */
+function keptOf(house: House, trip: Trip, name: string) {
+  const held = new Set(
+    house.trips.held(trip.id).flatMap(({ pouch, came }) => (came === null ? [pouch] : [])),
+  );
+  return house.pouches.inStockOf(name).filter(({ id }) => held.has(id));
+}
+
+function covered(
+  pouches: readonly { batch: number; no: number }[],
+  kept: Parameters<typeof sayCodes>[0],
+  name: string,
+): string {
+  if (pouches.length === 0 && kept.length > 0)
+    return `Kept for the trip: ${sayCodes(kept)}; no other pouch of it is free.`;
   if (pouches.length === 0)
     return `No free pouch of ${name} is in stock: it would have to be cooked, see /cook.`;
   return `In stock: ${sayCount(pouches.length, 'pouch', 'pouches')}, ${sayCodes(pouches)}.`;

@@ -50,6 +50,16 @@ export function keptAsTheyAre(
   );
 }
 
+/** What is taken along to spare and finds nothing left. */
+function spareLines({ trip }: TripProblem, plan: PicksPlan): string[] {
+  return trip.slots
+    .filter(({ id, marks }) => {
+      const picked = plan.slots.find(({ slot }) => slot === String(id));
+      return marks.includes('spare') && picked?.dishes.length === 0;
+    })
+    .map(({ meal }) => `Nothing is left for the spare ${meal}.`);
+}
+
 const headings = {
   shown: (trip: string, from: string, fed: string) => [`${trip}, ${from}: ${fed}`],
   kept: (trip: string, _: string, fed: string) => [`Kept for ${trip}: ${fed}`],
@@ -91,7 +101,15 @@ export function planTold(
   ];
   const heed = state === 'kept' ? [] : stoveCautions(sums);
   const slots = state === 'kept' ? [] : planInShort(picked, [...head, ...needs, ...heed]);
-  const lines = [...head, ...slots, ...(slots.length === 0 ? markLines(house, opened) : []), ...needs];
+  const isSpareSaid = slots.some((line) => line.includes('spare'));
+  const spare = isSpareSaid ? [] : spareLines(question, result);
+  const lines = [
+    ...head,
+    ...slots,
+    ...spare,
+    ...(slots.length === 0 ? markLines(house, opened) : []),
+    ...needs,
+  ];
   const reasons = [
     ...shortLines(question, fed, eaters),
     ...changes.flatMap(({ long }) => long),

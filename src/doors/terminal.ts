@@ -22,7 +22,7 @@ export interface TerminalDoor {
   readonly folder: string;
   readonly input: NodeJS.ReadableStream & { isTTY?: boolean };
   readonly output: NodeJS.WritableStream;
-  /** Prints what people said as well, so that the output reads as the whole chat. */
+  /** Prints what people said as well, so that the output reads as the whole chat; a line with '#' in front is a comment. */
   readonly echo: boolean;
   /** Told to people who sit at the terminal, once. */
   readonly welcome: string;
@@ -137,6 +137,7 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
     const goesOn = /^ {2}/.test(line) && pending !== undefined;
     if (!goesOn) await send();
     if (door.echo) print(line);
+    if (door.echo && line.startsWith('#')) continue;
     if (clock) {
       door.clock.set!(clock[1]!);
       await showDue();

@@ -3,7 +3,7 @@ import { carriers, type Occasion } from '#core/occasions.ts';
 import type { SlotMeal, Trip } from '#core/records.ts';
 import { sayCount, sayHalves, sayNumber } from '#words/say.ts';
 import type { House } from './house.ts';
-import { batchSeen, seeStock } from './figures.ts';
+import { batchSeen, nameKey, seeStock } from './figures.ts';
 import { usesOf } from './occasions.ts';
 
 /** Meals of the day that the same pouches can carry. */
@@ -44,13 +44,18 @@ function countKind(
 ): { line: string; inShort: string | undefined }[] {
   const portion = new Map(house.eaters.all().map((eater) => [eater.id, eater.portion]));
   const needed = trip.slots
-    .filter(({ meal }) => meals.includes(meal))
+    .filter(({ meal, marks }) => meals.includes(meal) && !marks.includes('spare'))
     .flatMap((slot) => slot.eaters.map((id) => portion.get(id) ?? 1))
     .reduce((sum, p) => sum + p, 0);
   if (needed === 0) return [];
   seeStock(house);
   const carry: readonly Occasion[] = meals.flatMap((meal) => carriers[meal]);
+  // What is to be at none of the trip's meals is not there for it.
+  const bans = house.slotRules.bans(trip.id);
+  const isAway = (mealKey: string): boolean =>
+    trip.slots.every(({ id }) => bans.some((ban) => ban.slot === id && ban.mealKey === mealKey));
   const isFor = (batch: number): boolean =>
+    !isAway(nameKey(batchSeen(house, batch).batch.recipe.name)) &&
     usesOf(house, batchSeen(house, batch).batch.recipe).is.some((use) => carry.includes(use));
   const servings = (batch: number, dryG: number): number => {
     const { facts } = batchSeen(house, batch);

@@ -3,6 +3,7 @@ import { type Slot, type SlotMeal, slotMeals, type Trip } from '#core/records.ts
 import { Refusal } from '#core/refusal.ts';
 import type { SpareMeal } from '#words/trip-told.ts';
 import type { House } from './house.ts';
+import { keepAway } from './kept-away.ts';
 import { saySlot } from './trips.ts';
 
 /**
@@ -29,6 +30,7 @@ export function takeSpare(
     throw new Refusal('no-one', `Nobody is at the last meal of ${trip.place}, so nobody needs a spare one.`);
   const onDay = dayAfter(last, meal);
   const id = house.trips.addSlot(trip.id, { onDay, meal, eaters: last.eaters });
+  keepAway(house, trip.id, trip.slots, id);
   house.slotRules.mark(id, 'spare');
   return {
     line: `A spare ${meal} comes along, for ${saySlot({ onDay, meal })}; what stays shut goes home again.`,

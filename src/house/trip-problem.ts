@@ -120,6 +120,7 @@ export function tripProblem(house: House, trip: Trip): TripProblem {
           carriedBy: carriers[slot.meal],
           beside: besides[slot.meal],
           floors: floorsAt(trip, slot, eaters),
+          ...(slot.marks.includes('spare') ? { isSpare: true } : {}),
         })),
       uses: [...dishes].map(([meal, { uses }]) => ({ meal, is: uses })),
       ...planBefore(house, trip, (batch) => dishOfBatch.get(batch)),

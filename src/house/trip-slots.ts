@@ -10,6 +10,7 @@ import type { DayEffort } from '#words/trip-efforts.ts';
 import { type Company, isThere, type MealsOfTrip, slotsOf } from '#words/trip-parts.ts';
 import type { House } from './house.ts';
 import { mealNames, nameKey } from './figures.ts';
+import { keepAway } from './kept-away.ts';
 import { saySlot } from './trips.ts';
 
 /** Everyone who eats here. Members who were never recorded as eaters are taken in, with nothing kept from them. */
@@ -239,7 +240,7 @@ export function settle(
   for (const slot of wanted) {
     const old = before.find((b) => same(b, slot));
     if (!old) {
-      house.trips.addSlot(trip, slot);
+      keepAway(house, trip, before, house.trips.addSlot(trip, slot));
       continue;
     }
     for (const eater of old.eaters) if (!slot.eaters.includes(eater)) house.trips.unseat(old.id, eater);

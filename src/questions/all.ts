@@ -7,6 +7,7 @@ import { nutrition } from './nutrition.ts';
 import * as other from './other.ts';
 import * as people from './people.ts';
 import * as pouches from './pouches.ts';
+import { season } from './season.ts';
 import * as stock from './stock.ts';
 import * as trips from './trips.ts';
 import { without } from './without.ts';
@@ -17,5 +18,5 @@ export const questions: readonly Command[] = [
   without, meals.whatsIn, atCamp, meals.serves, meals.ranking, meals.ratingsOf, meals.mayFood,
   people.mayEat, people.stranger, people.whatFor, people.holds, people.anyHolds, people.eaterOfName, people.whoAvoids,
   trips.dinner, trips.packed, trips.packWeight, trips.fuelNeed, trips.tripWater, trips.tripOf,
-  other.soak, other.coldWater, other.settingOf, other.worry, advice, other.undoable, other.cost, other.firstWords,
+  other.soak, other.coldWater, other.settingOf, other.worry, advice, other.undoable, other.cost, other.firstWords, season,
 ]; // prettier-ignore

@@ -79,6 +79,7 @@ export function pouchStore(db: Db) {
     `${select} WHERE pouch.household = ? AND state = 'stock'
      ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
   );
+  const ever = db.prepare(`${select} WHERE pouch.household = ? ORDER BY batch.no, pouch.no`);
   const inStockOf = db.prepare(
     `${select} WHERE pouch.household = ? AND state = 'stock' AND recipe.name = ?
      ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
@@ -188,6 +189,8 @@ export function pouchStore(db: Db) {
     inStock: (): Pouch[] => (inStock.all(household) as PouchRow[]).map(asPouch),
     /** The same of one meal, by its name as recorded. */
     inStockOf: (meal: string): Pouch[] => (inStockOf.all(household, meal) as PouchRow[]).map(asPouch),
+    /** Every pouch there ever was. */
+    ever: (): Pouch[] => (ever.all(household) as PouchRow[]).map(asPouch),
     /** What is free, batch by batch, oldest best-by first; unchecked pouches before all. */
     shelves: (): Shelf[] =>
       (

@@ -95,3 +95,13 @@ export const shopping: Reader = (look) =>
         4,
       )
     : undefined;
+
+/** 'The season at a glance', 'how did the season go', 'what did we waste this year'. */
+export const seasonAsked: Reader = (look) => {
+  const isSeason =
+    look.says(/ season /) && (isAsking(look) || look.says(/ (?:glance|summary|review|overview|report) /));
+  const isYear = isAsking(look) && look.says(/ wasted? /) && look.says(/ (?:year|season) /);
+  if (!isSeason && !isYear) return undefined;
+  const year = /\b20\d\d\b/.exec(look.said.text)?.[0] ?? '';
+  return { means: 'season', words: year, score: 4, left: [], holds: null };
+};

@@ -221,7 +221,11 @@ function knownTrip(look: Look, known: Look['said']['trips'][number]): Meaning | 
       holdOf(look, { negated: true, except: true, future: true }),
     );
   if (whose.length > 0 && look.says(coming) && !hasDays)
-    return told(`with ${whose.join(' and ')}`, 4, holdOf(look, { future: true }));
+    return {
+      ...told(`with ${whose.join(' and ')}`, 4, holdOf(look, { future: true })),
+      // What is told of the person besides is no part of the trip: 'Pia comes, she eats no nuts'.
+      left: /[,;:]\s*(\S.*?)\W*$/su.exec(look.bare)?.slice(1, 2) ?? [],
+    };
   // '… is at 1980 not 1900': where only metres make sense.
   const bareHeight = / (?:is|lies|was) (?:really |actually )?at (\d{3,4}) /.exec(look.folded)?.[1];
   const length = quantityText(look, 'length') ?? (bareHeight === undefined ? undefined : `${bareHeight} m`);

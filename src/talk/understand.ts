@@ -51,7 +51,7 @@ const readers: readonly Reader[] = [
   asksPouches.howMany, asksPouches.howHeavy, asksPouches.dryness, asksPouches.wetSaid, asksPouches.sealable, asksPouches.keeping, asksPouches.older, asksPouches.should, asksPouches.first, asksPouches.nameAlone, asksPouches.cards, asksPouches.undoAsks,
   asksWhat.history, asksWhat.worries,
   asksAdvice.advising, strangers.stranger, asksPeople.mayEat, asksPeople.nutrients, asksPeople.ingredients, asksPeople.eaters,
-  asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping,
+  asksTrips.tripAsks, asksTrips.settingAsks, asksTrips.shopping, asksTrips.seasonAsked,
   ...asksTopics.topical,
   dryerTold.dryer, dryerTold.pieces,
   eatingOut.eatingOut, eatingOut.exchanging,

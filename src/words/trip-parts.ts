@@ -70,7 +70,8 @@ export const mealsOfTrip = optional(
         reading.take(i - 1);
       } else if (
         ['to', 'until', 'till', 'through', '-', 'ends', 'end'].includes(lead) &&
-        (reading.at(i - 1) !== undefined || first !== undefined)
+        // 'Until Sunday breakfast' names the last meal, the day being read already; 'Friday to Sunday dinner' one of each day.
+        (reading.at(i - 1) !== undefined || first !== undefined || /^(?:until|till|ends?)$/.test(lead))
       ) {
         last = meal;
         reading.take(i - 1);

@@ -69,7 +69,8 @@ export function eatenAt(
  */
 export function fedByDay(problem: PicksProblem, plan: PicksPlan): DayFed[] {
   const lotOf = lotsByPouch(problem);
-  const eaten = problem.slots.map((slot) => ({ slot, all: eatenAt(problem, plan, slot, lotOf) }));
+  const asked = problem.slots.filter(({ isSpare }) => isSpare !== true);
+  const eaten = asked.map((slot) => ({ slot, all: eatenAt(problem, plan, slot, lotOf) }));
   return problem.eaters.flatMap(({ key }) => {
     const own = eaten.filter(({ slot }) => slot.eaters.includes(key));
     const days = [...new Set(own.map(({ slot }) => slot.day))].sort((a, b) => a - b);

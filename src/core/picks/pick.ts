@@ -59,7 +59,8 @@ export const usualLimits: PickLimits = {
 const roundsASlot = 75;
 
 /**
- * The picks for a trip: the best plan found, level by level, with what is proven of each level.
+ * The picks for a trip: the best plan found, level by level, with what is proven of each level. Spare slots are planned last,
+ * from what is left, and count at no level.
  * @param linear the solver; without it nothing is proven beyond the plain bounds
  * @param secondsLeft a clock as safety net; when it reaches 0 the best plan found so far is answered
  * @throws Error when the finished plan does not stand the check: a bug, never an answer
@@ -69,6 +70,35 @@ export function pickPouches(
   linear: Linear | undefined,
   limits: PickLimits = usualLimits,
   secondsLeft: () => number = () => Infinity,
+): PicksResult {
+  const spare = problem.slots.filter(({ isSpare }) => isSpare === true);
+  if (spare.length === 0) return pickWhole(problem, linear, limits, secondsLeft);
+  const slots = problem.slots.filter(({ isSpare }) => isSpare !== true);
+  const planned = pickWhole({ ...problem, slots }, linear, limits, secondsLeft);
+  const used = new Set(
+    planned.slots.flatMap(({ dishes, beside = [] }) =>
+      [...dishes, ...beside].flatMap(({ pouches }) => pouches),
+    ),
+  );
+  const lots = problem.lots.map((lot) => ({
+    ...lot,
+    pouches: lot.pouches.filter((code) => !used.has(code)),
+  }));
+  const extra = pickWhole({ ...problem, lots, slots: spare }, linear, limits, secondsLeft);
+  const inOrder = [...problem.slots].sort((a, b) => a.day - b.day || a.order - b.order).map(({ key }) => key);
+  return {
+    ...planned,
+    slots: [...planned.slots, ...extra.slots].sort(
+      (a, b) => inOrder.indexOf(a.slot) - inOrder.indexOf(b.slot),
+    ),
+  };
+}
+
+function pickWhole(
+  problem: PicksProblem,
+  linear: Linear | undefined,
+  limits: PickLimits,
+  secondsLeft: () => number,
 ): PicksResult {
   const grid = makeGrid(problem);
   const tables = makeTables(grid);

@@ -53,6 +53,8 @@ export interface Slot {
   readonly beside?: readonly Occasion[];
   /** What the meal should give, kcal, by eater; whoever is missing is fed by the portion alone. */
   readonly floors?: readonly { readonly eater: string; readonly kcal: number }[];
+  /** Taken along to spare: planned from what the other slots leave, and short of nothing when it gets little. */
+  readonly isSpare?: boolean;
 }
 
 /** What a meal is for; a meal that is not listed is for anything. */

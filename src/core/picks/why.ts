@@ -53,7 +53,9 @@ export interface Shortage {
  */
 export function shortages(problem: PicksProblem, plan: PicksPlan): Shortage[] {
   const found: Shortage[] = [];
-  const slots = [...problem.slots].sort((a, b) => a.day - b.day || a.order - b.order || byText(a.key, b.key));
+  const slots = problem.slots
+    .filter(({ isSpare }) => isSpare !== true)
+    .sort((a, b) => a.day - b.day || a.order - b.order || byText(a.key, b.key));
   for (const slot of slots) {
     const picked = plan.slots.find((s) => s.slot === slot.key);
     if (!picked) continue;

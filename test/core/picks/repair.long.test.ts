@@ -94,4 +94,29 @@ describe('a kept plan that something happens to', { timeout: 30_000 }, () => {
     }
     expect(looked).toBeGreaterThan(90);
   });
+
+  test('a spare meal takes nothing from the meals that are planned', () => {
+    for (const seed of seeds.slice(0, 60)) {
+      const { before: _, ...problem } = tinyProblem(seed);
+      const last = Math.max(...problem.slots.map(({ day }) => day));
+      const spare = {
+        key: 'spare',
+        day: last + 1,
+        order: 2,
+        eaters: problem.eaters.map(({ key }) => key),
+        isSpare: true,
+      };
+      const without = pickPouches(problem, linear);
+      const withSpare = pickPouches({ ...problem, slots: [...problem.slots, spare] }, linear);
+      expect({ seed, slots: withSpare.slots.filter(({ slot }) => slot !== 'spare') }).toEqual({
+        seed,
+        slots: without.slots,
+      });
+      expect(withSpare.vector).toEqual(without.vector);
+      const codes = withSpare.slots.flatMap(({ dishes, beside = [] }) =>
+        [...dishes, ...beside].flatMap(({ pouches }) => pouches),
+      );
+      expect(new Set(codes).size).toBe(codes.length);
+    }
+  });
 });
