@@ -21,7 +21,7 @@ export function screensOf(chat: string): Screen[] {
   let asked = '';
   for (const line of chat.split('\n')) {
     if (!line.startsWith('>')) {
-      if (!line.startsWith('  ') && line.trim() !== '') asked = line;
+      if (!line.startsWith('  ') && !line.startsWith('#') && line.trim() !== '') asked = line;
       isAnswer = false;
       continue;
     }

@@ -94,4 +94,8 @@ export const askingRows: readonly TalkRow[] = [
   ['we left the soup out overnight, can we eat it', 'worry', 'answers'],
   ['there is mould in B4-2, can we scrape it off?', 'worry', 'answers'],
   ['is B4-1 still ok after a day in the sun', 'worry|keeps', 'answers'],
+  ['how did the season go', 'season', 'answers', 'Season 2027'],
+  ['the season at a glance', 'season', 'answers'],
+  ['how did the season 2026 go?', 'season', 'answers', 'Nothing is on record for 2026'],
+  ['what did we waste this year', 'season', 'answers'],
 ];

@@ -63,5 +63,10 @@ export const tripRows: readonly TalkRow[] = [
   ['packed B4-1', 'pack', 'nothing'],
   ['we are home again, all eaten', 'back', 'nothing|does'],
   ['brought B4-1 back', 'back', 'nothing'],
+  ['B4-2 for sunday dinner', 'want', 'does'],
+  ['no lentil pot on this trip', 'want', 'does'],
+  ['keep sunday dinner as it is', 'pick', 'does|answers'],
+  ['we take a spare dinner along', 'trip', 'does'],
+  ['a spare dinner for Heron Lake?', 'trip|unknown|dinner', 'answers|offers|nothing'],
   ['did we bring B4-1 back', 'whatof|back', 'answers|nothing'],
 ];
