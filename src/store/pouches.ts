@@ -79,7 +79,7 @@ export function pouchStore(db: Db) {
     `${select} WHERE pouch.household = ? AND state = 'stock'
      ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
   );
-  const ever = db.prepare(`${select} WHERE pouch.household = ? ORDER BY batch.no, pouch.no`);
+  const ever = db.prepare(`${select} WHERE batch.household = ? ORDER BY batch.no, pouch.no`);
   const inStockOf = db.prepare(
     `${select} WHERE pouch.household = ? AND state = 'stock' AND recipe.name = ?
      ORDER BY best_by_on IS NOT NULL, best_by_on, batch.no, pouch.no`,
