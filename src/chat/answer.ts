@@ -14,7 +14,8 @@ import { peopleMeant } from './people-meant.ts';
 import { pictured } from './pictured.ts';
 import { begin } from './planned-work.ts';
 import { press } from './press.ts';
-import { editedInto, offer, proposal, replacement } from './propose.ts';
+import { offer, proposal } from './propose.ts';
+import { editedInto, replacement } from './replace.ts';
 import { namesOf } from './read-parts.ts';
 import { respond as put } from './respond.ts';
 import { carryTogether } from './together.ts';
@@ -180,9 +181,10 @@ function carryOne(
     const remarked = withRemarks(reply, main);
     return respond(withOffers(remarked, more, also.length > 0));
   };
-  if (!isPressed && command.records && (main.holds !== null || main.left.length > 0)) {
+  const isLeft = [main, ...also].some(({ left }) => left.length > 0);
+  if (!isPressed && command.records && (main.holds !== null || isLeft)) {
     stores.messages.remember(message, 'refused');
-    return respond(proposal(house, message, household, main));
+    return respond(proposal(house, message, household, main, also));
   }
   try {
     if (command.planned) return begin(house, message, household, command, command.planned, words, finish);

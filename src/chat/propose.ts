@@ -2,14 +2,13 @@ import { Doubt, Refusal } from '#core/refusal.ts';
 import type { Choice, Message, Reply } from '#core/talk.ts';
 import { Ambiguous } from '#words/reading.ts';
 import { isTurnedRound } from '#talk/hold.ts';
-import type { Addressed, Chosen } from './chosen.ts';
+import type { Chosen } from './chosen.ts';
 import type { Answerer } from './answerer.ts';
-import { exampleFor, open, record, Repeated, takingBack, waysOf } from './carry-out.ts';
-import { carryTogether } from './together.ts';
+import { exampleFor, open, record, Repeated, waysOf } from './carry-out.ts';
 import { shortened } from './beside.ts';
 
 /** Thrown to take back what was carried out only to see what it would record. */
-class Rehearsed extends Error {
+export class Rehearsed extends Error {
   readonly did: string;
   readonly reply: Reply | undefined;
 
@@ -20,14 +19,14 @@ class Rehearsed extends Error {
   }
 }
 
-type Request = Pick<Chosen, 'command' | 'words'>;
+export type Request = Pick<Chosen, 'command' | 'words'>;
 
 /**
  * What a request would record, in the words of the journal: it is carried out and taken back at once.
  * @returns undefined for a request whose sums are long, or that records nothing
  * @throws Refusal, Ambiguous as the request itself
  */
-const rehearse = (
+export const rehearse = (
   answerer: Answerer,
   message: Message,
   household: number,
@@ -65,89 +64,6 @@ function buttonFor({ command, words }: Request, did: string | undefined): Choice
   };
 }
 
-/** What an entry said, and what stands on it, as the log tells it. */
-function taleOf({ stores }: Answerer, household: number, entry: number): { did: string; later: string[] } {
-  const all = stores.journal.latest(household, 2000);
-  const did = (id: number) => all.find((one) => one.id === id)?.did ?? 'that';
-  return { did: did(entry), later: stores.journal.standingOn(household, entry).map(did) };
-}
-
-/** What was recorded and what is to take its place, with the one tap that does both. */
-export function replacement(
-  answerer: Answerer,
-  message: Message,
-  household: number,
-  entry: number,
-  { command, words }: Request,
-): Reply {
-  const { did, later } = taleOf(answerer, household, entry);
-  const back: Request = {
-    command: answerer.commands.find((one) => one.name === 'undo')!,
-    words: `entry ${entry} sure`,
-  };
-  let now: string | undefined;
-  try {
-    answerer.stores.together(() => {
-      const { reply, outcome } = carryTogether(answerer, message, household, [
-        { ...back, holds: null, left: [] },
-      ]);
-      if (outcome === 'refused') throw new Refusal('cannot', reply.group);
-      now = rehearse(answerer, message, household, { command, words });
-      throw new Rehearsed('');
-    });
-  } catch (error) {
-    if (error instanceof Ambiguous)
-      return {
-        asks: true,
-        group: `Recorded is: ${did}. Nothing is changed yet. ${error.question}`,
-        buttons: error.options.slice(0, 3).map(({ label, request }) => ({
-          label: shortened(`Instead: ${label}`),
-          request: `/undo entry ${entry} sure\n/${command.name} ${request}`,
-        })),
-      };
-    if (error instanceof Refusal || error instanceof Repeated) return staysAsItIs(did, entry, error.message);
-    if (!(error instanceof Rehearsed)) throw error;
-  }
-  // Where the journal says both alike, the request itself shows what differs; where it sums up, each figure.
-  const figures = words.match(/\d+(?:[.,]\d+)?/gu) ?? [];
-  const isSum = now !== undefined && figures.length > 2 && figures.some((figure) => !now!.includes(figure));
-  const said =
-    now === undefined || now === did ? `/${command.name} ${words}` : isSum ? `${now} (${words})` : now;
-  const standing = later.length === 0 ? '' : `\nWith it would go what stands on it: ${later.join('; ')}.`;
-  return {
-    asks: true,
-    group: `Recorded is: ${did}. Nothing is changed yet.\nInstead: ${said}?${standing}`,
-    buttons: [
-      {
-        label: shortened(`Instead: ${said}`),
-        request: `/undo entry ${entry} sure\n/${command.name} ${words}`.trim(),
-      },
-      { label: 'Only take it back', request: `/undo entry ${entry} sure` },
-    ],
-  };
-}
-
-/** What a message that was recorded says since it was edited. */
-export function editedInto(
-  answerer: Answerer,
-  message: Message,
-  household: number,
-  found: Addressed,
-  entry: number | null,
-): Reply {
-  const main = found.is === 'request' || found.is === 'instead' ? found.main : undefined;
-  if (entry !== null && main?.command.records && !main.command.planned && main.holds === null)
-    return replacement(answerer, message, household, entry, main);
-  const { did } = taleOf(answerer, household, entry ?? -1);
-  return staysAsItIs(did, entry, 'As it reads now I cannot take it for a change of that.');
-}
-
-/** An edit that changes nothing: what is recorded goes on being shown, with the way back. */
-const staysAsItIs = (did: string, entry: number | null, because: string): Reply => ({
-  group: `Recorded is: ${did}. It stays as it is. ${because}`.trim(),
-  ...(entry === null ? {} : { buttons: [takingBack(entry)] }),
-});
-
 /** A button that records what was asked about or is said besides; none where it could not be recorded. */
 export function offer(
   answerer: Answerer,
@@ -156,9 +72,19 @@ export function offer(
   one: Request,
   evenDoubted = false,
 ): Choice | undefined {
+  const did = wouldRecord(answerer, message, household, one);
+  return did === undefined ? undefined : buttonFor(one, did);
+}
+
+/** What a request would record; undefined where it could not. */
+function wouldRecord(
+  answerer: Answerer,
+  message: Message,
+  household: number,
+  one: Request,
+): string | undefined {
   try {
-    const did = rehearse(answerer, message, household, one);
-    return did === undefined ? undefined : buttonFor(one, did);
+    return rehearse(answerer, message, household, one);
   } catch (error) {
     // What is only doubted can be tried, and asks again.
     if (error instanceof Doubt && evenDoubted) return buttonFor(one, undefined);
@@ -167,9 +93,16 @@ export function offer(
   }
 }
 
-/** Why nothing was recorded, what it would be, and the one tap that records it. */
-export function proposal(answerer: Answerer, message: Message, household: number, one: Chosen): Reply {
-  const { holds, left, command, words } = one;
+/** Why nothing was recorded, what it would be with all that is told beside it, and the one tap that records it. */
+export function proposal(
+  answerer: Answerer,
+  message: Message,
+  household: number,
+  one: Chosen,
+  also: readonly Chosen[] = [],
+): Reply {
+  const { holds, command, words } = one;
+  const left = [one, ...also].flatMap((told) => told.left);
   const notUnderstood =
     left.length === 0 ? '' : `I did not understand ${left.map((words) => `"${words}"`).join(' and ')}.`;
   const why = [holds === null ? '' : `${holds[0]!.toUpperCase()}${holds.slice(1)}.`, notUnderstood]
@@ -215,6 +148,26 @@ export function proposal(answerer: Answerer, message: Message, household: number
     figures.some((figure) => !tried?.did.includes(figure));
   const did = tried && isSum ? `${tried.did} (${words})` : tried?.did;
   const shown = command.name === 'recipe' ? preview(tried?.reply) : '';
+  const beside = also.flatMap((told) => {
+    const would = wouldRecord(answerer, message, household, told);
+    return would === undefined ? [] : [{ did: would, request: `/${told.command.name} ${told.words}` }];
+  });
+  if (did !== undefined && beside.length > 0)
+    return {
+      asks: true,
+      group: [
+        `Nothing is recorded yet. ${why}`,
+        'If it is meant:',
+        did,
+        ...beside.map((told) => told.did),
+      ].join('\n'),
+      buttons: [
+        {
+          label: `Record all ${beside.length + 1}`,
+          request: [`/${command.name} ${words}`, ...beside.map(({ request }) => request)].join('\n'),
+        },
+      ],
+    };
   return {
     asks: true,
     group: `Nothing is recorded yet. ${why}${did === undefined ? '' : `\nIf it is meant: ${did}.`}${shown}`,

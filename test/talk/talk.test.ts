@@ -215,3 +215,23 @@ test('bare weights are those of the one load that dries', () => {
   house.say('room 312 at 3');
   expect(house.dump()).toBe(before);
 });
+
+test('settings told together are all offered by one tap, where a word of one is not understood', () => {
+  const house = openSeason();
+  const before = house.dump();
+  const answer = house.say('we live in Kirkby at 410 m, dryer 5 trays 25 x 50 cm max 6 kg, absorbers 200');
+  expect(answer).toContain('I did not understand "Kirkby"');
+  for (const said of ['altitude 410 m', 'dryer 5 trays of 25 x 50 cm, at most 6000 g', 'absorbers 200 ml'])
+    expect(answer).toContain(said);
+  expect(house.dump()).toBe(before);
+  expect(house.press(1)).toMatch(/altitude 410 m[^]*dryer 5 trays[^]*absorbers 200 ml/);
+});
+
+test('of several settings none is recorded while a word among them is not understood', () => {
+  const house = openSeason();
+  const before = house.dump();
+  expect(house.say('we live at 410 m, the dryer holds 5 trays 25 x 50, zorblax, absorbers 200')).toContain(
+    'I did not understand "zorblax"',
+  );
+  expect(house.dump()).toBe(before);
+});
