@@ -64,6 +64,9 @@ function buttonFor({ command, words }: Request, did: string | undefined): Choice
   };
 }
 
+const saysNo = (error: unknown): boolean =>
+  error instanceof Refusal || error instanceof Ambiguous || error instanceof Repeated;
+
 /** A button that records what was asked about or is said besides; none where it could not be recorded. */
 export function offer(
   answerer: Answerer,
@@ -72,8 +75,15 @@ export function offer(
   one: Request,
   evenDoubted = false,
 ): Choice | undefined {
-  const did = wouldRecord(answerer, message, household, one);
-  return did === undefined ? undefined : buttonFor(one, did);
+  try {
+    const did = rehearse(answerer, message, household, one);
+    return did === undefined ? undefined : buttonFor(one, did);
+  } catch (error) {
+    // What is only doubted can be tried, and asks again.
+    if (error instanceof Doubt && evenDoubted) return buttonFor(one, undefined);
+    if (saysNo(error)) return undefined;
+    throw error;
+  }
 }
 
 /** What a request would record; undefined where it could not. */
@@ -86,9 +96,7 @@ function wouldRecord(
   try {
     return rehearse(answerer, message, household, one);
   } catch (error) {
-    // What is only doubted can be tried, and asks again.
-    if (error instanceof Doubt && evenDoubted) return buttonFor(one, undefined);
-    if (error instanceof Refusal || error instanceof Ambiguous || error instanceof Repeated) return undefined;
+    if (saysNo(error)) return undefined;
     throw error;
   }
 }

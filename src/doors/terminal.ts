@@ -31,7 +31,11 @@ export interface TerminalDoor {
 }
 
 const lookEveryMs = 20_000;
-const speaker = /^(?!\/)([\p{L}\p{M}][\p{L}\p{M}\p{N} .'’_-]{0,30}?): ?(.*)$/su;
+/** Every word of a name begins with a capital, where its script has them: 'we are three: …' is nobody's name. */
+const speaker = /^(?!\/)((?!\p{Ll})[\p{L}\p{M}](?:[\p{L}\p{M}\p{N}.'’_-]|[ ](?!\p{Ll})){0,30}?): ?(.*)$/su;
+/** A recipe's name without anything behind it: its lines may follow as they were copied, the first with a figure in front. */
+const opensRecipe = /^\/?recipe\b[^:;\n]*$/iu;
+const ingredientFirst = /^ ?(?:[-•*–]\s*)?(?:\d|[½⅓¼¾⅔⅛])/u;
 const clockLine = /^\[(\d{4}-\d{2}-\d{2}[ T]\d{2}:\d{2})\]$/;
 
 /** A reply as lines of text: what the group reads, then a line for each note, then the numbered buttons. */
@@ -54,14 +58,17 @@ const foldOf = ({ why = [] }: Outgoing['reply']): string[] =>
   why.flatMap((line) => line.split('\n')).map((line) => `  | ${line}`);
 
 /**
- * The chat in a terminal. `Name: text` speaks as that member; a line that starts with two spaces continues the
- * message before it; a line without a name is said by whoever spoke last; a number alone presses that button of the last answer; "why?" shows the reasons of the last answer that has any. Ends with the input.
+ * The chat in a terminal. `Name: text` speaks as that member; a line that starts with two spaces continues the message
+ * before it, as do the copied lines of a recipe; a line without a name is said by whoever spoke last; a number alone
+ * presses that button of the last answer; "why?" shows the reasons of the last answer that has any. Ends with the input.
  */
 export async function openTerminal(door: TerminalDoor): Promise<void> {
   const interactive = door.input.isTTY === true;
   const print = (line: string) => void door.output.write(`${line}\n`);
   let buttons: Outgoing['buttons'] = [];
   let pending: { name: string; text: string } | undefined;
+  /** The message whose lines are copied as they stood, until an empty one. */
+  let copied: typeof pending;
   let speaking = 'You';
   let reasons: readonly string[] = [];
 
@@ -134,7 +141,15 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
   const timer = interactive ? setInterval(() => void showDue(), lookEveryMs) : undefined;
   for await (const line of lines) {
     const clock = door.clock.set && clockLine.exec(line);
-    const goesOn = /^ {2}/.test(line) && pending !== undefined;
+    const isCopied =
+      pending !== undefined &&
+      line.trim() !== '' &&
+      !/^(?: {2}|\/)/.test(line) &&
+      !/^\//.test(speaker.exec(line)?.[2] ?? '') &&
+      !clock &&
+      (opensRecipe.test(pending.text) ? ingredientFirst.test(line) : copied === pending);
+    if (isCopied) copied = pending;
+    const goesOn = (/^ {2}/.test(line) || isCopied) && pending !== undefined;
     if (!goesOn) await send();
     if (door.echo) print(line);
     if (door.echo && line.startsWith('#')) continue;

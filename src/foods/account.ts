@@ -90,6 +90,8 @@ export function account(
     const isWithin = runs.some(
       (run) => run[0]! <= span.from && span.to - 1 <= run.at(-1)! && isInOrder(run, counted, tokens),
     );
+    const isCountedRun = runs.some((run) => run[0]! <= span.from && span.to - 1 <= run.at(-1)!);
+    if (isCountedRun && isSaidOf(runs, counted, tokens)) continue;
     if (isWithin && (runs.length === 1 || !isFoodByItself(runs, span, spans, tokens, own.names))) continue;
     const touches = places.some((at) => span.from <= at && at < span.to);
     if (touches && (isNameItself(span, counted, tokens) || isSameFood(span, counted))) {
@@ -111,6 +113,26 @@ export function account(
     named.push({ span, one: namedBy(span, spans, link === 'perhaps' || isWithin, tokens, isCounted) });
   }
   return classed(tokens, isCounted, named, negated, own.measures);
+}
+
+/** 'juice of 1 lime' says 'lime juice' from behind: between its words stand 'of' or 'from' and how much of it. */
+function isSaidOf(
+  runs: readonly (readonly number[])[],
+  counted: readonly string[],
+  tokens: readonly Token[],
+): boolean {
+  const [part, whole] = runs;
+  if (runs.length !== 2 || part!.length + whole!.length !== counted.length) return false;
+  const turned = [...whole!, ...part!].every((at, i) => tokens[at]!.word === counted[i]);
+  const between = tokens.slice(part!.at(-1)! + 1, whole![0]);
+  return (
+    turned &&
+    between.some(({ word }) => word === 'of') &&
+    between.every(
+      ({ word, breaks }) =>
+        /^(?:of|a|&)$/.test(word) || (breaks === null && (isFigure(word) || closedWords.has(word))),
+    )
+  );
 }
 
 /** 'butter, beans' is counted as butter beans, and may be butter and beans. */

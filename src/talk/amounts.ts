@@ -83,9 +83,21 @@ export function momentOf(look: Look): { words: string; at: number[] } {
       ? [behind[3]!, behind[1], behind[2]]
       : [before![1]!, before![2], before![3]];
     const at = within(spoken.index, spoken[0].length);
-    if (typedHour === undefined) return { words: '', at };
-    const isLate = /night|evening|afternoon/i.test(day) && Number(typedHour) < 12;
-    const when = /^(?:last|yesterday)/i.test(day) ? 'yesterday' : 'today';
+    const clock = all.findIndex((token) => token.is === 'clock');
+    const told = all[clock];
+    if (typedHour === undefined && told?.is !== 'clock') return { words: '', at };
+    // 'At 7 am this morning': the hour stands apart from its day; after midnight last night is today.
+    if (typedHour === undefined && told?.is === 'clock') {
+      const isBefore = /^yesterday/i.test(day) || (/^last/i.test(day) && told.hour >= 12);
+      const two = (figure: number) => String(figure).padStart(2, '0');
+      return {
+        words: `${isBefore ? 'yesterday' : 'today'} ${two(told.hour)}:${two(told.minute)}`,
+        at: [...at, clock],
+      };
+    }
+    const isEarly = /night/i.test(day) && Number(typedHour) < 6;
+    const isLate = /night|evening|afternoon/i.test(day) && Number(typedHour) < 12 && !isEarly;
+    const when = /^yesterday/i.test(day) || (/^last/i.test(day) && !isEarly) ? 'yesterday' : 'today';
     return { words: `${when} ${Number(typedHour) + (isLate ? 12 : 0)}:${minute ?? '00'}`, at };
   }
   const at = all.flatMap((token, i) => {

@@ -5,7 +5,7 @@ import { setting } from './settings-told.ts';
 const counted = '(?:\\s+(?:\\d+|two|three|four|five|six|seven|eight)(?:\\s+(?:of us|people|eaters))?)?';
 /** Words before a list of people who eat here. */
 const opensList = new RegExp(
-  `^(?:(?:there )?(?:we are|we['’]re|us|there are|there['’]?s|(?:the|our) (?:family|household|crew|lot)(?: is| are)?|in the family are|eating here are|eaters(?: are)?|who eats(?: here)?|people(?: are)?)${counted}(?: eating(?: here)?)?)\\s*[:,–-]?\\s+(.+)$`,
+  `^(?:(?:there )?(?:we are|we['’]re|us|there are|there['’]?s|(?:the|our) (?:family|household|crew|lot)(?: is| are)?|in the family are|eating here are|eaters(?: are)?|who eats(?: here)?|people(?: are)?|(?:our |the |my )?(?:kids|children|boys|girls|twins)(?: are)?)${counted}(?: eating(?: here)?)?)\\s*[:,–-]?\\s+(.+)$`,
   'isu',
 );
 
@@ -14,7 +14,7 @@ const kin =
   /^(?:and\s+)?(?:(?:our|my|the|her|his|a)\s+)?(?:(?:\d+|two|three|four|both|little|big|older|younger|oldest|youngest)\s+)*(?:(son|daughter|kid|kids|child|children|baby|toddler|twins|girls?|boys?)|wife|husband|partner|mum|mom|mother|dad|father|grandma|grandpa|granny|gran|grandmother|grandfather|nan|aunt|uncle|cousin|friend|sister|brother)\s+/iu;
 const name = "\\p{Lu}[\\p{L}'’-]*(?:\\s+\\p{Lu}[\\p{L}'’-]*)?";
 const person = new RegExp(
-  `^(${name})(?:\\s*\\(?\\s*(?:who is |is |age |aged )?(\\d{1,2})(?:\\s*(?:years?(?: old)?|y\\/?o|yrs?))?\\s*\\)?)?(?:[\\s,]+\\(?((?:no|not|never|allergic|vegan|vegetarian|veggie|coeliac|celiac|gluten|nut|milk|lactose|diabetic|child|portion|cannot|can['’]t|is|has)\\b[^)]*)\\)?)?$`,
+  `^(${name})(?:\\s*\\(?\\s*(?:who is |is |age |aged )?(\\d{1,2})(?:\\s*(?:years?(?: old)?|y\\/?o|yrs?))?\\s*\\)?)?(?:[\\s,]+\\(?((?:no|not|never|allergic|vegan|vegetarian|veggie|coeliac|celiac|gluten|nut|milk|lactose|diabetic|child|portion|cannot|can['’]t|is|has|hates|dislikes|avoids|eats)\\b[^)]*)\\)?)?$`,
   'u',
 );
 
@@ -47,13 +47,15 @@ export const household: Reader = (look) => {
 /** 'We are four: me, Tom, Lea 9 and Ida 6. Lea can't have nuts': several people in one message, and what is kept from them. */
 export const family: Reader = (look) => {
   if (look.said.mood.asks || look.said.codes.length + look.said.trips.length > 0) return undefined;
+  const isOfChildren = /^\s*(?:our |the |my )?(?:kids|children|boys|girls|twins)\b/iu.test(look.bare);
   const [first, ...further] = look.bare
     .split(/[.!;\n]+\s*(?=\S)/u)
     .map((one) => one.replace(/[.!\s]+$/u, ''));
-  const list = opensList.exec(first ?? '')?.[1];
-  if (list === undefined) return undefined;
+  // Without words that open it, it is a list of people where each is named with an age.
+  const opened = opensList.exec(first ?? '')?.[1];
+  const list = opened ?? first ?? '';
   const people: string[] = [];
-  let ofChildren = false;
+  let ofChildren = isOfChildren;
   for (const piece of list
     .split(/\s*,\s*(?![^(]*\))(?:and\s+)?|\s+(?:and|&|plus)\s+(?![^(]*\))/iu)
     .map((one) => one.trim())
@@ -62,8 +64,12 @@ export const family: Reader = (look) => {
     // 'The kids Ben and Noa': both are.
     if (stands) ofChildren = stands[1] !== undefined;
     const words = told(piece.replace(kin, ''), stands ? stands[1] !== undefined : ofChildren);
-    if (words === undefined) return undefined;
-    people.push(words);
+    const isAged = words !== undefined && /^\S+(?: \S+)? \d/u.test(words);
+    if (words !== undefined && (opened !== undefined || isAged)) people.push(words);
+    // '…, no nuts' goes on about the one before.
+    else if (words === undefined && people.length > 0 && /^\p{Ll}/u.test(piece))
+      people.push(`${people.pop()!}, ${piece}`);
+    else return undefined;
   }
   if (people.length < 2) return undefined;
   for (const sentence of further) {

@@ -1,3 +1,4 @@
+import { avoidanceOf } from '#core/avoidance.ts';
 import { fold } from '#words/near.ts';
 import { type Reader, holdOf } from './hold.ts';
 import type { Look, Meaning } from './look.ts';
@@ -8,6 +9,24 @@ const sodiumShareOfSalt = 0.3934;
 
 const eaterCue =
   / (?:allerg\w*|alerg\w*|vegan|vegetarian|veggie|pescatarian|coeliac|celiac|intoleran\w*|halal|kosher|gluten free|dairy free|nut free|diabetic|plant based|hates?|dislikes?|can t (?:have|eat|stand|do)|no longer eats?|stopped eating|cannot (?:have|eat|stand)|can not (?:have|eat)|cant (?:have|eat)|doesn t (?:eat|like|want)|does not (?:eat|like)|don t (?:eat|like)|must not|mustn t|may not|may (?:eat|have)|(?:is|am|are|i m|im|he s|she s|they re) allowed|no \p{L}+ for (?:me|us)(?= $)|can (?:eat|have)|avoids?|avoiding|eats? no|never eats?|won t eat|off (?:dairy|meat|gluten)|reacts? to|turned|is (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: now| today| already| not \d+)?(?=(?: please| pls| thanks)? $)|years? old|yo|portion|portions|kcal|calories|(?:salt|sodium) (?:a|per) day|(?:salt|sodium) limit|my sodium|sodium (?:limit )?to \d+|limit (?:is|of|should be|has to be)|mg (?:of )?sodium|sodium \d+|half (?:a|the|an adult s?) portion|no (?:nuts?|peanuts?|milk|eggs?|fish|gluten|dairy|meat|pork)) /u;
+
+/** 'Nuts give him hives', 'milk upsets her tummy': what a food does to somebody. */
+const harm =
+  / (?:makes?|gives?|upsets?) (?:\p{L}+ ){1,4}(?:ill|sick|hives|rash|cramps?|itch\w*|swell\w*|wheez\w*|bloated|migraines?|tummy|stomach) /u;
+
+/** Whether something is kept away by what allergens, kinds of food and diets are called: 'no shellfish', 'coeliac'. */
+function keepsAway(folded: string): boolean {
+  const words = folded.trim().split(' ');
+  return words.some((word, i) => {
+    const next = words.slice(i + 1, i + 3);
+    return word === 'no' || word === 'never'
+      ? avoidanceOf(next[0] ?? '') !== undefined || avoidanceOf(next.join(' ')) !== undefined
+      : avoidanceOf(word)?.is === 'diet';
+  });
+}
+
+const speaksOfFood = (folded: string): boolean =>
+  eaterCue.test(folded) || harm.test(folded) || keepsAway(folded);
 
 /** Words that open a sentence and are nobody's name. */
 const notNames =
@@ -62,12 +81,16 @@ function newcomer(look: Look): Meaning | undefined {
   if (
     kin &&
     people.every(({ names: [name] }) => name === look.names.me) &&
-    eaterCue.test(` ${fold(kin[2]!)} `)
+    speaksOfFood(` ${fold(kin[2]!)} `)
   )
     return {
       ...told(`${capital(kin[1]!)} ${behindComing(kin[2]!)}`, 4.5),
       holds: 'that would be somebody new',
     };
+  // 'Sally 38, no shellfish'.
+  const bare = /^\s*(\p{Lu}\p{Ll}[\p{L}'’-]*),?\s+(\d{1,2}[\s,].+)$/su.exec(look.bare);
+  if (bare && people.length === 0 && look.said.meals.length === 0 && keepsAway(` ${fold(bare[2]!)} `))
+    return { ...told(`${bare[1]} ${bare[2]}`, 4), holds: 'that would be somebody new' };
   const guest =
     /^\s*((?:\p{Lu}[\p{L}'’-]*\s+)+?)(?:is coming|comes|is joining|joins|eats with us|will be there|is here)\b[^,;:]*[,;:]\s*(.+)$/su.exec(
       look.bare,
@@ -122,7 +145,7 @@ export const eater: Reader = (look) => {
       holds: 'that takes a limit away',
     };
   const isNew = /^\s*(?:please\s+)?(?:new|add)\s+(?:eater|person|guest|child)\b/iu.test(look.bare);
-  if ((!isNew && !eaterCue.test(look.folded)) || look.said.codes.length > 0) return undefined;
+  if ((!isNew && !speaksOfFood(look.folded)) || look.said.codes.length > 0) return undefined;
   const fresh = newcomer(look);
   if (fresh) return fresh;
   const [who] = people;

@@ -14,7 +14,7 @@ const words: Readonly<Record<Role, string>> = {
     taboo no-go nogo`,
   ill: `allergic allergy allergies allergen allergens intolerant intolerance intolerances sensitive sensitivity sensitivities
     reacts react reacted reaction reactions anaphylactic anaphylaxis sick ill unwell rash rashes hives swells swell itchy itch itches itching cramp cramps migraine migraines vomit
-    vomits bloated upset upsets epipen free disease`,
+    vomits bloated upset upsets wheezy wheeze wheezes epipen free disease`,
   may: 'may can could allowed tolerates ok okay fine safe outgrew outgrown eats',
   again: 'again',
   like: 'like likes love loves fond keen enjoy enjoys care cares fan want wants',

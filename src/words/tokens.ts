@@ -1,3 +1,4 @@
+import { hourByDayPart } from './hour-of-day.ts';
 import type { Code } from '#core/records.ts';
 import { type Unit, unitNamed } from '#core/units.ts';
 import { plain, readNumber, readNumberWord } from './numbers.ts';
@@ -194,6 +195,8 @@ function valued(source: Source, at: number, rest: string): Token | undefined {
     // '25:00' is no time, and no two numbers either: it is quoted back whole.
     if (rest[m[1]!.length] === ':') return { ...place(source, at, m[0].length), is: 'word' };
   }
+  const ofDay = isFigure ? hourByDayPart(smooth, at, rest) : undefined;
+  if (ofDay) return { ...place(source, at, ofDay.length), is: 'clock', hour: ofDay.hour, minute: 0 };
   const figures = readNumber(smooth, at);
   const number = figures ?? readNumberWord(smooth, at);
   if (!number) return undefined;

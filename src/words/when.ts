@@ -6,7 +6,28 @@ import type { Reading } from './reading.ts';
 import { sayMoment } from './say.ts';
 import { weekdayNamed } from './weekday.ts';
 
+/** 'This morning', 'last night', 'yesterday evening', 'tonight' beside a time on the clock: the day, by the words that say it. */
+function partOfDayNamed(reading: Reading, now: DateTime): DateTime | undefined {
+  const clock = reading.all.find((token) => token.is === 'clock');
+  if (clock?.is !== 'clock') return undefined;
+  for (const index of reading.left()) {
+    const part = reading.all[index]!.plain;
+    if (!/^(?:morning|afternoon|evening|night|tonight)$/.test(part)) continue;
+    const lead = reading.at(index - 1)?.plain;
+    const isLed = /^(?:this|the|last|yesterday)$/.test(lead ?? '') && part !== 'tonight';
+    if (!isLed && part !== 'tonight') continue;
+    reading.take(index, ...(isLed ? [index - 1] : []));
+    if (lead === 'the') reading.takeWords('in');
+    // After midnight last night is today.
+    const isBefore = lead === 'yesterday' || (lead === 'last' && clock.hour >= 12);
+    return (isBefore ? now.minus({ days: 1 }) : now).startOf('day');
+  }
+  return undefined;
+}
+
 function dayNamed(reading: Reading, now: DateTime): DateTime | undefined {
+  const byPart = partOfDayNamed(reading, now);
+  if (byPart) return byPart;
   for (const index of reading.left()) {
     const token = reading.all[index]!;
     let day: DateTime | undefined;

@@ -106,3 +106,26 @@ describe('several loads of one pot', () => {
     );
   });
 });
+
+// The plain meaning of each, by hand, on Thursday 8 April 2027, 10:00.
+test.each([
+  ['loaded soup this morning at 7, 620 615 g', '2027-04-08 07:00'],
+  ['loaded soup at 7am this morning, 620 615 g', '2027-04-08 07:00'],
+  ['/batch soup trays 620 615 g this morning at 7', '2027-04-08 07:00'],
+  ['/batch soup trays 620 615 g at 7 in the morning', '2027-04-08 07:00'],
+  ['/batch soup trays 620 615 g last night at 9 pm', '2027-04-07 21:00'],
+  ['/batch soup trays 620 615 g yesterday evening at 8', '2027-04-07 20:00'],
+  ['loaded soup yesterday evening at 8, trays 620 615 g', '2027-04-07 20:00'],
+  ['loaded soup last night at 9, trays 620 615 g', '2027-04-07 21:00'],
+  ['loaded soup at 2 last night, trays 620 615 g', '2027-04-08 02:00'],
+])('%s: loaded at %s', (typed, at) => {
+  const house = openTestHouse('2027-04-08 10:00');
+  house.say('/recipe Soup, 4 servings: 300 g carrots; 1 l water');
+  expect(house.say(typed)).toContain('B1: Soup');
+  expect(
+    house.db
+      .prepare("SELECT strftime('%Y-%m-%d %H:%M', loaded_at_ms / 1000, 'unixepoch') FROM batch")
+      .pluck()
+      .get(),
+  ).toBe(at);
+});

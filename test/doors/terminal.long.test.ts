@@ -39,3 +39,37 @@ test('reminders show at the start and when the clock moves, once and once more, 
   const third = play(['Ana: /help'], '2027-04-03T12:00:00Z');
   expect(third.stdout).not.toContain('time to weigh');
 });
+
+test('a recipe goes on with its lines as they were copied, up to an empty line or the next request', () => {
+  const { stdout } = play(
+    [
+      'Ana: /recipe Rice pot, serves 6',
+      '300 g long grain rice',
+      '1 l water',
+      'salt',
+      '',
+      'Ana: /recipe Oat pot, serves 2',
+      '- 100 g rolled oats',
+      'For later:',
+      '- 20 g raisins',
+      'Ben: /recipe rice pot',
+      'how many servings has the oat pot?',
+    ],
+    '2027-04-01T08:00:00Z',
+    join(folder, 'copied.db'),
+  );
+  expect(stdout).toContain('Recorded: Rice pot, 6 servings.');
+  expect(stdout).toContain('Recorded: Oat pot, 2 servings.');
+  expect(stdout).toContain('Rice pot, 6 servings.');
+  expect(stdout).not.toContain('I found no request');
+});
+
+test('what is said of several people names no speaker', () => {
+  const { stdout } = play(
+    ['we are three: me, Tom 9, Ida 6', 'Dr. Ana Lee: /eater me'],
+    '2027-04-01T08:00:00Z',
+    join(folder, 'speaker.db'),
+  );
+  expect(stdout).toContain('Tom (child, 9 years)');
+  expect(stdout).toContain('Dr. Ana Lee (adult)');
+});

@@ -23,3 +23,21 @@ test.each(asked)('asks about %s', (typed, _, ndb) => {
   expect(result.question).not.toBeNull();
   expect(result.food?.ndb ?? null).toBe(ndb);
 });
+
+// Plain reading of how cooks write it, no source; with 'or' it is another food, as it was.
+test.each([
+  ['juice of 1 lime', []],
+  ['the juice of half an orange', []],
+  ['juice and zest of a lime', []],
+  ['juice from 2 lemons', []],
+  ['milk of coconut', []],
+  ['juice or lime', ['juice', 'lime']],
+  ['milk beside coconut', ['milk', 'coconut']],
+  ['milk accompanied by coconut', ['coconut']],
+] as const)('%s names beside what it counts: %j', (typed, named) => {
+  const line = resolveLine(typed, table);
+  expect(line.named.map(({ called }) => called).filter((called) => called !== line.called)).toEqual(
+    expect.arrayContaining([...named]),
+  );
+  if (named.length === 0) expect(line.named).toEqual([]);
+});
