@@ -19,7 +19,7 @@ import { netWeights } from '#core/weighing.ts';
 import { depthMm, loads } from '#core/scaling.ts';
 import type { Settings } from '#core/settings.ts';
 import { factor, flag, massG, meal as mealName, optional, trayWeights } from '#words/parts.ts';
-import { isoMoment, sayG, sayList, sayNumber } from '#words/say.ts';
+import { isoMoment, sayG, sayList, sayMoment, sayNumber } from '#words/say.ts';
 import { pastMoment } from '#words/when.ts';
 
 /** Lines are not exact; beyond this the trays hold something that no line names. Chosen. */
@@ -106,6 +106,7 @@ export default command({
       no,
       name: recipe.name,
       batch,
+      toldAt: at === undefined ? '' : `, ${sayMoment(at, house.settings.zone)}`,
       facts,
       ready: [...aheadInShort(house, ahead), ...nightLines(house, loaded, facts, known, ahead)],
       readyWhy: aheadWhy(house, ahead),
@@ -115,7 +116,7 @@ export default command({
       meal: mealOfBatch(house, no),
     };
   },
-  say: ({ no, name, batch, facts, ready, readyWhy, cautions, beside, settings, meal }) => {
+  say: ({ no, name, batch, toldAt, facts, ready, readyWhy, cautions, beside, settings, meal }) => {
     const g = (value: number) => sayG(value, settings.units);
     const lines = [
       `B${no}: ${name}${batch.factor === 1 ? '' : ` x${sayNumber(batch.factor)}`}, ${g(facts.wetG)} on ${batch.trays.length === 1 ? '1 tray' : `${batch.trays.length} trays`}.`,
@@ -159,7 +160,8 @@ export default command({
     return {
       group: lines.join('\n'),
       why,
-      did: `loaded B${no}, ${name}`,
+      // The log tells when something was typed; this was earlier.
+      did: `loaded B${no}, ${name}${toldAt}`,
       meals: [meal],
       live: { kind: 'batch', of: no, page: 1, receipt: '' },
     };

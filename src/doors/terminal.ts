@@ -145,7 +145,7 @@ export async function openTerminal(door: TerminalDoor): Promise<void> {
       pending !== undefined &&
       line.trim() !== '' &&
       !/^(?: {2}|\/)/.test(line) &&
-      !/^\//.test(speaker.exec(line)?.[2] ?? '') &&
+      speaker.exec(line)?.[2]?.startsWith('/') !== true &&
       !clock &&
       (opensRecipe.test(pending.text) ? ingredientFirst.test(line) : copied === pending);
     if (isCopied) copied = pending;

@@ -128,4 +128,6 @@ test.each([
       .pluck()
       .get(),
   ).toBe(at);
+  // Asked for, it is the hour of loading and not of typing.
+  expect(house.say('when was B1 loaded?')).toContain(`${at.slice(11)}`);
 });
