@@ -43,10 +43,15 @@ function asTyped({ typed, grams }: RecipeLine): Pick<ShopNeed, 'unit' | 'unitG' 
   return { unit: one.unit.name, unitG, size };
 }
 
+/** Packs smaller than this are not bought by more than so many. Chosen. */
+const smallPackG = 100;
+const mostSmallPacks = 4;
+
 /** A pack that the household taught, else one that the kitchen knows of this food. */
 function asSold(
   house: House,
   { called, ndb, typed }: RecipeLine,
+  gramsNeeded: number,
 ): Pick<ShopNeed, 'unit' | 'unitG' | 'size'> | undefined {
   const food = foldName(called.split(',')[0]!);
   const taught = house.learnt
@@ -61,6 +66,8 @@ function asSold(
   const forms = partsOfOne.has(unit) ? wholes : packs;
   const sold = rows.flatMap(({ weights }) => weights).filter(({ how }) => how.length === 0);
   const best = forms.flatMap((pack) => sold.find(({ unit }) => unit === pack) ?? [])[0];
+  // A handful for a lunch box is no way to buy for many: nobody takes fourteen packets of 43 g off a shelf.
+  if (best && best.grams < smallPackG && gramsNeeded > mostSmallPacks * best.grams) return undefined;
   return best && { unit: best.unit, unitG: best.grams, size: packSize(best.grams) };
 }
 
@@ -75,7 +82,8 @@ function needOf(house: House, line: RecipeLine, factor: number): ShopNeed[] {
   const group = line.ndb === null ? '' : (house.foods.byNdb(line.ndb)?.group ?? '');
   const byGroup = kindsByGroup.find(([start]) => start.test(group))?.[1] ?? 'Other';
   const isSpice = byGroup === 'Spices, oils and sauces';
-  const form = asTyped(line) ?? (isSpice || line.grams === null ? undefined : asSold(house, line));
+  const form =
+    asTyped(line) ?? (isSpice || line.grams === null ? undefined : asSold(house, line, line.grams * factor));
   return [
     {
       key: foldName(line.called),

@@ -127,3 +127,12 @@ test('nothing to buy is not said of a trip that nothing feeds', async () => {
   house.say('Barley with herbs is for dinner too');
   expect(await house.ask('/shop')).toContain('Pearl barley: 800 g');
 });
+
+test('a lunch-box packet is no way to buy for many', () => {
+  const house = open();
+  house.say('/recipe Muesli, 20 servings: 1 kg rolled oats; 600 g raisins');
+  // Fourteen packets of 43 g would be 600 g; a tenth of it is two of them.
+  expect(house.say('/shop muesli')).toContain('☐ Raisins: 600 g');
+  house.say('/shop done');
+  expect(house.say('/shop muesli for 2')).toContain('☐ Raisins: 2 packets of 43 g');
+});
