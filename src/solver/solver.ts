@@ -38,7 +38,7 @@ interface Waiting {
 }
 
 /** So that the largest trips are answered within ten seconds, the search for a better plan ended before. */
-const usualSeconds = 8;
+const usualSeconds = 9;
 
 /** Opens no thread yet: the first question does, and it is kept, without holding the program open. */
 export function openSolver(): Solver {

@@ -51,7 +51,7 @@ export const usualLimits: PickLimits = {
   programs: 6,
   corners: 6,
   tries: 30,
-  triesCoarse: 12,
+  triesCoarse: 4,
   restarts: 1,
 };
 
