@@ -129,5 +129,5 @@ test.each([
       .get(),
   ).toBe(at);
   // Asked for, it is the hour of loading and not of typing.
-  expect(house.say('when was B1 loaded?')).toContain(`${at.slice(11)}`);
+  expect(house.say('when was B1 loaded?')).toContain(at.slice(11));
 });
