@@ -184,8 +184,12 @@ function saidOf({
   never = [],
   dislikes = [],
   ageYears,
+  sodiumMg: mg,
+  portion: share,
   noLimit: isFree,
 }: {
+  sodiumMg?: number | undefined;
+  portion?: number | undefined;
   ageYears?: number | undefined;
   noLimit?: true | undefined;
   never?: readonly string[] | undefined;
@@ -193,6 +197,8 @@ function saidOf({
 }): string {
   const said = [
     ...(ageYears === undefined ? [] : [`${ageYears} years`]),
+    ...(mg === undefined ? [] : [`sodium ${Math.round(mg)} mg a day`]),
+    ...(share === undefined ? [] : [`portion ${share}`]),
     ...(isFree ? ['no sodium limit of their own'] : []),
     ...never.map((words) => `no ${words}`),
     ...dislikes.map((words) => `dislikes ${words}`),

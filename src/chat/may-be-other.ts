@@ -33,7 +33,8 @@ export function withNearDeeds(
   const names = namesOf(lookIn(answerer, message, household).house);
   const near = deedsNear(message.text, names).flatMap(({ means, words: its }) => {
     const one = answerer.commands.find(({ name }) => name === means);
-    const isSame = one === command && its === words;
+    // The same request with words left out is no other meaning.
+    const isSame = one === command;
     return one && !isSame ? (offer(answerer, message, household, { command: one, words: its }) ?? []) : [];
   });
   return near.length === 0

@@ -55,7 +55,10 @@ export function readParts(command: Command, words: string, names: Names) {
   if (left.length > 0 && command.records)
     throw new LeftOver(`${couldNot} Nothing was recorded.`, reading.withoutLeftovers());
   // What is not understood of a filter may be what somebody must not eat: nothing is shown as if it had not been said.
-  if (left.length > 0 && command.name === 'stock' && names.meals.length > 0)
+  const isOrder = left.every((typed) =>
+    /^(?:(?:by|best|before|date|sorted|ordered|order|oldest|first|list)\s*)+$/iu.test(typed),
+  );
+  if (left.length > 0 && command.name === 'stock' && names.meals.length > 0 && !isOrder)
     throw new LeftOver(couldNot, reading.withoutLeftovers());
   const remarks = reading.remarks.map((remark) => `(${remark})`);
   return { asked, remarks: couldNot ? [...remarks, couldNot] : remarks, couldNot, sure };

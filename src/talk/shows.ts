@@ -1,3 +1,4 @@
+import { unaccountedIn } from './aside.ts';
 import { type Reader, holdOf, idea } from './hold.ts';
 import { dayText } from './asks-trips.ts';
 import type { Look } from './look.ts';
@@ -205,6 +206,8 @@ export const charts: Reader = (look) => {
   )
     return undefined;
   const what = look.trip() ?? (look.has('stock', 'cupboard', 'shelf') ? 'stock' : thing(look));
+  // 'A chart of how much Noa grew' is none of ours.
+  if (what === '' && unaccountedIn(look).length > 0) return undefined;
   return shown('chart', what, 4);
 };
 

@@ -124,6 +124,14 @@ export const smallWords = optional(
       'were',
       'though',
       'but',
+      'yummy',
+      'tasty',
+      'delicious',
+      'taste',
+      'good',
+      'great',
+      'nice',
+      'lovely',
     );
     return undefined;
   }),

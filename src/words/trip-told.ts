@@ -70,6 +70,9 @@ export const tripTold = part<
   }
 >('a place', (reading, names) => {
   if ([...reading.left()].length === 0) return undefined;
+  // 'Moved to 21-23 May' is told by its days.
+  if (reading.all.some(({ plain }, i) => plain === 'moved' && reading.at(i + 1)?.plain === 'to'))
+    reading.takeWords('moved', 'to');
   const named = takeName(reading, names.trips, 'trip', true);
   const efforts = dayEfforts(reading, names);
   // Days of a trip that is known may be somebody's own, so people are read first; of a new one they are the trip's.

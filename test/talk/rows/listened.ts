@@ -164,4 +164,6 @@ export const listenedRows: readonly TalkRow[] = [
   ['the manual says the dryer only takes 3.5 kilos', 'house', 'does', '3500 g'],
   ['do you know where we live', 'settingof', 'answers', 'altitude'],
   ['Ben took B4-4 and B4-5 on his bike tour, both are eaten by now', 'use', 'does', 'B4-4 and B4-5'],
+  ['a chart of how much Noa grew', 'chart|unknown', 'nothing'],
+  ['weigh B2 590 at 11pm', 'weigh', 'nothing', 'still to come'],
 ];
