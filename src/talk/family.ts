@@ -20,7 +20,8 @@ const person = new RegExp(
 
 /** Somebody of the list as /eater takes it; undefined where a piece is no person. */
 function told(piece: string, isChild: boolean): string | undefined {
-  if (/^(?:me|myself|i)$/iu.test(piece)) return 'me';
+  const self = /^(?:me|myself|i)(?:,?\s+(?:am\s+)?(\d{1,2}))?$/iu.exec(piece);
+  if (self) return self[1] === undefined ? 'me' : `me ${self[1]} years`;
   const m = person.exec(piece);
   if (!m) return undefined;
   const years = m[2] === undefined ? '' : ` ${m[2]} years`;

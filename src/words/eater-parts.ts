@@ -127,7 +127,8 @@ function unplaced(reading: Reading, run: readonly number[], known: Who | undefin
   ]);
   const keepsAway =
     said.notes.length > 0 && said.notes.every(({ rule }) => rule !== 'lift' && rule !== 'exact');
-  if (name !== undefined && keepsAway && !isQuestion(reading, undefined))
+  // A word with a capital may be another's name, of whom it is said.
+  if (name !== undefined && keepsAway && !/\p{Lu}/u.test(typed) && !isQuestion(reading, undefined))
     return new Ambiguous(`I read ${understood}, and could not place "${typed}". Keep what I read?`, [
       {
         label: `Keep: ${said.notes.map(({ rule, words }) => `${verbs[rule]} ${words}`).join(', ')}`,

@@ -173,6 +173,22 @@ test('what was read of somebody is kept by a tap, where a word of it was not und
   expect(house.press(1)).toContain('Pip (adult): never dairy');
 });
 
+test('what is said of somebody else is offered for nobody', () => {
+  const house = openSeason();
+  const before = house.dump();
+  const answer = house.say('/eater me 41, Petra no nuts');
+  expect(answer).toContain('could not place "Petra"');
+  expect(house.last.flatMap(({ buttons }) => buttons)).toEqual([]);
+  expect(house.dump()).toBe(before);
+});
+
+test('several people are told in one message, each with an age', () => {
+  const answer = openSeason().say('me 41, Petra 38 no nuts, Paul 9');
+  expect(answer).toContain('Ana (adult, 41 years): nothing kept away');
+  expect(answer).toContain('Petra (adult, 38 years): never nuts');
+  expect(answer).toContain('Paul (child, 9 years): nothing kept away');
+});
+
 // Common practice, no source: how people tell what somebody may have all the same.
 test.each([
   ['fish allergy, prawns are ok', 'never fish', 'Not kept away: prawns.'],
