@@ -7,6 +7,7 @@ import type { Names } from '#words/parts.ts';
 import { Ambiguous } from '#words/reading.ts';
 import { called } from './called.ts';
 import type { Carried } from './carry-out.ts';
+import type { Addressed } from './chosen.ts';
 import type { Command } from './command.ts';
 import { readParts } from './read-parts.ts';
 
@@ -70,6 +71,7 @@ export function askingFor(
 /**
  * What somebody says in answer to what was asked of them, as the whole request.
  * @param awaited the request that still lacked something
+ * @param byItself what the text means without what was asked
  * @returns undefined where it is no such answer
  */
 export function completed(
@@ -77,14 +79,26 @@ export function completed(
   text: string,
   commands: readonly Command[],
   names: () => Names,
+  byItself: () => Addressed,
 ): string | undefined {
   const typed = text.trim();
   if (awaited === undefined || typed === '' || typed.startsWith('/') || isQuestion(typed)) return undefined;
   const [, name, words] = /^\/(\w+)(.*)$/su.exec(awaited) ?? [];
   const command = name === undefined ? undefined : called(name, commands);
   if (!command) return undefined;
-  return isWhole(command, `${words!} ${typed}`, names()) ? `${awaited} ${typed}` : undefined;
+  if (!isWhole(command, `${words!} ${typed}`, names())) return undefined;
+  // Where any words fit, such as a reason, what means another deed by itself is that one.
+  const takesAny = isWhole(command, `${words!} ${typed} ${anyWord}`, names());
+  return takesAny && isAnother(byItself(), command) ? undefined : `${awaited} ${typed}`;
 }
+
+/** A word that no request knows. */
+const anyWord = 'zqxj';
+
+const isAnother = (found: Addressed, command: Command): boolean =>
+  found.is === 'request'
+    ? found.main.command.records && found.main.command !== command
+    : found.is === 'several' || found.is === 'together' || found.is === 'instead';
 
 /** Whether a request takes all of some words, or has to ask which of two it means by them. */
 function isWhole(command: Command, words: string, names: Names): boolean {

@@ -105,8 +105,8 @@ function understood(house: Answerer, message: Message, household: number): Addre
     );
   const mayComplete = !isPressed && message.addressed && !meant.trimStart().startsWith('/');
   const awaited = mayComplete ? messages.awaited(message, sinceMs) : undefined;
-  const whole = completed(awaited, meant, house.commands, names);
-  return address(whole ?? meant, message.addressed || isPressed, house, names);
+  const means = (text: string) => address(text, message.addressed || isPressed, house, names);
+  return means(completed(awaited, meant, house.commands, names, () => means(meant)) ?? meant);
 }
 
 /** Whatever was not typed to be carried out, and what has to be asked about first. */

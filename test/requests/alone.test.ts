@@ -96,6 +96,18 @@ describe('what was asked of somebody', () => {
     },
   );
 
+  test.each(['we ate B4-2', 'ate B4-2', 'B4-2 was eaten'])(
+    '"%s" is eaten, though any words may be a reason for throwing away',
+    async (typed) => {
+      const house = await open();
+      house.say('/discard');
+      expect(house.say(typed)).toContain('Used: B4-2');
+      house.say('/discard');
+      expect(house.say('B4-3 seal failed')).toMatch(/B4-3/);
+      expect(house.say('/stock lentil')).not.toContain('B4-3');
+    },
+  );
+
   test('"ate B4-2" is no question for its water', async () => {
     const house = await open();
     house.say('/water');
