@@ -2,7 +2,7 @@ import { toBuy } from '#core/shopping.ts';
 import type { Choice, Reply } from '#core/talk.ts';
 import type { House } from '#house/house.ts';
 import type { ShopItem, ShoppingList } from '#house/shop-changes.ts';
-import { mostPhoneLines, phoneLinesOf } from '#words/phone.ts';
+import { mostPhoneLines, phoneLines, phoneLinesOf } from '#words/phone.ts';
 import { sayG } from '#words/say.ts';
 
 /** More buttons than these are turned like pages. Chosen: as for the pack list. */
@@ -69,8 +69,13 @@ export function shopList(house: House, list: ShoppingList, page: number): Reply 
   const here = list.items.slice((at - 1) * mostOnPage, at * mostOnPage);
   const done = list.items.filter(isDone).length;
   const mark = (item: ShopItem) => (isDone(item) ? '✓' : '☐');
-  const head = `To buy for ${list.madeFor}: ${done} of ${list.items.length} in the basket or at home.`;
-  const { lines, why } = foodLines(house, here, [head]);
+  const ticked = `${done} of ${list.items.length} in the basket or at home.`;
+  const whole = `To buy for ${list.madeFor}: ${ticked}`;
+  // A trip's meals go into the fold where they are many.
+  const isLong = phoneLines(whole) > 2 && list.madeFor.includes(' (');
+  const head = isLong ? `To buy for ${list.madeFor.split(' (')[0]!}: ${ticked}` : whole;
+  const { lines, why: needed } = foodLines(house, here, [head]);
+  const why = [...(isLong ? [`For ${list.madeFor}.`] : []), ...needed];
   if (done === list.items.length) lines.push('All there. /shop done puts the list away.');
   const buttons: Choice[] = here.map((item) => ({
     label: `${mark(item)} ${capital(item.called)}`.slice(0, 40),

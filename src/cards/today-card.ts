@@ -16,7 +16,7 @@ import { sumInShort, tripSums } from '#house/trip-sums.ts';
 import { altitudeOf, sayDayOf } from '#house/trips.ts';
 import { sayGoods } from '#words/camp-words.ts';
 import { burnCaution } from '#words/phrases.ts';
-import { sayCode, sayCodes, sayList, sayPourShort } from '#words/say.ts';
+import { sayCode, sayCodes, sayList, sayPourInShort, sayPourShort } from '#words/say.ts';
 import { servedOf } from './paper-facts.ts';
 
 type Slot = Trip['slots'][number];
@@ -133,15 +133,14 @@ function dish(
         ? 'Eaten dry.'
         : batch.isRaw
           ? `RAW: soak in ${sayPourShort(waterMl, true, settings)}, ${minutes} min, then cook it ${simmerMinutes} min in a pot.`
-          : `${sayPourShort(waterMl, isSettled, settings)} boiling, ${minutes} min closed.`,
+          : `${sayPourInShort(waterMl, isSettled)} boiling, ${minutes} min.`,
       ...(camp.length === 0 ? [] : [`Add ${sayGoods(camp, settings.units)}.`]),
     ],
-    why:
-      isDry || some.length === 1
-        ? []
-        : some.map(
-            ({ pouch }, i) => `${sayCode(pouch)}: ${sayPourShort(figures[i]!.waterMl, isSettled, settings)}.`,
-          ),
+    why: isDry
+      ? []
+      : some.map(
+          ({ pouch }, i) => `${sayCode(pouch)}: ${sayPourShort(figures[i]!.waterMl, isSettled, settings)}.`,
+        ),
   };
 }
 
