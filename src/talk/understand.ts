@@ -17,6 +17,7 @@ import * as family from './family.ts';
 import * as helps from './helps.ts';
 import { codesDenied, type Reader } from './hold.ts';
 import { Look, type Meaning } from './look.ts';
+import * as sealed from './sealed.ts';
 import * as shows from './shows.ts';
 import * as strangers from './strangers.ts';
 import * as rated from './rated.ts';
@@ -34,7 +35,7 @@ import type { Names } from '#words/parts.ts';
 const readers: readonly Reader[] = [
   eaten.eating, eaten.eatingPart, eaten.throwing, eaten.takenAway, eaten.openedOnly, eaten.finding,
   corrected.takingBack, corrected.stillThere, corrected.neverWas,
-  dried.sealing, dried.weighing, dried.loading, dried.correcting,
+  sealed.sealing, dried.weighing, dried.loading, dried.correcting,
   mixed.mixing,
   bought.buying,
   rated.rating,
