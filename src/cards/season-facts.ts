@@ -12,11 +12,8 @@ const mostNext = 3;
 /** Twelve months at a glance: what was sealed, eaten and thrown away, what is left, what to cook next. */
 export function seasonFacts(house: House): SeasonFacts {
   const sinceMs = house.nowMs - yearMs;
-  const pouches = house.batches
-    .latest(2000)
-    .filter(({ mix }) => !mix?.bought)
-    .flatMap(({ no }) => house.pouches.ofBatch(no));
-  const rows = seasonOf(pouches, sinceMs);
+  const own = house.pouches.ever().filter(({ isBought }) => !isBought);
+  const rows = seasonOf(own, sinceMs);
   if (rows.length === 0)
     throw new Refusal('no-season', 'Nothing was sealed yet, so there is no season to draw.');
   const sum = (of: (row: SeasonRow) => number) => rows.reduce((all, row) => all + of(row), 0);
