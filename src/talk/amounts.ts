@@ -1,3 +1,4 @@
+import { wasDayBefore } from '#words/hour-of-day.ts';
 import { table } from '#words/table.ts';
 import type { Look } from './look.ts';
 
@@ -83,22 +84,23 @@ export function momentOf(look: Look): { words: string; at: number[] } {
       ? [behind[3]!, behind[1], behind[2]]
       : [before![1]!, before![2], before![3]];
     const at = within(spoken.index, spoken[0].length);
-    const clock = all.findIndex((token) => token.is === 'clock');
-    const told = all[clock];
-    if (typedHour === undefined && told?.is !== 'clock') return { words: '', at };
-    // 'At 7 am this morning': the hour stands apart from its day; after midnight last night is today.
-    if (typedHour === undefined && told?.is === 'clock') {
-      const isBefore = /^yesterday/i.test(day) || (/^last/i.test(day) && told.hour >= 12);
+    const lead = day.toLowerCase().split(' ')[0];
+    const dayOf = (hour: number) => (wasDayBefore(lead, hour) ? 'yesterday' : 'today');
+    if (typedHour === undefined) {
+      // 'At 7 am this morning': the hour stands apart from its day.
+      const clock = all.findIndex((token) => token.is === 'clock');
+      const told = all[clock];
+      if (told?.is !== 'clock') return { words: '', at };
       const two = (figure: number) => String(figure).padStart(2, '0');
       return {
-        words: `${isBefore ? 'yesterday' : 'today'} ${two(told.hour)}:${two(told.minute)}`,
+        words: `${dayOf(told.hour)} ${two(told.hour)}:${two(told.minute)}`,
         at: [...at, clock],
       };
     }
     const isEarly = /night/i.test(day) && Number(typedHour) < 6;
     const isLate = /night|evening|afternoon/i.test(day) && Number(typedHour) < 12 && !isEarly;
-    const when = /^yesterday/i.test(day) || (/^last/i.test(day) && !isEarly) ? 'yesterday' : 'today';
-    return { words: `${when} ${Number(typedHour) + (isLate ? 12 : 0)}:${minute ?? '00'}`, at };
+    const on24 = Number(typedHour) + (isLate ? 12 : 0);
+    return { words: `${dayOf(on24)} ${on24}:${minute ?? '00'}`, at };
   }
   const at = all.flatMap((token, i) => {
     if (token.is === 'clock' || token.is === 'date') return [i];

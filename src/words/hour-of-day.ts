@@ -28,3 +28,7 @@ export function hourByDayPart(
   const isEarly = part === 'morning' || (part === 'night' && hour < 6);
   return { hour: isEarly ? hour % 12 : (hour % 12) + 12, length: figure.length };
 }
+
+/** Whether 'yesterday evening' or 'last night' was the day before; after midnight last night is today. @param hour 0 to 23 */
+export const wasDayBefore = (lead: string | undefined, hour: number): boolean =>
+  lead === 'yesterday' || (lead === 'last' && hour >= 12);

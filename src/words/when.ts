@@ -1,6 +1,7 @@
 import { DateTime } from 'luxon';
 import { Refusal } from '#core/refusal.ts';
 import { optional, part, quantities } from './parts.ts';
+import { wasDayBefore } from './hour-of-day.ts';
 import { calendarMentions, monthMention, ordinalDay } from './mentions.ts';
 import type { Reading } from './reading.ts';
 import { sayMoment } from './say.ts';
@@ -18,9 +19,7 @@ function partOfDayNamed(reading: Reading, now: DateTime): DateTime | undefined {
     if (!isLed && part !== 'tonight') continue;
     reading.take(index, ...(isLed ? [index - 1] : []));
     if (lead === 'the') reading.takeWords('in');
-    // After midnight last night is today.
-    const isBefore = lead === 'yesterday' || (lead === 'last' && clock.hour >= 12);
-    return (isBefore ? now.minus({ days: 1 }) : now).startOf('day');
+    return (wasDayBefore(lead, clock.hour) ? now.minus({ days: 1 }) : now).startOf('day');
   }
   return undefined;
 }
